@@ -1,0 +1,70 @@
+/** Which rule reads the head of an entry: what stands on its first line before the first comma. */
+import type { IToken } from "chevrotain";
+import { rules } from "./clauses";
+import type { Clause, Head, Name } from "./tree";
+
+/** A head, with the clause that may stand in it (`place leg upright`, `load shelf 40 lb spread`). */
+export type ReadHead = Head & { readonly lie?: Clause };
+
+type HeadReader = (tokens: readonly IToken[]) => ReadHead | undefined;
+
+const NOTHING: Name = { text: "", start: 0, end: 0 };
+/** A name that is missing in a half-typed head, where it would be. */
+export const missingAt = (at: number): Name => ({ ...NOTHING, start: at, end: at });
+
+const named =
+  (kind: "sheet" | "roll" | "fastener" | "finish" | "fill" | "box"): HeadReader =>
+  () => ({ kind, name: rules.name() });
+const titled =
+  (kind: "plan" | "note" | "step"): HeadReader =>
+  () => ({ kind, title: rules.text() });
+const path =
+  (kind: "shop" | "bring"): HeadReader =>
+  () => ({ kind, path: rules.text() });
+const extra = (tokens: readonly IToken[], body: object): Clause => {
+  const last = tokens[tokens.length - 1]!;
+  return { ...body, start: last.startOffset, end: last.startOffset + last.image.length } as Clause;
+};
+
+export const HEADS: Readonly<Record<string, HeadReader>> = {
+  plan: titled("plan"),
+  note: titled("note"),
+  step: titled("step"),
+  shop: path("shop"),
+  bring: path("bring"),
+  measure: () => ({ kind: "measure", ...rules.measureHead() }),
+  stock: () => ({ kind: "stock", ...rules.stockHead() }),
+  sheet: named("sheet"),
+  roll: named("roll"),
+  fastener: named("fastener"),
+  finish: named("finish"),
+  fill: named("fill"),
+  box: named("box"),
+  tools: () => ({ kind: "tools" }),
+  part: () => ({ kind: "part", ...rules.partHead() }),
+  assembly: () => ({ kind: "assembly", name: rules.name(), body: [] }),
+  ring: () => ({ kind: "ring", ...rules.ringHead() }),
+  place: (tokens) => {
+    const { subject, lie } = rules.placeHead() ?? {};
+    if (!subject) return undefined;
+    return { kind: "place", subject, ...(lie && { lie: extra(tokens, { kind: "lies", lie }) }) };
+  },
+  fasten: () => ({ kind: "fasten", ...rules.jointHead() }),
+  glue: () => ({ kind: "glue", ...rules.jointHead() }),
+  coat: () => ({ kind: "coat", ...rules.withHead() }),
+  line: () => ({ kind: "line", ...rules.withHead() }),
+  load: (tokens) => {
+    const { thing, value, how } = rules.loadHead() ?? {};
+    if (!thing || !value) return undefined;
+    return { kind: "load", thing, value, ...(how && { lie: extra(tokens, { kind: "bears", how }) }) };
+  },
+  must: () => ({ kind: "must", ...rules.mustHead() }),
+  accept: () => ({ kind: "accept", ...rules.acceptHead() }),
+};
+
+/** Entries that are complete without a head, or whose head is not yet typed. */
+export function emptyHead(kind: string, at: number): ReadHead | undefined {
+  if (kind === "tools") return { kind: "tools" };
+  if (kind === "plan" || kind === "note" || kind === "step") return { kind, title: missingAt(at) };
+  return undefined;
+}

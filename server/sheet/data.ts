@@ -1,0 +1,217 @@
+/**
+ * The shop sheet as plain data: also the JSON of the worked-out plan, version 1. Fields are only ever added.
+ * Everything is text or a number; nothing here knows HTML. Lengths carry millimetres and the text to the plan's mark.
+ */
+
+/** A length: exact-as-a-double millimetres, the text to the plan's mark, and the text in the other system. */
+export interface Marked {
+  readonly mm: number;
+  readonly text: string;
+  readonly other: string;
+}
+
+export interface Place {
+  readonly file: string;
+  /** From 1, as an editor shows them. */
+  readonly line: number;
+  readonly column: number;
+  readonly endLine: number;
+  readonly endColumn: number;
+}
+
+export interface SheetNumber {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly text: string;
+  readonly source: string;
+}
+
+export interface SheetProblem {
+  readonly code: string;
+  readonly class: "error" | "hazard" | "warning" | "hint";
+  /** One sentence that stands alone in a list. */
+  readonly message: string;
+  readonly place: Place;
+  readonly numbers: readonly SheetNumber[];
+  readonly related: readonly { readonly message: string; readonly place: Place }[];
+  readonly assumed: readonly string[];
+  readonly cures: readonly string[];
+  /** The reason given by `accept … because …`; the problem then stands, printed with it. */
+  readonly accepted?: string;
+}
+
+export interface NotChecked {
+  /** What was not looked at: "where the pieces stand". */
+  readonly what: string;
+  /** Why not: "this version reads `place` lines but does not work them out". */
+  readonly why: string;
+  readonly place?: Place;
+}
+
+export interface CutRow {
+  readonly part: string;
+  /** Identities of the pieces, `leg / 1` … in order. */
+  readonly pieces: readonly string[];
+  readonly count: number;
+  readonly hand: "" | "left" | "right";
+  /** Tip to tip: what must be there before the ends are cut. Null when not known. */
+  readonly length: Marked | null;
+  /** "long point to long point", "cut to fit" …; empty for a plain length. */
+  readonly measured: string;
+  readonly shortPoint: Marked | null;
+  /** The board's own width and thickness, or the ripped width. */
+  readonly width: Marked | null;
+  readonly thickness: Marked | null;
+  readonly ripped: boolean;
+  /** "45° miter both ends, long points on one edge"; empty for square ends. */
+  readonly ends: string;
+  /** Anything else for the saw: "leave 1/2" to fit", notches. */
+  readonly notes: readonly string[];
+  readonly place: Place;
+}
+
+export interface CutGroup {
+  readonly stock: string;
+  /** "2x4, 1-1/2" x 3-1/2", western redcedar". */
+  readonly title: string;
+  readonly source: string;
+  readonly rows: readonly CutRow[];
+}
+
+export interface SheetCut {
+  readonly piece: string;
+  /** What is written on the wood: "leg". */
+  readonly label: string;
+  readonly from: Marked;
+  readonly to: Marked;
+  readonly length: Marked;
+}
+
+export interface SheetBoard {
+  /** "8' board" or "on hand, 41"". */
+  readonly label: string;
+  readonly kind: "bought" | "on hand";
+  /** How many boards are cut just like this one (the pieces then list all of them). */
+  readonly count: number;
+  readonly length: Marked;
+  readonly cuts: readonly SheetCut[];
+  /** Stretches that become nothing, in order; `from` and `to` in mm. */
+  readonly waste: readonly {
+    readonly from: number;
+    readonly to: number;
+    readonly why: "trim" | "kerf" | "bad" | "offcut";
+  }[];
+  /** The largest rest worth keeping, or null. */
+  readonly offcut: Marked | null;
+}
+
+export interface BoardPlan {
+  readonly stock: string;
+  readonly title: string;
+  readonly boards: readonly SheetBoard[];
+  /** "1/8" lost to each saw cut", "1/2" trimmed off each bought end" … */
+  readonly assumed: readonly string[];
+  /** Pieces that found no wood in this first answer. */
+  readonly unplaced: readonly string[];
+}
+
+export interface SheetPanel {
+  readonly label: string;
+  readonly kind: "bought" | "on hand";
+  readonly count: number;
+  readonly length: Marked;
+  readonly width: Marked;
+  readonly cuts: readonly {
+    readonly piece: string;
+    readonly label: string;
+    /** mm from the sheet's lower left corner. */
+    readonly x: number;
+    readonly y: number;
+    readonly length: Marked;
+    readonly width: Marked;
+  }[];
+}
+
+export interface PanelPlan {
+  readonly stock: string;
+  readonly title: string;
+  readonly sheets: readonly SheetPanel[];
+  readonly assumed: readonly string[];
+  readonly unplaced: readonly string[];
+}
+
+export interface ShoppingRow {
+  /** "boards", "sheets", "fasteners", "finish", "liner": the aisle. */
+  readonly aisle: string;
+  readonly what: string;
+  readonly count: number;
+  /** "8' board", "box of 100". */
+  readonly unit: string;
+  /** "$7.40", or null when no price is known. */
+  readonly each: string | null;
+  readonly total: string | null;
+  readonly note: string;
+}
+
+export interface Shopping {
+  readonly rows: readonly ShoppingRow[];
+  /** What is taken from the pile: "2 of 41" 2x4". */
+  readonly onHand: readonly string[];
+  readonly subtotal: string | null;
+  readonly tax: string | null;
+  readonly total: string | null;
+  readonly budget: string | null;
+  /** Things whose price is not known, so that the total leaves them out. */
+  readonly withoutPrice: readonly string[];
+}
+
+export interface FastenerRow {
+  readonly what: string;
+  readonly count: number | null;
+  /** Each joint that uses it: "side into leg: 2 at each end". */
+  readonly joints: readonly string[];
+  readonly pilot: string;
+}
+
+export interface SheetRing {
+  readonly name: string;
+  readonly members: string;
+  /** "closes" or the opening in words. */
+  readonly state: string;
+}
+
+export interface SheetBox {
+  readonly name: string;
+  readonly rows: readonly { readonly label: string; readonly value: string }[];
+  readonly caution: string;
+}
+
+export interface SheetData {
+  readonly format: "sawbuck-sheet";
+  readonly version: 1;
+  /** The plan language the sheet was read in. */
+  readonly language: number;
+  readonly file: string;
+  readonly title: string;
+  readonly units: { readonly system: "inches" | "millimetres"; readonly mark: string };
+  readonly make: number;
+  /** The facts of the plan, in order: who wrote it, licence, how many, space, floor limit, lumber standard … */
+  readonly facts: readonly { readonly label: string; readonly value: string }[];
+  readonly notes: readonly string[];
+  readonly problems: readonly SheetProblem[];
+  readonly accepted: readonly SheetProblem[];
+  readonly notChecked: readonly NotChecked[];
+  readonly cutList: readonly CutGroup[];
+  readonly boards: readonly BoardPlan[];
+  readonly panels: readonly PanelPlan[];
+  readonly shopping: Shopping;
+  readonly fasteners: readonly FastenerRow[];
+  readonly rings: readonly SheetRing[];
+  readonly boxes: readonly SheetBox[];
+  /** The builder's own rules and how they came out. */
+  readonly musts: readonly { readonly rule: string; readonly because: string; readonly state: string }[];
+  /** The order of work as written. */
+  readonly steps: readonly { readonly title: string; readonly lines: readonly string[] }[];
+  readonly cautions: readonly { readonly text: string; readonly source: string }[];
+}

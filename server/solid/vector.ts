@@ -1,0 +1,16 @@
+/** Points and directions in space: three numbers, x y z. */
+export type Vec3 = readonly [x: number, y: number, z: number];
+
+export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const cross = (a: Vec3, b: Vec3): Vec3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+export const size = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
+/** The direction of a with length 1; undefined when a has no length or is not a number. */
+export function unit(a: Vec3): Vec3 | undefined {
+  const s = size(a);
+  return s > 0 && Number.isFinite(s) ? [a[0] / s, a[1] / s, a[2] / s] : undefined;
+}

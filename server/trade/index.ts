@@ -1,0 +1,42 @@
+// The tables of the trade: sizes, woods, screws, fills, finishes and cautions, each row with its source.
+import { cautionRows } from "./cautions";
+import { designRows } from "./design";
+import { fillRows } from "./fills";
+import { finishRows } from "./finishes";
+import { linerRows } from "./liners";
+import { lumberRows } from "./lumber";
+import { movementRows } from "./movement";
+import { panelRows } from "./panels";
+import type { Row } from "./row";
+import { screwRows } from "./screws";
+import { speciesRows } from "./species";
+
+export * from "./cautions";
+export * from "./design";
+export * from "./fills";
+export * from "./finishes";
+export * from "./liners";
+export * from "./lumber";
+export * from "./movement";
+export { editDistance, nearestNames } from "./nearest";
+export * from "./panels";
+export * from "./row";
+export * from "./screws";
+export * from "./species";
+export { type DecayClass, type Shrinkage, type Stiffness, sapwoodDecay } from "./wood";
+
+/** Every row of every table, in a fixed order. */
+export function allRows(): readonly Row<unknown>[] {
+  return [
+    ...lumberRows,
+    ...panelRows,
+    ...speciesRows,
+    ...movementRows,
+    ...designRows,
+    ...screwRows,
+    ...fillRows,
+    ...finishRows,
+    ...linerRows,
+    ...cautionRows,
+  ];
+}
