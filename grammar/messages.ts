@@ -5,46 +5,122 @@
 import type { IToken } from "chevrotain";
 import { ENTRY_FORMS, entryForm, type Form } from "./forms";
 import { nearest } from "./near";
-import { CommaNumber, endOf, Gauge, Length, Numeral, Stray, Word } from "./tokens";
-import type { Complaint, Span } from "./tree";
+import { CommaNumber, endOf, Gauge, Stray, Word } from "./tokens";
+import type { Complaint, Span, SyntaxCode } from "./tree";
 
-export const SYNTAX_TEMPLATES = {
-  "unknown-entry": "No line opens with “{word}”. It could be {words}.",
-  "unknown-entry-near": "No line opens with “{word}”. Did you mean “{near}”?",
-  "number-opens":
-    "A line opens with a word that says what it is, such as part, place or fasten; “{word}” is not one.",
-  "clause-near": "“{word}” is not part of a {entry} line. Did you mean “{near}”?",
-  "clause-unknown": "“{word}” is not part of a {entry} line. It could go on with {words}.",
-  "clause-none": "A {entry} line ends here; “{word}” is one thing too many. Write it like: {example}",
-  "more-wanted": "Something is missing after “{after}”. Write it like: {example}",
-  "too-much": "“{found}” does not fit here. Write it like: {example}. A comma starts the next thing to say.",
-  "comma-number":
-    "“{found}” has a comma in the number. Write {better}: a comma starts the next thing to say.",
-  "blank-unit": "“{found}” has a blank before its unit. Write {better}.",
-  "gauge-alone": '“{found}” says how thick the screw is. How long is it? Write it like: {found} x 1-1/4"',
-  stray: "“{found}” means nothing here. Write it like: {example}",
-  "lone-mark": '“{found}” stands without a number before it. Write lengths like 36" or 6\' 2-1/2".',
-  "glued-minus":
-    '“{found}” is not a length. If you are taking one away, put a blank on both sides of the minus: a - 1".',
-  "name-form":
-    "“{found}” cannot be a name. Names are small letters, digits and hyphens, and begin with a letter: {better}",
-  indented: "This line is indented, so it should go on from a line above, but there is none.",
-  "comma-last": "The line ends with a comma and nothing follows it.",
-  "not-text": "This file is not plain text: it has a byte of value 0 at line {line}. Nothing in it was read.",
-  "too-big":
-    "This file has {size} million characters; Sawbuck reads up to {limit} million. Nothing in it was read.",
-  "too-deep":
-    "There are more than {limit} parentheses inside one another here. Name a part of it with a measure line.",
+/** The titles of cures, which every code may use. */
+const CURES = {
+  write: "Write “{text}”",
+  insert: "Put “{text}” before “{before}”",
+  append: "Put “{text}” after “{after}”",
+  "leave-out": "Leave out “{text}”",
+  indent: "Begin the line with two blanks",
+  outdent: "Begin the line at the left edge",
 } as const;
 
-export type SyntaxTemplate = keyof typeof SYNTAX_TEMPLATES;
+/** Every text of every code of the form. */
+export const SYNTAX_TEMPLATES = {
+  "unknown-entry": {
+    ...CURES,
+    unknown: "No line opens with “{word}”. A line opens with a word that says what it is, such as {words}.",
+    near: "No line opens with “{word}”. Did you mean “{near}”?",
+    "small-letters": "“{found}” is written in small letters: {better}.",
+    "mark-opens": "A line opens with a word that says what it is, such as {words}, not with “{word}”.",
+    "word-missing": "No line opens with “{word}”. If it is a {near}, write “{near} {word}”.",
+    "goes-on":
+      "“{word}” goes on from the {entry} line above, so its line begins with two blanks; nothing on it was read.",
+    "note-form": "A note to yourself opens with “#” and a blank.",
+  },
+  "not-understood": {
+    ...CURES,
+    "clause-near": "“{word}” is not part of a {entry} line. Did you mean “{near}”?",
+    "clause-unknown": "“{word}” is not part of a {entry} line. It can go on with {words}.",
+    "clause-none":
+      "A {entry} line has nothing after a comma, but here comes “{word}”. Write it like: {example}",
+    "word-near": "“{found}” does not fit here. Did you mean “{near}”?",
+    "small-letters": "“{found}” is written in small letters: {better}.",
+    "more-wanted": "Something is missing after “{after}”. Write it like: {example}",
+    "too-much": "“{found}” does not fit here. Write it like: {example}",
+    "comma-missing": "A comma is missing before “{found}”: it starts the next thing to say.",
+    "word-extra": "“{found}” is not needed here.",
+    "comma-extra": "There is no comma before “{found}”.",
+    "comma-last": "The line ends with a comma and nothing follows it.",
+    "and-joins": "A comma starts the next thing to say; “and” joins names: {better}.",
+    "of-missing": "“of” is missing before “{found}”: a part says what it is cut of.",
+    "equals-missing": "“=” is missing before “{found}”.",
+    "length-missing": "What “{found}” measures is not said. Is it the length?",
+    "close-missing": "A “(” is opened and not closed.",
+    "section-size":
+      "“{found}” is a size, but a board goes by the name it is sold under: {better}, which is really thinner and narrower. For a board of exactly that size, write a stock line with “actual {size}”.",
+    "section-metric":
+      "“{found}” is a size, but a board goes by the name it is sold under: {better}. For any other board, write a stock line with “actual {size}”.",
+    "section-own":
+      "“{found}” is a size, but a board goes by a name. Write a line like “stock my-board, actual {found}”, and use that name here.",
+    times: "“{found}” stands between two sizes. To multiply, write “*”.",
+    "minus-glued":
+      "“{found}” is not a length: a hyphen belongs to the name. To take one away, put a blank on both sides: {better}.",
+  },
+  "stray-character": {
+    ...CURES,
+    stray: "“{found}” means nothing here. Write it like: {example}",
+    "mark-extra": "“{found}” is not needed here.",
+    "semicolon-comma": "“{found}” means nothing here. A comma starts the next thing to say.",
+    "equals-wanted": "“{found}” means nothing here. Write “=” between the name and its value.",
+    "lone-mark": '“{found}” stands without a number before it. Lengths are written like 36" or 6\' 2-1/2".',
+    "mark-before": "The inch mark stands behind its number: {better}.",
+    "marks-around": "Nothing is put in quotation marks; the mark means inches. Write {better}.",
+    "two-marks": "Two foot marks do not make an inch mark. Write {better}.",
+    "note-blank": "A note to yourself opens with “#” and a blank.",
+  },
+  "bad-name": {
+    ...CURES,
+    "name-form":
+      "“{found}” cannot be a name. Names are small letters, digits and hyphens, and begin with a letter, like {better}.",
+    "small-letters": "“{found}” is written in small letters: {better}.",
+    "name-blank": "A name is one word, so “{found}” is written {better}.",
+    "name-reserved": "“because” opens a reason, so nothing can be called that.",
+  },
+  "bad-number": {
+    ...CURES,
+    "comma-number":
+      "“{found}” has a comma in the number, and a comma starts the next thing to say. Write {better}.",
+    "blank-unit": "“{found}” has a blank before its unit. Write {better}.",
+    "mixed-number": "“{found}” is one length. Write {better}.",
+    "money-behind": "The currency stands before the number: {better}.",
+    "inches-unmarked": "“{found}” does not say what its last number is. If it is inches, write {better}.",
+    "gauge-alone": '“{found}” says how thick the screw is, not how long. Write it like: {found} x 1-1/4"',
+  },
+  "indented-alone": {
+    ...CURES,
+    indented: "This line is indented, so it should go on from a line above, but there is none.",
+    "indented-entry":
+      "This line is indented, so it goes on from the {entry} line above; but “{word}” opens a line of its own.",
+  },
+  "not-text": {
+    "not-text":
+      "This file is not plain text: it has a byte of value 0 in line {line}. Nothing in it was read.",
+  },
+  "too-big": {
+    "too-big":
+      "This file has {size} million characters; Sawbuck reads up to {limit} million. Nothing in it was read.",
+  },
+  "too-deep": {
+    "too-deep":
+      "Here are more than {limit} parentheses inside one another. Work a part of it out in a measure line, and use its name.",
+  },
+} as const satisfies Readonly<Record<SyntaxCode, Readonly<Record<string, string>>>>;
 
-/** What went wrong while reading a clause, and with what. */
+/** What went wrong while reading a clause or a head, and with what. */
 export interface Failure {
+  /** The whole file's text. */
+  readonly text: string;
   readonly entry: string;
+  readonly part: "head" | "clause";
+  /** Whether the clause is the first on its line. */
+  readonly opensLine: boolean;
   /** The form being read, when its opening words were known. */
   readonly form: Form | undefined;
-  /** All tokens of the clause. */
+  /** All tokens of the clause; a head's begin with the entry's own word. */
   readonly tokens: readonly IToken[];
   /** The first token that did not fit; undefined when the clause ended too soon. */
   readonly at: IToken | undefined;
@@ -55,168 +131,142 @@ export const spanOf = (from: IToken, to: IToken = from): Span => ({
   end: endOf(to),
 });
 
-export function complain(
+/** A complaint of one code in one of its own templates. */
+export function complain<C extends SyntaxCode>(
   span: Span,
-  code: Complaint["code"],
-  says: SyntaxTemplate,
-  slots: Record<string, string> = {},
+  code: C,
+  says: keyof (typeof SYNTAX_TEMPLATES)[C] & string,
+  slots: Readonly<Record<string, string>> = {},
   cure?: Complaint["cure"],
 ): Complaint {
   return { code, says, slots, start: span.start, end: span.end, ...(cure && { cure }) };
 }
 
-export const swap = (span: Span, text: string): NonNullable<Complaint["cure"]> => ({
-  title: `Write “${text}”`,
+type Cure = NonNullable<Complaint["cure"]>;
+/** Writes other words over a span. */
+export const swap = (span: Span, text: string): Cure => ({
+  says: "write",
+  slots: { text },
   start: span.start,
   end: span.end,
   text,
 });
 
+export const FEW_ENTRIES = listed(["part", "stock", "measure", "place", "fasten", "box"]);
+
 /** The complaint about an entry whose first word opens nothing. */
 export function unknownEntry(first: IToken): Complaint {
   const span = spanOf(first);
   const word = shorten(first.image);
-  if (!/^[A-Za-z]/.test(first.image)) return complain(span, "unknown-entry", "number-opens", { word });
+  const words = FEW_ENTRIES;
+  if (!/^\p{L}/u.test(first.image)) return complain(span, "unknown-entry", "mark-opens", { word, words });
   const known = ENTRY_FORMS.map((e) => e.word);
-  const near = nearest(first.image.toLowerCase(), known)[0];
+  const small = first.image.toLowerCase();
+  if (known.includes(small)) {
+    const slots = { found: word, better: small };
+    return complain(span, "unknown-entry", "small-letters", slots, swap(span, small));
+  }
+  const near = nearest(small, known)[0];
   return near
-    ? complain(span, "unknown-entry", "unknown-entry-near", { word, near }, swap(span, near))
-    : complain(span, "unknown-entry", "unknown-entry", {
-        word,
-        words: listed(["part", "stock", "measure", "place", "fasten", "box"]),
-      });
+    ? complain(span, "unknown-entry", "near", { word, near }, swap(span, near))
+    : complain(span, "unknown-entry", "unknown", { word, words });
 }
 
-/** The complaint about a clause or head that could not be read. */
+/** The complaint about a clause or head that could not be read, where nothing better was guessed. */
 export function notUnderstood(failure: Failure): Complaint {
-  const { at, tokens, entry, form } = failure;
+  const { at, tokens, entry, form, text } = failure;
   const wrong = tokens.find((t) => t.tokenType === CommaNumber);
   if (wrong) {
     const better = wrong.image.replace(",", ".").replace(/ +/, "");
-    return complain(
-      spanOf(wrong),
-      "bad-number",
-      "comma-number",
-      { found: wrong.image, better },
-      swap(spanOf(wrong), better),
-    );
+    const slots = { found: wrong.image, better };
+    return complain(spanOf(wrong), "bad-number", "comma-number", slots, swap(spanOf(wrong), better));
   }
-  const first = tokens[0]!;
-  if (!form) {
-    const unknown = unknownClause(failure, first);
-    if (unknown) return unknown;
-  }
-  const example = form?.example ?? entryForm(entry)?.example ?? "";
+  const gauge = at ?? tokens[tokens.length - 1]!;
+  if (gauge.tokenType === Gauge)
+    return complain(spanOf(gauge), "bad-number", "gauge-alone", { found: gauge.image });
+  const unknown = form ? undefined : unknownClause(failure, tokens[0]!);
+  if (unknown) return unknown;
+  const example = form?.example ?? exampleOf(entry);
   const last = tokens[tokens.length - 1]!;
   if (!at) {
-    if (last.tokenType === Gauge)
-      return complain(spanOf(last), "bad-number", "gauge-alone", { found: last.image });
     return complain(spanOf(last), "not-understood", "more-wanted", { after: shorten(last.image), example });
   }
-  const before = tokens[tokens.indexOf(at) - 1];
-  if (at.tokenType === Gauge) return complain(spanOf(at), "bad-number", "gauge-alone", { found: at.image });
-  if (before?.tokenType === Numeral && UNIT_WORDS.has(at.image)) {
-    const better = `${before.image}${UNIT_WORDS.get(at.image)}`;
-    const span = spanOf(before, at);
-    return complain(
-      span,
-      "bad-number",
-      "blank-unit",
-      { found: `${before.image} ${at.image}`, better },
-      swap(span, better),
-    );
-  }
   if (at.tokenType === Stray) {
-    const mark = /["'″′”’“‘]/.test(at.image);
-    if (mark && before?.tokenType === Word && endOf(before) === at.startOffset) {
-      return complain(spanOf(before, at), "not-understood", "glued-minus", {
-        found: before.image + at.image,
-      });
-    }
-    if (mark) return complain(spanOf(at), "stray-character", "lone-mark", { found: at.image });
-    return complain(spanOf(at), "stray-character", "stray", { found: at.image, example });
+    return QUOTES.test(at.image)
+      ? complain(spanOf(at), "stray-character", "lone-mark", { found: at.image })
+      : complain(spanOf(at), "stray-character", "stray", { found: at.image, example });
   }
-  return complain(spanOf(at, last), "not-understood", "too-much", {
-    found: shorten(textFrom(at, tokens)),
-    example,
-  });
+  const span = spanOf(at, last);
+  return complain(span, "not-understood", "too-much", { found: wordsOf(text, span), example });
 }
 
-function unknownClause({ entry }: Failure, first: IToken): Complaint | undefined {
+/** Marks that people put round words, or behind a number of feet or inches. */
+export const QUOTES = /^["'″′”’“‘„«»]$/;
+
+function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complaint | undefined {
   const forms = entryForm(entry)?.clauses ?? [];
   const word = shorten(first.image);
-  const isWord = /^[A-Za-zÀ-ÿ_]/.test(first.image);
+  const span = spanOf(first);
+  if (first.tokenType === Stray) return undefined;
+  const isWord = /^[\p{L}_]/u.test(first.image);
   if (!isWord && forms.some((f) => f.opens.length === 0)) return undefined;
   if (forms.length === 0) {
-    return complain(spanOf(first), "not-understood", "clause-none", { word, entry, example: oneLine(entry) });
+    const slots = { word, entry, example: exampleOf(entry) };
+    return complain(span, "not-understood", "clause-none", slots);
   }
-  const openings = [...new Set(forms.filter((f) => f.opens.length > 0).map((f) => f.opens[0]!))];
+  const openings = [...new Set(forms.flatMap((f) => f.opens.slice(0, 1)))];
   const near = isWord ? nearest(first.image.toLowerCase(), openings)[0] : undefined;
   if (near && near !== first.image) {
-    return complain(
-      spanOf(first),
-      "not-understood",
-      "clause-near",
-      { word, entry, near },
-      swap(spanOf(first), near),
-    );
+    return complain(span, "not-understood", "clause-near", { word, entry, near }, swap(span, near));
   }
-  if (forms.some((f) => f.opens.length === 0 && entry === "fasten")) return undefined;
-  const words = listed(
-    forms
-      .filter((f) => f.opens.length > 0)
-      .map((f) => f.opens.join(" "))
-      .slice(0, 6),
-  );
-  return complain(spanOf(first), "not-understood", "clause-unknown", { word, entry, words });
+  if (entry === "fasten") return undefined;
+  const words = listed(forms.flatMap((f) => (f.opens.length > 0 ? [f.opens.join(" ")] : [])).slice(0, 6));
+  const found = isWord ? word : wordsOf(text, spanOf(first, tokens[tokens.length - 1]!));
+  return complain(span, "not-understood", "clause-unknown", { word: found, entry, words });
 }
 
-const oneLine = (entry: string): string => (entryForm(entry)?.example ?? "").split("\n")[0]!;
+/** The first line of an entry's example. */
+export const exampleOf = (entry: string): string => (entryForm(entry)?.example ?? "").split("\n")[0]!;
+
+export const NAME = /^[a-z](?:-?[a-z0-9])*$/;
 
 /** Names must be small letters, digits and hyphens. */
 export function badName(token: IToken): Complaint {
-  const better =
-    token.image
-      .normalize("NFD")
-      .replace(/[\u0300-\u036f]/g, "")
-      .toLowerCase()
-      .replace(/[^a-z0-9-]+/g, "-")
-      .replace(/^[^a-z]+|-+$/g, "") || "leg";
   const span = spanOf(token);
-  return complain(span, "bad-name", "name-form", { found: shorten(token.image), better }, swap(span, better));
+  const small = token.image.toLowerCase();
+  const says = NAME.test(small) ? "small-letters" : "name-form";
+  const better = says === "small-letters" ? small : nameLike(token.image);
+  const slots = { found: shorten(token.image), better };
+  return complain(span, "bad-name", says, slots, swap(span, better));
 }
 
-/** Unit words that people write after a blank, and the form that is read. */
-const UNIT_WORDS: ReadonlyMap<string, string> = new Map([
-  ["in", '"'],
-  ["inch", '"'],
-  ["inches", '"'],
-  ["ft", "'"],
-  ["foot", "'"],
-  ["feet", "'"],
-  ["mm", "mm"],
-  ["cm", "cm"],
-  ["m", "m"],
-  ["millimetres", "mm"],
-  ["metre", "m"],
-  ["metres", "m"],
-  ["degrees", "°"],
-]);
-
-export const isLength = (t: IToken): boolean => t.tokenType === Length;
-
-function textFrom(at: IToken, tokens: readonly IToken[]): string {
-  return tokens
-    .slice(tokens.indexOf(at))
-    .map((t) => t.image)
-    .join(" ");
+/** The nearest text that can be a name. */
+export function nameLike(text: string): string {
+  const plain = text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^[^a-z]+|-+$/g, "");
+  return plain || "leg";
 }
 
-const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text);
+/** The words of a span as a message shows them: on one line, and not too many. */
+export const wordsOf = (text: string, span: Span): string =>
+  shorten(text.slice(span.start, span.end).replace(/\s+/g, " "));
+
+export const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text);
 
 /** `a, b or c` */
-export const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} or ${words[words.length - 1]}`;
+export function listed(words: readonly string[]): string {
+  return words.length < 2
+    ? (words[0] ?? "")
+    : `${words.slice(0, -1).join(", ")} or ${words[words.length - 1]}`;
+}
+
+/** Whether a token is a word, a keyword too. */
+export const isWord = (t: IToken | undefined): boolean =>
+  t !== undefined && (t.tokenType === Word || (t.tokenType.CATEGORIES?.includes(Word) ?? false));
 
 /** Fills a template's slots. Slots are plain text: nothing in them is read as a template again. */
 export function fill(template: string, slots: Readonly<Record<string, string>>): string {

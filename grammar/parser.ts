@@ -5,41 +5,100 @@
 import type { IToken } from "chevrotain";
 import { CLAUSES, goesOn, rules } from "./clauses";
 import { clauseForm, entryForm, type Form } from "./forms";
+import { entryGuesses, guesses } from "./guesses";
 import { emptyHead, HEADS, type ReadHead } from "./heads";
-import { badName, complain, type Failure, notUnderstood, spanOf, unknownEntry } from "./messages";
+import {
+  badName,
+  complain,
+  exampleOf,
+  type Failure,
+  isWord,
+  NAME,
+  notUnderstood,
+  spanOf,
+  unknownEntry,
+} from "./messages";
 import { nameOf } from "./rules-base";
-import { breaksBetween, Close, Comma, endOf, Literal, Open, opensLine, tokenize, Word } from "./tokens";
-import type { Clause, Complaint, Entry, Head, Name, Tree } from "./tree";
+import { breaksBetween, Close, Comma, endOf, Literal, Open, opensLine, Section, tokenize } from "./tokens";
+import type { Clause, Complaint, Entry, Head, Name, Span, Tree } from "./tree";
 
 /** Longest text read, in characters. */
 export const LONGEST_TEXT = 1_000_000;
 /** Deepest nesting of parentheses read. */
 export const DEEPEST = 40;
 
+/** Most characters of a file that are read again to try what was meant. */
+const TRIES = 200_000;
+
 /** Reads a whole plan file. */
 export function parse(text: string): Tree {
   const refused = refuse(text);
   if (refused) return { text, entries: [], comments: [], complaints: [refused] };
-  const { tokens, comments } = tokenize(text);
-  const reader: Reading = { text, complaints: [] };
-  const entries: Entry[] = [];
-  for (const group of splitEntries(text, tokens)) {
-    if (!opensLine(text, group[0]!.startOffset)) {
-      reader.complaints.push(complain(spanOf(group[0]!), "indented-alone", "indented"));
-    }
-    entries.push(readEntry(reader, group));
-  }
-  return {
-    text,
-    entries,
-    comments: comments.map((c) => ({ text: c.image, start: c.startOffset, end: endOf(c) })),
-    complaints: reader.complaints,
-  };
+  const { entries, comments, drafts } = read(text);
+  return { text, entries, comments, complaints: settle(text, entries, drafts) };
+}
+
+/** A complaint, and what was likely meant instead: guesses not yet tried. */
+interface Draft {
+  readonly complaint: Complaint;
+  readonly guesses: () => readonly Complaint[];
 }
 
 interface Reading {
   readonly text: string;
-  readonly complaints: Complaint[];
+  readonly drafts: Draft[];
+}
+
+function read(text: string): Pick<Tree, "entries" | "comments"> & Pick<Reading, "drafts"> {
+  const { tokens, comments } = tokenize(text);
+  const reading: Reading = { text, drafts: [] };
+  const entries: Entry[] = [];
+  for (const group of splitEntries(text, tokens)) {
+    const first = group[0]!;
+    if (!opensLine(text, first.startOffset)) {
+      const blanks = /[ \t]*$/.exec(text.slice(0, first.startOffset))![0];
+      const start = first.startOffset - blanks.length;
+      const cure = { says: "outdent", slots: {}, start, end: first.startOffset, text: "" };
+      put(reading, complain(spanOf(first), "indented-alone", "indented", {}, cure));
+    }
+    entries.push(readEntry(reading, group, entries[entries.length - 1]?.keyword.text));
+  }
+  return {
+    entries,
+    comments: comments.map((c) => ({ text: c.image, start: c.startOffset, end: endOf(c) })),
+    drafts: reading.drafts,
+  };
+}
+
+const NONE = (): readonly Complaint[] => [];
+const put = (reading: Reading, complaint: Complaint, more: Draft["guesses"] = NONE): void => {
+  reading.drafts.push({ complaint, guesses: more });
+};
+
+/** Says for every complaint the first guess whose change mends the line; a change that does not mend is never offered. */
+function settle(text: string, entries: readonly Entry[], drafts: readonly Draft[]): Complaint[] {
+  const settled: Complaint[] = [];
+  let left = TRIES;
+  let at = 0;
+  for (const { complaint, guesses } of drafts) {
+    while (entries[at + 1] && entries[at + 1]!.start <= complaint.start) at++;
+    // A line may go on from the one above, so both are read again.
+    const above = entries[complaint.code === "unknown-entry" ? Math.max(0, at - 1) : at]?.start ?? 0;
+    const from = Math.min(above, complaint.cure?.start ?? above);
+    const slice = text.slice(from, Math.max(entries[at]?.end ?? 0, complaint.end));
+    const wrong = left > 0 ? read(slice).drafts.length : 0;
+    const mends = ({ start, end, text: better }: Span & { readonly text: string }) => {
+      left -= slice.length + 100;
+      const cured = slice.slice(0, Math.max(0, start - from)) + better + slice.slice(end - from);
+      return left > 0 && read(cured).drafts.length < wrong;
+    };
+    const tried = [...(left > 0 ? guesses() : []), complaint];
+    const { cure, ...bare } = complaint;
+    const best = tried.find((c) => !c.cure || mends(c.cure)) ?? bare;
+    if (best.says === "goes-on" && settled[settled.length - 1]?.says === "comma-last") settled.pop();
+    settled.push(best);
+  }
+  return settled;
 }
 
 /** Tokens of one clause: what stands between commas, or on a line. */
@@ -74,48 +133,52 @@ function splitEntries(text: string, tokens: readonly IToken[]): IToken[][] {
   return groups;
 }
 
-function readEntry(reading: Reading, tokens: IToken[]): Entry {
+/** Reads one entry; `above` is the first word of the entry before it. */
+function readEntry(reading: Reading, tokens: IToken[], above?: string): Entry {
   const first = tokens[0]!;
   const keyword = nameOf(first);
   const whole = { start: first.startOffset, end: endOf(tokens[tokens.length - 1]!) };
+  const named = isWord(tokens[1]) || tokens[1]?.tokenType === Section ? { name: nameOf(tokens[1]!) } : {};
   if (!Object.hasOwn(HEADS, keyword.text)) {
-    reading.complaints.push(unknownEntry(first));
-    return { kind: "unknown", keyword, clauses: [], ...whole };
+    put(reading, unknownEntry(first), () => entryGuesses(reading.text, tokens, above));
+    return { kind: "unknown", ...named, keyword, clauses: [], ...whole };
   }
-  const parts = splitClauses(reading, tokens.slice(1), first);
+  const before = reading.drafts.length;
+  const { parts, comma } = splitClauses(reading.text, tokens.slice(1), first);
   const hasHead = parts[0] && !parts[0].opensLine && keyword.text !== "tools";
   const head = readHead(reading, first, hasHead ? parts.shift()!.tokens : []);
   if (head?.kind === "assembly") {
     return { ...head, body: readBody(reading, keyword, parts), keyword, clauses: [], ...whole };
   }
-  const read = readClauses(reading, keyword.text, parts);
-  if (!head) return { kind: "unknown", keyword, clauses: read, ...whole };
+  const clauses = readClauses(reading, keyword.text, parts);
+  if (comma && reading.drafts.length === before) put(reading, commaLast(comma));
+  if (!head) return { kind: "unknown", ...named, keyword, clauses, ...whole };
   const { lie, ...rest } = head;
-  return { ...(rest as Head), keyword, clauses: lie ? [lie, ...read] : read, ...whole };
+  return { ...(rest as Head), keyword, clauses: lie ? [lie, ...clauses] : clauses, ...whole };
+}
+
+function commaLast(comma: IToken): Complaint {
+  const cure = { says: "leave-out", slots: { text: "," }, ...spanOf(comma), text: "" };
+  return complain(spanOf(comma), "not-understood", "comma-last", {}, cure);
 }
 
 function readHead(reading: Reading, first: IToken, tokens: IToken[]): ReadHead | undefined {
   const entry = first.image;
+  const form: Form = { opens: [], example: exampleOf(entry), doc: "" };
+  const failure = { entry, part: "head", opensLine: true, form, tokens: [first, ...tokens] } as const;
   if (tokens.length === 0) {
     const empty = emptyHead(entry, endOf(first));
-    if (!empty)
-      fail(reading, {
-        entry,
-        form: { ...HEAD_FORM, example: exampleOf(entry) },
-        tokens: [first],
-        at: undefined,
-      });
+    if (!empty) fail(reading, { ...failure, at: undefined });
     return empty;
   }
-  for (const t of tokens)
-    if (t.tokenType === Word && !NAME.test(t.image)) reading.complaints.push(badName(t));
-  const failure = { entry, form: { ...HEAD_FORM, example: exampleOf(entry) }, tokens: [first, ...tokens] };
-  return attempt(reading, tokens, failure, () => HEADS[entry]!(tokens));
+  const wrong = tokens.filter((t, i) => isWord(t) && !NAME.test(t.image) && !followsNumber(tokens, i));
+  for (const t of wrong) put(reading, badName(t));
+  return attempt(reading, tokens, failure, () => HEADS[entry]!(tokens), wrong.length > 0);
 }
 
-const NAME = /^[a-z](?:-?[a-z0-9])*$/;
-const HEAD_FORM: Form = { opens: [], example: "", doc: "" };
-const exampleOf = (entry: string): string => (entryForm(entry)?.example ?? "").split("\n")[0]!;
+/** `2X4`: the second half of what was meant as one word. */
+const followsNumber = (tokens: readonly IToken[], i: number): boolean =>
+  i > 0 && isLiteral(tokens[i - 1]!) && endOf(tokens[i - 1]!) === tokens[i]!.startOffset;
 
 /** The lines of an assembly: each that opens with place, fasten or glue is an entry of its own. */
 function readBody(reading: Reading, keyword: Name, parts: readonly Part[]): Entry[] {
@@ -128,7 +191,8 @@ function readBody(reading: Reading, keyword: Name, parts: readonly Part[]): Entr
   }
   return groups.flatMap((group) => {
     if (["place", "fasten", "glue"].includes(group[0]!.image)) return [readEntry(reading, group)];
-    fail(reading, { entry: keyword.text, form: undefined, tokens: group, at: group[0] });
+    const failure = { entry: keyword.text, part: "clause", opensLine: true, form: undefined } as const;
+    fail(reading, { ...failure, tokens: group, at: group[0] });
     return [];
   });
 }
@@ -140,7 +204,11 @@ const COMMA_BETWEEN: Omit<IToken, "startOffset"> = {
   tokenTypeIdx: Comma.tokenTypeIdx!,
 } as Omit<IToken, "startOffset">;
 
-function splitClauses(reading: Reading, tokens: readonly IToken[], before: IToken): Part[] {
+function splitClauses(
+  text: string,
+  tokens: readonly IToken[],
+  before: IToken,
+): { parts: Part[]; comma: IToken | undefined } {
   const parts: Part[] = [];
   let current: IToken[] = [];
   let opens = false;
@@ -152,7 +220,7 @@ function splitClauses(reading: Reading, tokens: readonly IToken[], before: IToke
     opens = false;
   };
   for (const token of tokens) {
-    const newLine = breaksBetween(reading.text, endOf(previous), token.startOffset);
+    const newLine = breaksBetween(text, endOf(previous), token.startOffset);
     if (newLine) {
       close();
       opens = true;
@@ -164,11 +232,8 @@ function splitClauses(reading: Reading, tokens: readonly IToken[], before: IToke
     else current.push(token);
     previous = token;
   }
-  if (previous.tokenType === Comma && previous !== before) {
-    reading.complaints.push(complain(spanOf(previous), "not-understood", "comma-last"));
-  }
   close();
-  return parts;
+  return { parts, comma: previous.tokenType === Comma && previous !== before ? previous : undefined };
 }
 
 interface Opening {
@@ -190,7 +255,8 @@ const isLiteral = (t: IToken): boolean => t.tokenType.CATEGORIES?.includes(Liter
 function readClauses(reading: Reading, entry: string, parts: readonly Part[]): Clause[] {
   const clauses: Clause[] = [];
   for (let i = 0; i < parts.length; i++) {
-    const tokens = [...parts[i]!.tokens];
+    const { tokens: first, opensLine: opens } = parts[i]!;
+    const tokens = [...first];
     const opening = openingOf(entry, tokens);
     while (
       parts[i + 1] &&
@@ -201,16 +267,22 @@ function readClauses(reading: Reading, entry: string, parts: readonly Part[]): C
         ...parts[++i]!.tokens,
       );
     }
-    clauses.push(readClause(reading, entry, tokens, opening));
+    clauses.push(readClause(reading, entry, tokens, opening, opens));
   }
   return clauses;
 }
 
-function readClause(reading: Reading, entry: string, tokens: IToken[], opening: Opening): Clause {
+function readClause(
+  reading: Reading,
+  entry: string,
+  tokens: IToken[],
+  opening: Opening,
+  opensLine: boolean,
+): Clause {
   const span = spanOf(tokens[0]!, tokens[tokens.length - 1]!);
   const make = CLAUSES[entry]?.[opening.key];
   const form = opening.form ?? (isLiteral(tokens[0]!) ? numberForm(entry) : undefined);
-  const failure = { entry, form, tokens };
+  const failure = { entry, part: "clause", opensLine, form, tokens } as const;
   if (
     !make ||
     (opening.key === "" && entry !== "fasten" && !isLiteral(tokens[0]!) && tokens[0]!.tokenType !== Open)
@@ -226,26 +298,28 @@ function readClause(reading: Reading, entry: string, tokens: IToken[], opening: 
 const numberForm = (entry: string): Form | undefined =>
   entryForm(entry)?.clauses.find((form) => form.opens.length === 0);
 
-function broken(reading: Reading, failure: Failure): Clause {
+function broken(reading: Reading, failure: Omit<Failure, "text">): Clause {
   fail(reading, failure);
   const span = spanOf(failure.tokens[0]!, failure.tokens[failure.tokens.length - 1]!);
   return { kind: "broken", text: reading.text.slice(span.start, span.end), ...span };
 }
 
-function fail(reading: Reading, failure: Failure): void {
-  reading.complaints.push(notUnderstood(failure));
+function fail(reading: Reading, failure: Omit<Failure, "text">): void {
+  const whole = { ...failure, text: reading.text };
+  put(reading, notUnderstood(whole), () => guesses(whole));
 }
 
-/** Runs one rule over tokens; on any misfit complains and gives undefined. */
+/** Runs one rule over tokens; on any misfit complains (unless silent) and gives undefined. */
 function attempt<T>(
   reading: Reading,
   tokens: IToken[],
-  failure: Omit<Failure, "at">,
+  failure: Omit<Failure, "at" | "text">,
   run: () => T,
+  silent = false,
 ): T | undefined {
   const deep = tooDeep(tokens);
   if (deep) {
-    reading.complaints.push(complain(spanOf(deep), "too-deep", "too-deep", { limit: String(DEEPEST) }));
+    put(reading, complain(spanOf(deep), "too-deep", "too-deep", { limit: String(DEEPEST) }));
     return undefined;
   }
   rules.input = tokens;
@@ -253,7 +327,7 @@ function attempt<T>(
   const error = rules.errors[0];
   if (!error) return result;
   const at = tokens.includes(error.token) ? error.token : undefined;
-  fail(reading, { ...failure, at });
+  if (!silent) fail(reading, { ...failure, at });
   return undefined;
 }
 

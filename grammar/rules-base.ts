@@ -18,8 +18,8 @@ const FORMS: Readonly<Record<string, LiteralForm>> = {
 const NARROWING = new Set(["front", "back", "left", "right", "top", "bottom", "middle", "upper", "lower"]);
 /** Words that join; after a narrowing word they mean that it was itself the name. */
 const JOINING = new Set(["and", "of", "to", "with", "into", "through", "on", "at", "from", "because"]);
-/** Words that say how something lies; after a narrowing word they mean that it was itself the name. */
-const LYING = new Set(["upright", "across", "flat", "leaning", "sloping"]);
+/** Words that say how something lies or which face is meant; after a narrowing word they mean that it was itself the name. */
+const LYING = new Set(["upright", "across", "flat", "leaning", "sloping", "face", "edge"]);
 
 export const nameOf = (t: IToken): Name => ({ text: t.image, start: t.startOffset, end: endOf(t) });
 export const textOf = (t: IToken): Text => nameOf(t);

@@ -19,7 +19,8 @@ const NOT_MORE = "(?![A-Za-z0-9²³/])";
 const LENGTH = [
   `${AMOUNT}${FOOT_MARK}(?:[ -]?${AMOUNT}${INCH_MARK})?`,
   `${AMOUNT}${INCH_MARK}`,
-  `${AMOUNT}(?:in|ft|mm|cm|m)${NOT_MORE}`,
+  // `in` is a word too (`1 in 10`), so it may have no blank before it.
+  `${AMOUNT}(?: ?(?:ft|mm|cm|m)|in)${NOT_MORE}`,
 ].join("|");
 const UNIT =
   "lb/cuft|lbs|lb|oz|kg/m3|kg/m³|kg/m2|kg|g|sqft|sqin|m2|m²|cuft|cuyd|mL|ml|L|l|m3|m³|gal|qt|psf|psi|pcf|kPa|kpa|Pa|min|hours|hour|h|days|day|weeks|week";
@@ -39,9 +40,9 @@ const literal = (name: string, pattern: RegExp): TokenType =>
 
 export const ScrewSize = literal(
   "ScrewSize",
-  new RegExp(`#\\d+ ?[x×] ?(?:${LENGTH})|\\d+(?:\\.\\d+)? ?[x×] ?\\d+mm`),
+  new RegExp(`#\\d+ ?[x×] ?(?:${LENGTH})|\\d+(?:\\.\\d+)? ?[x×] ?\\d+ ?mm`),
 );
-export const Section = literal("Section", /\d+(?:\/\d+)?[x×]\d+(?:\/\d+)?(?![A-Za-z0-9"'″′/.])/);
+export const Section = literal("Section", /\d+(?:\/\d+)?[x×]\d+(?:\/\d+)?(?![A-Za-z0-9"'″′/]|\.\d)/);
 export const Length = literal("Length", new RegExp(LENGTH));
 export const Angle = literal("Angle", /\d+(?:\.\d+)?(?:°| ?deg(?![A-Za-z0-9]))/);
 export const Measured = literal("Measured", new RegExp(`${AMOUNT} ?(?:${UNIT})${NOT_MORE}`));
@@ -50,7 +51,7 @@ export const Share = literal("Share", /\d+(?:\.\d+)? ?%/);
 /** `1,5 m`: a habit from elsewhere, read only to be answered. */
 export const CommaNumber = createToken({
   name: "CommaNumber",
-  pattern: /\d+,\d+ ?(?:mm|cm|m|kg|L|l)(?![A-Za-z0-9])/,
+  pattern: /\d+,\d+(?: ?(?:mm|cm|m|kg|L|l|in|ft)(?![A-Za-z0-9])|["'″′])/,
 });
 export const Gauge = createToken({ name: "Gauge", pattern: /#\d+/ });
 export const Numeral = literal("Numeral", /\d+\/\d+|\d+(?:\.\d+)?/);
@@ -171,7 +172,7 @@ export const Stray = createToken({ name: "Stray", pattern: /[^\s]/, start_chars_
 
 /** The words that the rules tell apart. The words a clause opens with are found in forms.ts and need no type. */
 // biome-ignore format: a list of words
-const KEYWORDS = [
+export const KEYWORDS = [
   "about", "above", "across", "all", "along", "and", "anywhere", "apart", "at", "back", "bad", "behind",
   "below", "beveled", "both", "bottom", "by", "center", "coat", "coats", "crossing", "crossings", "deep",
   "down", "dry", "each", "edge", "edges", "empty", "end", "ends", "exactly", "face", "flat", "floor",

@@ -292,8 +292,8 @@ export type Head =
       readonly because?: Text;
     }
   | { readonly kind: "accept"; readonly code: Name; readonly on?: Thing; readonly because?: Text }
-  /** An entry whose first word, or whose head, could not be read. */
-  | { readonly kind: "unknown" };
+  /** An entry whose first word, or whose head, could not be read; `name` is what it likely declares. */
+  | { readonly kind: "unknown"; readonly name?: Name };
 
 export type EntryKind = Entry["kind"];
 
@@ -302,9 +302,10 @@ export interface Complaint extends Span {
   readonly code: SyntaxCode;
   readonly says: string;
   readonly slots: Readonly<Record<string, string>>;
-  /** A change of the text that mends it. */
+  /** A change of the text that mends it. `says` and `slots` are its title, as above. */
   readonly cure?: {
-    readonly title: string;
+    readonly says: string;
+    readonly slots: Readonly<Record<string, string>>;
     readonly start: number;
     readonly end: number;
     readonly text: string;

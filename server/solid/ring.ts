@@ -105,13 +105,19 @@ export function closeRing(sides: readonly RingSide[], tolerance: RingTolerance):
 /**
  * The most misfit and gap (to first order) that rounding alone explains, when every length was rounded to
  * `length` and every end angle to `degrees`: each length is off by up to half a step, each turn by one.
+ * A side counts only as far as it runs the way the gap does: the short sides of a frame do not explain a gap
+ * between the long ones.
  */
 export function roundingExplains(ring: Ring, step: RingTolerance): RingTolerance {
   const end = ring.points.at(-1)!;
   const arms = ring.points.slice(1, -1).map((p) => Math.hypot(end[0] - p[0], end[1] - p[1]));
   const swing = arms.reduce((sum, arm) => sum + arm, 0) * radians(step.degrees);
+  const toward = ring.opening > NUMERIC ? Math.atan2(end[1], end[0]) : undefined;
+  const share = (heading: number): number =>
+    toward === undefined ? 1 : Math.abs(Math.cos(radians(heading) - toward));
+  const alongGap = ring.headings.reduce((sum, heading) => sum + share(heading), 0);
   return {
-    length: (ring.sides.length * step.length) / 2 + swing,
+    length: (alongGap * step.length) / 2 + swing,
     degrees: ring.sides.length * step.degrees,
   };
 }

@@ -1,0 +1,53 @@
+// Bundles the programs into dist/.
+//
+//   node .ci/build.mjs [--watch] [extension] [server] [cli] [preview]
+//
+// Without names it bundles all of them. With --watch it goes on bundling after each change, readable and with source maps.
+import { existsSync } from "node:fs";
+import { stat } from "node:fs/promises";
+import { build, context } from "esbuild";
+
+const node = { platform: "node", format: "cjs", target: "node20" };
+const bundles = {
+  extension: { ...node, entryPoints: ["client/extension.ts"], external: ["vscode"] },
+  server: { ...node, entryPoints: ["server/lsp/node.ts"] },
+  cli: { ...node, entryPoints: ["server/cli/main.ts"], banner: { js: "#!/usr/bin/env node" } },
+  preview: { platform: "browser", format: "iife", target: "es2022", entryPoints: ["client/preview/main.ts"] },
+};
+
+const args = process.argv.slice(2);
+const watch = args.includes("--watch");
+const named = args.filter((arg) => arg !== "--watch");
+const names = named.length > 0 ? named : Object.keys(bundles);
+
+process.chdir(new URL("..", import.meta.url).pathname);
+const strange = names.filter((name) => !(name in bundles));
+if (strange.length > 0)
+  fail(`no bundle is called ${strange.join(", ")}; there are ${Object.keys(bundles).join(", ")}`);
+const missing = names.map((name) => bundles[name].entryPoints[0]).filter((entry) => !existsSync(entry));
+if (missing.length > 0) fail(`there is no ${missing.join(", no ")}`);
+
+await Promise.all(names.map(bundle));
+
+async function bundle(name) {
+  const outfile = `dist/${name}.js`;
+  const options = {
+    ...bundles[name],
+    outfile,
+    bundle: true,
+    minify: !watch,
+    sourcemap: watch ? "inline" : false,
+    legalComments: "none",
+    logLevel: watch ? "info" : "warning",
+  };
+  if (watch) await (await context(options)).watch();
+  else {
+    await build(options);
+    console.log(`${outfile}  ${Math.round((await stat(outfile)).size / 1000)} kB`);
+  }
+}
+
+function fail(message) {
+  console.error(`build: ${message}`);
+  process.exit(1);
+}

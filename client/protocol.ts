@@ -1,0 +1,46 @@
+/** What the extension and the language server say to each other beyond the Language Server Protocol. */
+import { NotificationType, RequestType } from "vscode-languageclient";
+
+/** The shop sheet of one plan. `body` is a fragment of HTML with all text escaped, without scripts or styles; `style` is CSS. */
+export interface SheetAnswer {
+  readonly title: string;
+  readonly body: string;
+  readonly style: string;
+  readonly state: "good" | "has errors";
+  /** The version of the document that the sheet was worked out from. */
+  readonly version: number;
+  /** The line of the first error, counted from 1. */
+  readonly brokenAt?: number;
+}
+
+/** The page of the manual about one kind of problem. */
+export interface ProblemPage {
+  readonly code: string;
+  readonly title: string;
+  readonly markdown: string;
+}
+
+export interface Worked {
+  readonly uri: string;
+  readonly version: number;
+}
+
+/** What the server is told when it starts. */
+export interface StartOptions {
+  /** Problem codes link to `<pageScheme>:/<code>.md`. */
+  readonly pageScheme: string;
+  /** The setting `sawbuck.shopFile` as typed; empty where it is not set. */
+  readonly shopFile: string;
+}
+
+/** Answers null for a document that has no sheet. */
+export const SheetRequest = new RequestType<{ readonly uri: string }, SheetAnswer | null, void>(
+  "sawbuck/sheet",
+);
+
+export const ProblemPagesRequest = new RequestType<object, { readonly pages: readonly ProblemPage[] }, void>(
+  "sawbuck/problemPages",
+);
+
+/** Sent by the server after each time it has worked a document out. */
+export const WorkedNotification = new NotificationType<Worked>("sawbuck/worked");

@@ -1,0 +1,71 @@
+/** The language server that runs now: one at a time, started anew on demand. Knows nothing of how a client is made. */
+import * as vscode from "vscode";
+import { type BaseLanguageClient, State } from "vscode-languageclient";
+import { type Worked, WorkedNotification } from "./protocol";
+
+export interface Running {
+  /** Throws while there is none. */
+  readonly client: () => BaseLanguageClient;
+  /** Stops the server there is and starts another, with the settings of now. */
+  readonly restart: () => Promise<void>;
+  readonly stop: () => Promise<void>;
+  /** A server is ready, the first one or a later one. */
+  readonly onReady: vscode.Event<void>;
+  readonly onWorked: vscode.Event<Worked>;
+}
+
+/** `create` gives a client that has not been started; it is asked again for each restart. */
+export function keepRunning(create: () => BaseLanguageClient, log: vscode.LogOutputChannel): Running {
+  const ready = new vscode.EventEmitter<void>();
+  const worked = new vscode.EventEmitter<Worked>();
+  let client: BaseLanguageClient | undefined;
+  let last: Promise<void> = Promise.resolve();
+
+  const inTurn = (work: () => Promise<void>): Promise<void> => {
+    last = last.then(work);
+    return last;
+  };
+
+  const stop = async (): Promise<void> => {
+    const old = client;
+    client = undefined;
+    await old?.dispose().catch((reason: unknown) => log.warn(`The old server did not stop: ${reason}`));
+  };
+
+  const start = async (): Promise<void> => {
+    const next = create();
+    client = next;
+    next.onNotification(WorkedNotification, (what) => worked.fire(what));
+    next.onDidChangeState(({ newState }) => {
+      if (newState === State.Running) ready.fire();
+    });
+    await next.start().catch((reason: unknown) => sayNotStarted(log, reason));
+  };
+
+  return {
+    client: () => {
+      if (client === undefined) throw new Error("The Sawbuck language server is not running.");
+      return client;
+    },
+    restart: () => inTurn(() => stop().then(start)),
+    stop: () => inTurn(stop),
+    onReady: ready.event,
+    onWorked: worked.event,
+  };
+}
+
+function sayNotStarted(log: vscode.LogOutputChannel, reason: unknown): void {
+  log.error(`The language server did not start: ${reason}`);
+  const again = "Restart Language Server";
+  const show = "Show Log";
+  void vscode.window
+    .showErrorMessage(
+      "The Sawbuck language server did not start, so plans are not checked. The log says why.",
+      again,
+      show,
+    )
+    .then((chosen) => {
+      if (chosen === again) void vscode.commands.executeCommand("sawbuck.restartServer");
+      if (chosen === show) log.show();
+    });
+}

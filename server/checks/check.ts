@@ -1,0 +1,104 @@
+/**
+ * What a problem is, and how a check is written: one file a code, which says what it finds, in which words, how it can
+ * be cured, and its page. A check reads the worked-out plan; it computes no geometry or load of its own.
+ */
+import { fill } from "../../grammar/messages";
+import type { At } from "../plan";
+import {
+  type Display,
+  LENGTH,
+  lengthInFull,
+  lengthText,
+  type Quantity,
+  quantityText,
+  sameDimension,
+} from "../units";
+import type { Worked } from "../worked";
+
+/** error: cannot be built; hazard: someone could be hurt; warning: look at it; hint: style. */
+export type ProblemClass = "error" | "hazard" | "warning" | "hint";
+
+/** What fills a template: words, or a value that is written in the plan's own units. */
+export type Slot = string | number | Quantity;
+export type Slots = Readonly<Record<string, Slot>>;
+
+/** A template's name with its slots: text is made from it only when it is shown. */
+export interface Says {
+  readonly says: string;
+  readonly slots: Slots;
+}
+
+export interface ProblemNumber {
+  readonly name: string;
+  readonly value: Quantity;
+  readonly source: string;
+}
+
+export interface Edit {
+  readonly file: string;
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+/** A way out. It never raises a limit, lowers a density, removes a load or drops a check. Without edits it is only told. */
+export interface Cure extends Says {
+  readonly edits: readonly Edit[];
+}
+
+export interface Problem extends Says {
+  readonly code: string;
+  readonly class: ProblemClass;
+  readonly at: At;
+  /** Names of the things it concerns, for `accept CODE on THING`. */
+  readonly about: readonly string[];
+  readonly numbers: readonly ProblemNumber[];
+  readonly related: readonly (Says & { readonly at: At })[];
+  readonly assumed: readonly Says[];
+  readonly cures: readonly Cure[];
+}
+
+/** What a check's run gives; the code and class are the check's own unless a finding lowers or raises its class. */
+export type Finding = Says &
+  Pick<Problem, "at"> &
+  Partial<Pick<Problem, "class" | "about" | "numbers" | "related" | "assumed" | "cures">>;
+
+export interface Check {
+  readonly code: string;
+  readonly class: ProblemClass;
+  /** The page's headline: "A screw comes out of the far side". */
+  readonly title: string;
+  /** Markdown: what it means, then a plan that has the problem, then the same mended (two `sawbuck` blocks). */
+  readonly page: string;
+  readonly templates: Readonly<Record<string, string>>;
+  readonly run: (worked: Worked) => readonly Finding[];
+}
+
+/** Completes what a check found. */
+export function problemsOf(check: Check, worked: Worked): Problem[] {
+  return check.run(worked).map((found) => ({
+    about: [],
+    numbers: [],
+    related: [],
+    assumed: [],
+    cures: [],
+    ...found,
+    code: check.code,
+    class: found.class ?? check.class,
+  }));
+}
+
+/** The text of a template with its slots, values written to the plan's marks. */
+export function textOf(check: Check, what: Says, display: Display): string {
+  const template = check.templates[what.says] ?? what.says;
+  const words = Object.entries(what.slots).map(([name, slot]) => [name, slotText(slot, display)] as const);
+  return fill(template, Object.fromEntries(words));
+}
+
+export function slotText(slot: Slot, display: Display): string {
+  if (typeof slot !== "object") return String(slot);
+  if (!sameDimension(slot.dim, LENGTH)) return quantityText(slot, display);
+  const marked = lengthText(slot, display);
+  // A gap too small for the tape is still not nothing.
+  return /^-?0("| mm)$/.test(marked) && slot.approx !== 0 ? lengthInFull(slot, display) : marked;
+}

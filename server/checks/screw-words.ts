@@ -1,0 +1,149 @@
+/** What both screw checks say: the screw, what it goes through, and the cure by another size. */
+import {
+  ANGLE,
+  type Display,
+  exactly,
+  fraction,
+  LENGTH,
+  lengthInFull,
+  lengthText,
+  order,
+  roughly,
+} from "../units";
+import {
+  type Joint,
+  type Layer,
+  type LengthWindow,
+  lengthWindow,
+  otherSize,
+  SCREW_RULE,
+  type ScrewFit,
+  screwFits,
+  type Worked,
+} from "../worked";
+import type { Cure, Finding, ProblemNumber, Says } from "./check";
+import { allOf, edit, markAbove, markBelow } from "./writing";
+
+export const SCREW_TEMPLATES = {
+  faces: "The line does not say which faces meet: face to face is taken.",
+  layer: "{part} is {depth} {way}.",
+  range: "A {kind} from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
+  "too-thin":
+    "These pieces are too thin for any {kind} driven {how}: use a thicker {into}, or join them another way, such as with a block behind.",
+  "too-thin-angled":
+    "No {kind} does at this angle. Driven straight, one from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
+  "one-size": "No one length does for all the pieces of this line: give each its own fasten line.",
+} as const;
+
+/** `deck-2 (2")`, or `A #8 x 2" screw`. */
+export function screwName(joint: Joint, worked: Worked): string {
+  const { display } = worked.settings;
+  const { size, fastener } = joint;
+  const name =
+    fastener && isNamed(joint)
+      ? `${fastener.name} (${lengthInFull(size!.length, display)})`
+      : `A ${size!.text} ${kindOf(joint)}`;
+  return joint.angledAt ? `${name}, angled ${fraction.toDecimal(joint.angle.exact!, 2)}°,` : name;
+}
+
+export const kindOf = (joint: Joint): string => joint.fastener?.kind ?? "screw";
+
+/** `slat (3/4") and leg edge (3-1/2")` */
+export function layersText(layers: readonly Layer[], worked: Worked): string {
+  const { display } = worked.settings;
+  const one = ({ part, face, depth }: Layer) =>
+    `${part}${face === "face" ? "" : ` ${face}`} (${lengthInFull(depth, display)})`;
+  return allOf(layers.map(one));
+}
+
+export const WAY = { face: "thick", edge: "wide", end: "long" } as const;
+
+/** What every finding about a path says besides its own sentence. */
+export function aboutPath(
+  joint: Joint,
+  fit: ScrewFit,
+  worked: Worked,
+): Pick<Finding, "about" | "numbers" | "related" | "assumed"> & { at: Finding["at"] } {
+  const { layers } = fit.path;
+  const { display } = worked.settings;
+  const depths = layers.map(({ part, face, depth }): ProblemNumber => {
+    const source = worked.parts.get(part)?.material?.source || "as the plan says";
+    return { name: `${part}, ${WAY[face]}`, value: depth, source: face === "end" ? "as the plan says" : source };
+  });
+  return {
+    at: joint.sizeAt ?? joint.at,
+    about: [...new Set([...layers.map((l) => l.part), ...(joint.fastener ? [joint.fastener.name] : [])])],
+    numbers: [
+      { name: `${kindOf(joint)} length`, value: joint.size!.length, source: "as written" },
+      ...depths,
+      { name: "wood over the tip", value: fit.over, source: "worked out" },
+      { name: `${kindOf(joint)} in the last piece`, value: fit.bite, source: "worked out" },
+      { name: "least wood over the tip", value: SCREW_RULE.margin, source: "common practice" },
+      { name: "least in the last piece", value: SCREW_RULE.bite, source: "common practice" },
+    ],
+    related: uniqueParts(layers).flatMap(({ part, face, depth }) => {
+      const at = worked.parts.get(part)?.declared.at;
+      const slots = { part, depth: lengthInFull(depth, display), way: WAY[face] };
+      return at ? [{ says: "layer", slots, at }] : [];
+    }),
+    assumed: joint.facesAssumed ? [{ says: "faces", slots: {} }] : [],
+  };
+}
+
+/** Another size that does for every path of the joint (templates `shop` and `usual`), or why there is none. */
+export function sizeCure(
+  joint: Joint,
+  fits: readonly ScrewFit[],
+  worked: Worked,
+  want: "longest" | "shortest",
+  why: Says["slots"],
+): Cure[] {
+  const { display } = worked.settings;
+  const kind = kindOf(joint);
+  const range = (window: LengthWindow) => ({
+    kind,
+    margin: SCREW_RULE.margin,
+    ...windowText(window, display),
+  });
+  const window = lengthWindow(fits, joint.angle);
+  const told = (says: string, slots: Says["slots"]): Cure[] => [{ says, slots, edits: [] }];
+  if (!window) {
+    const straight = lengthWindow(fits, SQUARE);
+    if (straight && joint.angledAt) return told("too-thin-angled", range(straight));
+    const alone = fits.filter((f) => !lengthWindow([f], joint.angle));
+    if (alone.length === 0) return told("one-size", {});
+    const how = joint.angle.approx === 0 ? "straight" : "at this angle";
+    return told("too-thin", { kind, how, into: alone[0]!.path.into });
+  }
+  const other = otherSize(joint, worked.fasteners, window, want);
+  if (!other || !joint.sizeAt) return told("range", range(window));
+  const length = lengthInFull(other.size.length, display);
+  const named = other.fastener && (isNamed(joint) || other.fastener.size?.text === other.fastener.name);
+  const text = named ? other.fastener!.name : other.size.text;
+  const edits = [edit(joint.sizeAt, text)];
+  if (other.fastener) return [{ says: "shop", slots: { ...why, name: other.fastener.name, length }, edits }];
+  return [{ says: "usual", slots: { ...why, length, kind }, edits }];
+}
+
+/** The paths of every joint with screws, those with anything known. */
+export const screwedJoints = (worked: Worked): { joint: Joint; fits: ScrewFit[] }[] =>
+  worked.joints.map((joint) => ({ joint, fits: screwFits(joint) })).filter(({ fits }) => fits.length > 0);
+
+const SQUARE = exactly(ANGLE, fraction.ZERO);
+
+/** The ends of a window on the plan's marks, within it; in full where no mark lies within it. */
+function windowText({ least, most }: LengthWindow, display: Display): { least: string; most: string } {
+  const [from, to] = [roughly(LENGTH, least), roughly(LENGTH, most)];
+  const [above, below] = [markAbove(from, display), markBelow(to, display)];
+  const onMarks = Number(order(above, below)) <= 0;
+  return onMarks
+    ? { least: lengthText(above, display), most: lengthText(below, display) }
+    : { least: lengthInFull(from, display), most: lengthInFull(to, display) };
+}
+
+const isNamed = (joint: Joint): boolean =>
+  joint.entry.clauses.some((c) => c.kind === "driven" && c.fastener !== undefined);
+
+function uniqueParts(layers: readonly Layer[]): Layer[] {
+  return layers.filter((l, i) => layers.findIndex((o) => o.part === l.part && o.face === l.face) === i);
+}

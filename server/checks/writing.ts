@@ -1,0 +1,33 @@
+/** How checks write lists and lengths, in sentences and in edits of the text. */
+import type { At } from "../plan";
+import { type Display, exactly, exactOf, fraction, lengthInFull, lengthText, type Quantity } from "../units";
+import type { Edit } from "./check";
+
+/** `a, b and c` */
+export const allOf = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
+
+/** Two lengths that differ: to the plan's marks, or in full where the marks would make them look alike. */
+export function tellApart(a: Quantity, b: Quantity, display: Display): readonly [string, string] {
+  const marked = [lengthText(a, display), lengthText(b, display)] as const;
+  return marked[0] === marked[1] ? [lengthInFull(a, display), lengthInFull(b, display)] : marked;
+}
+
+/** The first of the plan's marks at or above a length, and the last at or below it. */
+export const markAbove = (q: Quantity, { mark }: Display): Quantity => {
+  const marks = fraction.divide(exactOf(q), mark)!;
+  return exactly(q.dim, fraction.multiply(fraction.rational(-fraction.floor(fraction.negate(marks))), mark));
+};
+export const markBelow = (q: Quantity, { mark }: Display): Quantity =>
+  exactly(
+    q.dim,
+    fraction.multiply(fraction.rational(fraction.floor(fraction.divide(exactOf(q), mark)!)), mark),
+  );
+
+/** A length on the plan's marks, as a plan writes it: `28-1/2"`, `724mm`. */
+export const writtenLength = (q: Quantity, display: Display): string =>
+  lengthText(q, display).replace(" mm", "mm");
+
+export const edit = (at: At, text: string): Edit => ({ file: at.file, start: at.start, end: at.end, text });
+/** An edit that adds text just after a place. */
+export const editAfter = (at: At, text: string): Edit => edit({ ...at, start: at.end }, text);

@@ -1,0 +1,48 @@
+/** Reads the words after a command. */
+export interface Asked {
+  readonly files: readonly string[];
+  readonly shop: string | undefined;
+  readonly format: "text" | "json" | "html";
+  readonly out: string | undefined;
+}
+
+const FORMATS = { check: ["text", "json"], sheet: ["html", "json", "text"] } as const;
+
+/** What was asked, or in words what is wrong with it. */
+export function readArguments(
+  command: "check" | "sheet",
+  words: readonly string[],
+): Asked | { readonly wrong: string } {
+  const files: string[] = [];
+  const options: Record<string, string> = {};
+  const known = command === "check" ? ["shop", "format"] : ["shop", "format", "out"];
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i]!;
+    if (word === "--") {
+      files.push(...words.slice(i + 1));
+      break;
+    }
+    if (!word.startsWith("--")) {
+      files.push(word);
+      continue;
+    }
+    const [name, inline] = splitOption(word);
+    if (!known.includes(name)) return { wrong: `“${command}” has no option --${name}.` };
+    const value = inline ?? words[++i];
+    if (value === undefined || value === "") return { wrong: `--${name} wants a value after it.` };
+    options[name] = value;
+  }
+  const formats: readonly string[] = FORMATS[command];
+  const format = options.format ?? "text";
+  if (!formats.includes(format))
+    return { wrong: `--format is ${formats.join(", ")}; “${format}” is none of them.` };
+  if (files.length === 0)
+    return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
+  if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
+  return { files, shop: options.shop, format: format as Asked["format"], out: options.out };
+}
+
+function splitOption(word: string): [name: string, value: string | undefined] {
+  const equals = word.indexOf("=");
+  return equals < 0 ? [word.slice(2), undefined] : [word.slice(2, equals), word.slice(equals + 1)];
+}

@@ -1,0 +1,46 @@
+/** The command line: check plans, print or write their shop sheet, or serve an editor. */
+import process from "node:process";
+import { readArguments } from "./arguments";
+import { checkCommand } from "./check";
+import { sheetCommand } from "./sheet";
+import { USAGE } from "./usage";
+
+/** Exit codes: 0 nothing stands in the way, 1 errors or hazards were found, 2 it could not be read or asked. */
+async function main(): Promise<number> {
+  const [command, ...rest] = process.argv.slice(2);
+  if (command === "lsp") {
+    const { serve } = await import("../lsp/node");
+    serve();
+    return -1;
+  }
+  const help = command === undefined || command === "help" || command === "--help" || command === "-h";
+  if (help || rest.includes("--help")) {
+    process.stdout.write(USAGE);
+    return command === undefined ? 2 : 0;
+  }
+  if (command === "check" || command === "sheet") {
+    const asked = readArguments(command, rest);
+    if ("wrong" in asked) return refuse(asked.wrong);
+    return command === "check" ? checkCommand(asked) : sheetCommand(asked);
+  }
+  return refuse(`There is no command “${command}”.`);
+}
+
+function refuse(why: string): number {
+  process.stderr.write(`sawbuck: ${why}\n\n${USAGE}`);
+  return 2;
+}
+
+main().then(
+  (code) => {
+    // A closed pipe (`sawbuck check … | head`) is not a failure; let what was written drain.
+    if (code >= 0) process.exitCode = code;
+  },
+  (error: unknown) => {
+    process.stderr.write(
+      `sawbuck: this should not happen, and is a fault of Sawbuck's own: ${String(error).slice(0, 300)}\n`,
+    );
+    process.exitCode = 2;
+  },
+);
+process.stdout.on("error", () => process.exit(process.exitCode ?? 0));

@@ -1,0 +1,52 @@
+/** `sawbuck sheet`: the shop sheet, printed or written to a file. */
+import { existsSync, statSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
+import process from "node:process";
+import { diskReader, readPlan } from "../lsp/disk";
+import { evaluate, sheetOf, writeSheet } from "../service";
+import type { Asked } from "./arguments";
+
+export function sheetCommand(asked: Asked): number {
+  const [file] = asked.files as [string];
+  const read = readPlan(file);
+  if ("refused" in read) return refuse(`${file}: ${read.refused}`);
+  const evaluated = evaluate(
+    file,
+    read.text,
+    diskReader,
+    asked.shop ? { shop: asked.shop, shopFrom: "." } : {},
+  );
+  const text = writeSheet(sheetOf(evaluated), asked.format);
+  if (!asked.out) {
+    process.stdout.write(text);
+  } else {
+    const wrong = cannotWrite(
+      asked.out,
+      evaluated.worked.loaded.files.map((f) => f.file),
+    );
+    if (wrong) return refuse(wrong);
+    try {
+      writeFileSync(asked.out, text);
+    } catch (error) {
+      return refuse(
+        `${asked.out} cannot be written: ${(error as NodeJS.ErrnoException).code ?? "no reason given"}`,
+      );
+    }
+    process.stderr.write(`The shop sheet is in ${asked.out}\n`);
+  }
+  return evaluated.problems.some((p) => p.class === "error" || p.class === "hazard") ? 1 : 0;
+}
+
+/** A sheet is never written over a plan, a folder or a device. */
+function cannotWrite(out: string, plans: readonly string[]): string | undefined {
+  if (out.endsWith(".sawbuck")) return `${out} is named like a plan; a sheet is not written over a plan.`;
+  if (plans.some((plan) => resolve(plan) === resolve(out)))
+    return `${out} is the plan itself; nothing was written.`;
+  if (!existsSync(out)) return undefined;
+  return statSync(out).isFile() ? undefined : `${out} is not an ordinary file; nothing was written.`;
+}
+
+function refuse(why: string): number {
+  process.stderr.write(`sawbuck: ${why}\n`);
+  return 2;
+}

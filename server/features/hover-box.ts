@@ -1,0 +1,165 @@
+/** What a hover says of boxes, and of what goes into and onto them: fills, rolls and finishes. */
+import { type Declared, ifKnown, type Value } from "../plan";
+import { cite, fill, structuralCaution } from "../trade";
+import { type Quantity, quantityText } from "../units";
+import { type Box, floorShare, type Worked } from "../worked";
+import { escaped, list, paragraphs, strong } from "./markdown";
+import { bothTexts, evaluatorOf, valueOr, whyNot } from "./values";
+
+type Densities = Readonly<Record<"dry" | "moist" | "saturated", Quantity | undefined>>;
+
+export function describeBox(box: Box, worked: Worked): string {
+  const { display } = worked.settings;
+  const { inside, weights, fill: filling } = box;
+  const sides = [inside?.wide, inside?.deep, inside?.high];
+  const size = sides.every((s) => s !== undefined)
+    ? sides.map((s) => bothTexts(s!, display)).join(" x ")
+    : undefined;
+  const weight = (w: Value<Quantity>) => valueOr(w, display);
+  return paragraphs(
+    `${strong(box.name)}, a box${size ? `: inside ${escaped(size)}` : ""}`,
+    `Holds ${valueOr(box.volume, display)} to the rim`,
+    list([
+      filling && box.level ? `Filled with ${escaped(filling.name)}: ${valueOr(box.filled, display)}` : undefined,
+      filling
+        ? `The ${escaped(filling.name)} weighs ${weight(weights.dry)} dry, ${weight(weights.moist)} moist, ${weight(weights.saturated)} saturated; ${escaped(filling.source)}`
+        : `What its fill weighs: ${whyNot(weights.saturated)}`,
+      filling?.assumed ? `The fill is ${escaped(filling.assumed)}` : undefined,
+      `Empty it weighs ${weight(box.own)}${ownFrom(box)}`,
+      outlineLine(box, worked),
+      pressureLine(box, worked),
+      `Drains: ${box.drains ? DRAINS[box.drains] : "the plan does not say how"}`,
+      box.grows.length > 0 ? `Grows ${escaped(box.grows.join(", "))}` : undefined,
+    ]),
+    `_${escaped(structuralCaution.value.text)}_`,
+  );
+}
+
+const DRAINS = {
+  gaps: "through the gaps between its bottom boards",
+  holes: "by drilled holes",
+  nothing: "not at all, so the heaviest the fill can be is what counts",
+} as const;
+
+function ownFrom(box: Box): string {
+  if (box.own.state !== "known") return "";
+  return box.ownFrom === "said" ? ", as typed" : ", its walls and bottom without screws";
+}
+
+function outlineLine({ outline }: Box, { settings }: Worked): string | undefined {
+  if (!outline) return undefined;
+  const size = `${bothTexts(outline.wide, settings.display)} x ${bothTexts(outline.deep, settings.display)}`;
+  const from = {
+    said: "as typed",
+    "inside and walls": "its inside and the thickness of its walls",
+    inside: "its inside alone, since its walls are not named",
+  }[outline.from];
+  return `Stands on ${escaped(size)}: ${from}`;
+}
+
+function pressureLine(box: Box, { settings }: Worked): string {
+  const { display } = settings;
+  const pressure = ifKnown(box.pressure);
+  if (!pressure) return `What it presses on the floor: ${whyNot(box.pressure)}`;
+  const presses = `Presses ${escaped(bothTexts(pressure, display))} on the floor it stands on, saturated`;
+  const own = box.own.state === "known" ? "" : ", its own weight left out";
+  const limit = settings.floorLimit;
+  if (!limit) return `${presses}${own}; not checked against a floor, since the plan gives no floor limit`;
+  const uses = quantityText(pressure, display);
+  const typed = quantityText(limit.value, display);
+  const share = floorShare(settings)!;
+  const left =
+    settings.shares.length > 0
+      ? `the ${quantityText(share, display)} that other things leave of the ${typed} you typed`
+      : `the ${typed} you typed`;
+  return `${presses}${own}: uses ${escaped(`${uses} of ${left}`)}`;
+}
+
+/** A fill the plan declares, or one of the built-in table. */
+export function describeFill(name: string, declared: Declared | undefined, worked: Worked): string | undefined {
+  const { display } = worked.settings;
+  const built = fill(name);
+  if (declared) {
+    const evaluate = evaluatorOf(worked);
+    const own: { -readonly [K in keyof Densities]: Densities[K] } = {
+      dry: undefined,
+      moist: undefined,
+      saturated: undefined,
+    };
+    for (const clause of declared.entry.clauses)
+      if (clause.kind === "density") own[clause.state] = ifKnown(evaluate(clause.value, declared.at.file));
+    const soil = fill("soil")!.saturated;
+    return paragraphs(
+      `${strong(name)}, a fill: ${densities(own, worked)}`,
+      own.saturated
+        ? "As the plan says. Weight on a floor is judged saturated."
+        : `Its saturated weight is taken as ${soil.value} lb/cuft, like soil, since the plan does not say; ${escaped(cite(soil.source))}`,
+    );
+  }
+  if (!built) return undefined;
+  const row = (r: { readonly value: number } | undefined) =>
+    r && { dim: DENSITY, exact: null, approx: r.value * LB_CUFT };
+  const known = { dry: row(built.dry), moist: row(built.moist), saturated: row(built.saturated) };
+  return paragraphs(
+    `${strong(name)}, a fill every plan knows: ${densities(known, worked)}`,
+    "Weight on a floor is judged saturated.",
+    list(
+      [built.dry, built.moist, built.saturated].map(
+        (r, i) =>
+          r &&
+          `${["Dry", "Moist", "Saturated"][i]}: ${escaped(cite(r.source))}${r.range ? `; ${escaped(`${r.range} ${r.unit}`)}` : ""}`,
+      ),
+    ),
+  );
+
+  function densities(d: Densities, { settings }: Worked): string {
+    const said = (["dry", "moist", "saturated"] as const).flatMap((state) => {
+      const value = d[state];
+      return value ? [`${bothTexts(value, settings.display ?? display)} ${state}`] : [];
+    });
+    return escaped(said.join(", ") || "its weights are not said");
+  }
+}
+
+const DENSITY = { length: -3, weight: 1, time: 0, angle: 0, money: 0, currency: "" } as const;
+/** kg/mm3 in one lb/cuft. */
+const LB_CUFT = 0.45359237 / (304.8 * 304.8 * 304.8);
+
+export function describeRoll(declared: Declared, worked: Worked): string {
+  const evaluate = evaluatorOf(worked);
+  const { display } = worked.settings;
+  const { clauses } = declared.entry;
+  const width = clauses.find((c) => c.kind === "width");
+  const price = clauses.find((c) => c.kind === "price");
+  const food = clauses.find((c) => c.kind === "food");
+  return paragraphs(
+    `${strong(declared.name)}, a roll${width?.kind === "width" ? `, ${valueOr(evaluate(width.value, declared.at.file), display)} wide` : ""}`,
+    list([
+      price?.kind === "price"
+        ? `Costs ${valueOr(evaluate(price.value, declared.at.file), display)} per ${escaped(price.per.text)}`
+        : "Without a price",
+      food?.kind === "food"
+        ? food.safe
+          ? "The maker says it may touch soil for food, as the plan tells"
+          : "It must not touch soil for food"
+        : "Whether it may touch soil for food is not known",
+    ]),
+  );
+}
+
+export function describeFinish(declared: Declared, worked: Worked): string {
+  const evaluate = evaluatorOf(worked);
+  const { display } = worked.settings;
+  const text = (e: Parameters<typeof evaluate>[0]) => valueOr(evaluate(e, declared.at.file), display);
+  const lines = declared.entry.clauses.flatMap((c) => {
+    if (c.kind === "covers") return [`Covers ${text(c.value)} per ${escaped(c.per.text)}`];
+    if (c.kind === "coats of") return [`${text(c.value)} coats`];
+    if (c.kind === "dries") return [`A coat dries in ${text(c.value)}`];
+    if (c.kind === "tin") return [`Sold in tins of ${text(c.size)}${c.price ? ` for ${text(c.price)}` : ", without a price"}`];
+    return [];
+  });
+  return paragraphs(
+    `${strong(declared.name)}, a finish`,
+    list([...lines, "How much it takes is not checked: areas follow from placed pieces, which are not worked out yet"]),
+  );
+}

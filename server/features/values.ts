@@ -1,0 +1,174 @@
+/** Values as hovers tell them: in both systems, why there is none, and how a value was worked out from others. */
+import type { Expression, Thing } from "../../grammar/tree";
+import { lookUp, type Value } from "../plan";
+import {
+  bothLengths,
+  type Display,
+  LENGTH,
+  lengthInFull,
+  lengthText,
+  MILLIMETRES,
+  onTheMark,
+  type Quantity,
+  quantityText,
+  SIXTEENTHS,
+  sameDimension,
+  unitNamed,
+  fraction,
+  VOLUME,
+} from "../units";
+import type { Measure, Worked } from "../worked";
+import { Worker } from "../worked/expressions";
+import { Materials } from "../worked/materials";
+import { findProperty } from "../worked/properties";
+import { escaped } from "./markdown";
+
+export type Evaluator = (e: Expression, file: string) => Value<Quantity>;
+
+/** Works out any expression of a plan once more, by the same rules as the plan itself. */
+export function evaluatorOf(worked: Worked): Evaluator {
+  const { scope, settings } = worked;
+  let materials: Materials | undefined;
+  const worker: Worker = new Worker(scope, (thing, property, at) =>
+    findProperty(thing, property, at, worker, scope, () => {
+      materials ??= new Materials(scope, worker, settings);
+      return materials;
+    }),
+  );
+  return (e, file) => worker.evaluate(e, file);
+}
+
+/** A value to the plan's marks, or in full where it is off them: `28-1/2"`, `about 6.857"`. */
+export function exactText(q: Quantity, display: Display): string {
+  if (!sameDimension(q.dim, LENGTH)) return quantityText(q, display);
+  return onTheMark(q, display) ? lengthText(q, display) : lengthInFull(q, display);
+}
+
+/** A value in both systems: `28-1/2" (724 mm)`, `903 lb (409.6 kg)`; one text where both say the same. */
+export function bothTexts(q: Quantity, display: Display): string {
+  if (sameDimension(q.dim, LENGTH)) return bothLengths(q, display);
+  if (sameDimension(q.dim, VOLUME)) return volumeText(q, display);
+  const [own, other] = display.system === "inches" ? [SIXTEENTHS, MILLIMETRES] : [MILLIMETRES, SIXTEENTHS];
+  const [here, there] = [quantityText(q, own), quantityText(q, other)];
+  return here === there ? here : `${here} (${there})`;
+}
+
+function volumeText(q: Quantity, display: Display): string {
+  const gallons = `${trimmed(q.approx / fraction.toNumber(unitNamed("gal")!.factor))} gal`;
+  const cuft = quantityText(q, SIXTEENTHS);
+  const litres = `${trimmed(q.approx / 1e6)} L`;
+  return display.system === "inches"
+    ? `${cuft} (${gallons}, ${litres})`
+    : `${litres} (${cuft}, ${gallons})`;
+}
+
+const trimmed = (n: number): string => n.toFixed(1).replace(/\.0$/, "");
+
+/** Why there is no value, as a hover says it. */
+export function whyNot(value: Value<unknown>): string {
+  if (value.state === "outside") return `not checked: its table only holds for ${escaped(value.range)}`;
+  if (value.state === "known") return "";
+  return value.cause.kind === "mistake"
+    ? "not worked out: a mistake stands in the way"
+    : `not checked: ${escaped(value.cause.why)}`;
+}
+
+/** A value in both systems, or why there is none. */
+export const valueOr = (value: Value<Quantity>, display: Display): string =>
+  value.state === "known" ? escaped(bothTexts(value.value, display)) : whyNot(value);
+
+/**
+ * How a value follows from others: `rim-height - thickness of cap-side = 30" - 3/4" = 29-1/4"`, then a line for each
+ * measure in it that itself follows from others. Empty for a value that is plainly typed.
+ */
+export function chainOf(e: Expression, file: string, worked: Worked): string[] {
+  if (e.end - e.start > MOST_LETTERS) return [];
+  const evaluate = evaluatorOf(worked);
+  const seen = new Set<string>();
+  const lines: string[] = [];
+  const add = (of: Expression, from: string, name: string) => {
+    if (of.kind === "literal" || lines.length >= MOST_LINES) return;
+    const line = steps(of, from, evaluate, worked.settings.display);
+    if (line) lines.push(name ? `${name} = ${line}` : line);
+    for (const measure of measuresIn(of, worked)) {
+      const { entry, at } = measure.declared;
+      if (seen.has(measure.name) || entry.kind !== "measure" || !entry.value) continue;
+      seen.add(measure.name);
+      add(entry.value, at.file, measure.name);
+    }
+  };
+  add(e, file, "");
+  return lines;
+}
+
+const MOST_LINES = 6;
+/** Longest expression and longest line shown; more is left to the plan's own text. */
+const MOST_LETTERS = 300;
+
+function steps(e: Expression, file: string, evaluate: Evaluator, display: Display): string | undefined {
+  const value = evaluate(e, file);
+  const filled = written(e, (leaf) => {
+    const v = evaluate(leaf, file);
+    return v.state === "known" ? exactText(v.value, display) : "?";
+  });
+  const result = value.state === "known" ? exactText(value.value, display) : "?";
+  const line = [...new Set([written(e), filled, result])].join(" = ");
+  return line.length > MOST_LETTERS || !line.includes(" = ") ? undefined : line;
+}
+
+function measuresIn(e: Expression, worked: Worked): Measure[] {
+  switch (e.kind) {
+    case "name": {
+      const measure = worked.measures.get(e.name.text);
+      return measure ? [measure] : [];
+    }
+    case "negative":
+      return measuresIn(e.value, worked);
+    case "sum":
+      return [...measuresIn(e.left, worked), ...measuresIn(e.right, worked)];
+    case "round":
+      return [...measuresIn(e.value, worked), ...measuresIn(e.step, worked)];
+    case "call":
+      return e.args.flatMap((arg) => measuresIn(arg, worked));
+    default:
+      return [];
+  }
+}
+
+type Leaf = Extract<Expression, { kind: "name" | "property" }>;
+
+/** An expression as text again; names and properties as `leaf` says, or as they are. */
+export function written(e: Expression, leaf?: (e: Leaf) => string): string {
+  switch (e.kind) {
+    case "literal":
+      return e.text;
+    case "name":
+      return leaf ? leaf(e) : e.name.text;
+    case "property":
+      return leaf ? leaf(e) : `${e.property.text} of ${thingText(e.of)}`;
+    case "negative":
+      return `-${inner(e.value, 3, leaf)}`;
+    case "round":
+      return `round ${written(e.value, leaf)} to ${inner(e.step, 3, leaf)}`;
+    case "call":
+      return `${e.name.text}(${e.args.map((a) => written(a, leaf)).join(", ")})`;
+    case "sum": {
+      const strength = RANK[e.operator];
+      return `${inner(e.left, strength, leaf)} ${e.operator} ${inner(e.right, strength + 1, leaf)}`;
+    }
+  }
+}
+
+const RANK = { "+": 1, "-": 1, "*": 2, "/": 2 } as const;
+
+/** In parentheses where it binds less than what stands around it. */
+function inner(e: Expression, strength: number, leaf?: (e: Leaf) => string): string {
+  const own = e.kind === "sum" ? RANK[e.operator] : e.kind === "round" ? 0 : 4;
+  return own < strength ? `(${written(e, leaf)})` : written(e, leaf);
+}
+
+export const thingText = (t: Thing): string => [...t.where.map((w) => w.text), t.name.text].join(" ");
+
+/** The declaration a name means, sections under their plain spelling. */
+export const declaredAs = (worked: Worked, name: string) =>
+  lookUp(worked.scope, name.replace("×", "x"));

@@ -1,0 +1,4 @@
+/** What the text means: names, entries, expressions not yet worked out. */
+export * from "./load";
+export * from "./names";
+export * from "./value";

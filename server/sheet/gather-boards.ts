@@ -1,0 +1,151 @@
+/** Board and sheet layouts: like boards told once, with every mark along them. */
+import type { BoardLayout } from "../cutting/job";
+import { type Display, lengthText } from "../units";
+import type { BoardWork, SheetWork, Worked } from "../worked";
+import type { BoardPlan, PanelPlan, SheetBoard, SheetPanel } from "./data";
+import { materialTitle } from "./gather-cuts";
+import { marked, ofTicks, soldLength } from "./marks";
+
+/** A rest shorter than this is not worth naming: 6 in (common practice: too short to hold while sawing). */
+const LEAST_OFFCUT_MM = 6 * 25.4;
+
+export function boardPlans(worked: Worked): BoardPlan[] {
+  const { display } = worked.settings;
+  return worked.boards.flatMap((work) => {
+    if (work.answer.boards.length === 0 && work.answer.unplaced.length === 0) return [];
+    if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
+    return [
+      {
+        stock: work.material.name,
+        title: materialTitle(work.material, display),
+        boards: grouped(work.answer.boards, boardKey).map((same) => boardOf(same, work, display)),
+        assumed: assumptions(work, worked),
+        unplaced: work.answer.unplaced,
+      },
+    ];
+  });
+}
+
+const partOf = (piece: string): string => {
+  const names = piece.split(" / ");
+  return names[names.length - 2] ?? piece;
+};
+
+const boardKey = (b: BoardLayout): string =>
+  JSON.stringify([
+    b.kind === "bought" ? b.boardId : b.length,
+    b.bad,
+    b.cuts.map((c) => [partOf(c.pieceId), c.from, c.to]),
+  ]);
+
+/** Runs of equal things, in the order of the first of each. */
+function grouped<T>(list: readonly T[], key: (t: T) => string): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const one of list) {
+    const k = key(one);
+    const group = groups.get(k);
+    if (group) group.push(one);
+    else groups.set(k, [one]);
+  }
+  return [...groups.values()];
+}
+
+function boardOf(same: readonly BoardLayout[], work: BoardWork, display: Display): SheetBoard {
+  const [board] = same as [BoardLayout];
+  const length = ofTicks(board.length);
+  const sold =
+    board.kind === "bought" ? work.material.sold[Number(board.boardId.slice("sold ".length))] : undefined;
+  const offcut = ofTicks(board.offcut);
+  return {
+    label: sold ? `${soldLength(sold.length, display)} board` : `on hand, ${lengthText(length, display)}`,
+    kind: board.kind,
+    count: same.length,
+    length: marked(length, display),
+    cuts: board.cuts.map((cut, i) => ({
+      piece: same.map((b) => b.cuts[i]!.pieceId).join(", "),
+      label: cut.pieceId.startsWith("spare") ? `${partOf(cut.pieceId)} (spare)` : partOf(cut.pieceId),
+      from: marked(ofTicks(cut.from), display),
+      to: marked(ofTicks(cut.to), display),
+      length: marked(ofTicks(cut.to - cut.from), display),
+    })),
+    waste: board.waste.map((w) => ({ from: ofTicks(w.from).approx, to: ofTicks(w.to).approx, why: w.why })),
+    offcut: offcut.approx >= LEAST_OFFCUT_MM ? marked(offcut, display) : null,
+  };
+}
+
+function assumptions(work: BoardWork | SheetWork, { settings }: Worked): string[] {
+  const { display } = settings;
+  const { material } = work;
+  const kerf = lengthText(settings.kerf.value, display);
+  const list = [
+    `${kerf} is lost to each saw cut${settings.kerf.from === "assumed" ? " (the plan gives no kerf)" : ""}`,
+  ];
+  if (material.kind === "board" && material.sold.length > 0) {
+    const trim = lengthText(material.endTrim.value, display);
+    list.push(
+      `${trim} is cut off one end of each bought board to square it${material.endTrim.assumed ? " (the plan does not say)" : ""}`,
+    );
+  }
+  if (work.spares > 0)
+    list.push(`${work.spares} spare ${work.spares === 1 ? "piece is" : "pieces are"} laid out too`);
+  if (material.onHand.length > 0) {
+    list.push(
+      material.salvage === "use up"
+        ? "what is on hand is used first"
+        : "what is on hand is kept for what nothing sold can do",
+    );
+  }
+  if ("ripped" in work && work.ripped) {
+    list.push("a ripped piece takes the whole width of its board here");
+  }
+  list.push("this is a first answer, and a cheaper way may exist");
+  return list;
+}
+
+export function panelPlans(worked: Worked): PanelPlan[] {
+  const { display } = worked.settings;
+  return worked.sheets.flatMap((work) => {
+    if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
+    const { sheets, unplaced } = work.answer;
+    return [
+      {
+        stock: work.material.name,
+        title: materialTitle(work.material, display),
+        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, display)),
+        assumed: assumptions(work, worked),
+        unplaced,
+      },
+    ];
+  });
+}
+
+type Panel = SheetWork["answer"]["sheets"][number];
+
+const panelKey = (s: Panel): string =>
+  JSON.stringify([
+    s.kind,
+    s.length,
+    s.width,
+    s.placements.map((p) => [partOf(p.pieceId), p.x, p.y, p.length, p.width]),
+  ]);
+
+function panelOf(same: readonly Panel[], display: Display): SheetPanel {
+  const [panel] = same as [Panel];
+  const length = marked(ofTicks(panel.length), display);
+  const width = marked(ofTicks(panel.width), display);
+  return {
+    label: `${panel.kind === "on hand" ? "on hand, " : ""}${width.text} x ${length.text} sheet`,
+    kind: panel.kind,
+    count: same.length,
+    length,
+    width,
+    cuts: panel.placements.map((p, i) => ({
+      piece: same.map((s) => s.placements[i]!.pieceId).join(", "),
+      label: partOf(p.pieceId),
+      x: ofTicks(p.x).approx,
+      y: ofTicks(p.y).approx,
+      length: marked(ofTicks(p.length), display),
+      width: marked(ofTicks(p.width), display),
+    })),
+  };
+}

@@ -1,0 +1,115 @@
+/** The sheet as JSON: keys in the order of the contract, two blanks to a level, a newline at the end. */
+import type { SheetData } from "./data";
+
+/**
+ * The same data gives the same bytes however its objects were put together. Control characters and direction overrides
+ * inside texts are written as `\u` escapes, so that the file can be shown on a terminal.
+ */
+export function sheetJson(data: SheetData): string {
+  return `${JSON.stringify(ordered(data, SHEET), null, 2).replace(UNPRINTABLE, escaped)}\n`;
+}
+
+/** The keys of a record, in order, with the order inside each; null for what has no keys. Complete, or it does not compile. */
+type Order<T> = T extends readonly (infer Item)[]
+  ? Order<Item>
+  : T extends object
+    ? { readonly [K in keyof T]-?: Order<NonNullable<T[K]>> }
+    : null;
+
+type AnyOrder = { readonly [key: string]: AnyOrder } | null;
+
+const MARKED = { mm: null, text: null, other: null };
+const PLACE = { file: null, line: null, column: null, endLine: null, endColumn: null };
+const PROBLEM = {
+  code: null,
+  class: null,
+  message: null,
+  place: PLACE,
+  numbers: { name: null, value: null, unit: null, text: null, source: null },
+  related: { message: null, place: PLACE },
+  assumed: null,
+  cures: null,
+  accepted: null,
+};
+const CUT_ROW = {
+  part: null,
+  pieces: null,
+  count: null,
+  hand: null,
+  length: MARKED,
+  measured: null,
+  shortPoint: MARKED,
+  width: MARKED,
+  thickness: MARKED,
+  ripped: null,
+  ends: null,
+  notes: null,
+  place: PLACE,
+};
+const BOARD = {
+  label: null,
+  kind: null,
+  count: null,
+  length: MARKED,
+  cuts: { piece: null, label: null, from: MARKED, to: MARKED, length: MARKED },
+  waste: { from: null, to: null, why: null },
+  offcut: MARKED,
+};
+const PANEL = {
+  label: null,
+  kind: null,
+  count: null,
+  length: MARKED,
+  width: MARKED,
+  cuts: { piece: null, label: null, x: null, y: null, length: MARKED, width: MARKED },
+};
+const SHOPPING = {
+  rows: { aisle: null, what: null, count: null, unit: null, each: null, total: null, note: null },
+  onHand: null,
+  subtotal: null,
+  tax: null,
+  total: null,
+  budget: null,
+  withoutPrice: null,
+};
+
+const SHEET: Order<SheetData> = {
+  format: null,
+  version: null,
+  language: null,
+  file: null,
+  title: null,
+  units: { system: null, mark: null },
+  make: null,
+  facts: { label: null, value: null },
+  notes: null,
+  problems: PROBLEM,
+  accepted: PROBLEM,
+  notChecked: { what: null, why: null, place: PLACE },
+  cutList: { stock: null, title: null, source: null, rows: CUT_ROW },
+  boards: { stock: null, title: null, boards: BOARD, assumed: null, unplaced: null },
+  panels: { stock: null, title: null, sheets: PANEL, assumed: null, unplaced: null },
+  shopping: SHOPPING,
+  fasteners: { what: null, count: null, joints: null, pilot: null },
+  rings: { name: null, members: null, state: null },
+  boxes: { name: null, rows: { label: null, value: null }, caution: null },
+  musts: { rule: null, because: null, state: null },
+  steps: { title: null, lines: null },
+  cautions: { text: null, source: null },
+};
+
+/** The same value with its keys in order; keys that the contract does not know stand last, by name. */
+function ordered(value: unknown, order: AnyOrder): unknown {
+  if (Array.isArray(value)) return value.map((item) => ordered(item, order));
+  if (typeof value !== "object" || value === null) return value;
+  const known = Object.keys(order ?? {});
+  const rank = (key: string) => (known.includes(key) ? known.indexOf(key) : known.length);
+  const entries = Object.entries(value).sort(([a], [b]) => rank(a) - rank(b) || (a < b ? -1 : 1));
+  return Object.fromEntries(entries.map(([key, inner]) => [key, ordered(inner, order?.[key] ?? null)]));
+}
+
+const UNPRINTABLE = /[\u007f-\u009f\u2028-\u202e\u2066-\u2069]/g;
+
+function escaped(c: string): string {
+  return `\\u${c.charCodeAt(0).toString(16).padStart(4, "0")}`;
+}

@@ -1,0 +1,78 @@
+/** Values of the worked-out plan as the sheet writes them. */
+import type { At } from "../plan";
+import {
+  type Display,
+  exactly,
+  fraction,
+  LENGTH,
+  lengthText,
+  MILLIMETRES,
+  type Quantity,
+  quantityText,
+  roughly,
+  SIXTEENTHS,
+  unitNamed,
+} from "../units";
+import { TICKS_PER_MM } from "../worked";
+import type { Marked, Place } from "./data";
+
+/** A length to the plan's mark, with the other system beside it. */
+export function marked(q: Quantity, display: Display): Marked {
+  const other = display.system === "inches" ? MILLIMETRES : SIXTEENTHS;
+  return { mm: q.approx, text: lengthText(q, display), other: lengthText(q, other) };
+}
+
+export const ofTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
+export const ofMm = (mm: number): Quantity => roughly(LENGTH, mm);
+
+/** Weights, volumes and pressures in both systems: `903 lb (410 kg)`. */
+export function both(q: Quantity, display: Display): string {
+  const inches = quantityText(q, SIXTEENTHS);
+  const metric = quantityText(q, MILLIMETRES);
+  return display.system === "inches" ? `${inches} (${metric})` : `${metric} (${inches})`;
+}
+
+/** A length sold, as the yard says it: feet where it is whole feet, else to the mark. */
+export function soldLength(q: Quantity, display: Display): string {
+  const feet = q.exact && fraction.divide(q.exact, unitNamed("ft")!.factor);
+  if (display.system === "inches" && feet && feet.d === 1n) return `${feet.n}'`;
+  return lengthText(q, display);
+}
+
+/** Turns offsets into lines and columns from 1; one for each text. */
+export class Lines {
+  private readonly starts: number[] = [0];
+
+  constructor(text: string) {
+    for (let i = 0; i < text.length; i++) {
+      const c = text.charCodeAt(i);
+      if (c === 10 || (c === 13 && text.charCodeAt(i + 1) !== 10)) this.starts.push(i + 1);
+    }
+  }
+
+  /** Line and column, from 1, of an offset. */
+  at(offset: number): { line: number; column: number } {
+    let low = 0;
+    let high = this.starts.length - 1;
+    while (low < high) {
+      const mid = (low + high + 1) >> 1;
+      if (this.starts[mid]! <= offset) low = mid;
+      else high = mid - 1;
+    }
+    return { line: low + 1, column: offset - this.starts[low]! + 1 };
+  }
+}
+
+/** Finds lines and columns in any of the plan's files. */
+export function placer(
+  files: readonly { readonly file: string; readonly tree: { readonly text: string } }[],
+): (at: At) => Place {
+  const lines = new Map(files.map((f) => [f.file, new Lines(f.tree.text)]));
+  const none = new Lines("");
+  return (at) => {
+    const found = lines.get(at.file) ?? none;
+    const from = found.at(at.start);
+    const to = found.at(at.end);
+    return { file: at.file, line: from.line, column: from.column, endLine: to.line, endColumn: to.column };
+  };
+}

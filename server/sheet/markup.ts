@@ -1,0 +1,62 @@
+/**
+ * The builder through which all HTML and SVG is made. Only the elements and attributes named here exist, every text and
+ * every value is escaped on its way in, and each element closes: the output is well-formed as HTML and as XML.
+ */
+import { escapeAttribute, escapeText } from "./escape";
+
+export type Tag =
+  | ("html" | "head" | "meta" | "title" | "style" | "body" | "main" | "header" | "section" | "figure")
+  | ("h1" | "h2" | "h3" | "p" | "ol" | "ul" | "li" | "dl" | "div" | "dt" | "dd" | "figcaption")
+  | ("table" | "thead" | "tbody" | "tr" | "th" | "td" | "strong" | "small" | "span" | "br")
+  | ("svg" | "path" | "text");
+
+export type Attribute =
+  | ("lang" | "charset" | "name" | "content" | "http-equiv" | "class" | "id" | "scope" | "colspan")
+  | ("role" | "aria-label" | "aria-hidden" | "data-piece" | "data-line" | "data-label")
+  | ("xmlns" | "width" | "height" | "viewBox" | "d" | "fill" | "stroke" | "stroke-width")
+  | ("stroke-linecap" | "stroke-linejoin" | "paint-order" | "x" | "y" | "transform")
+  | ("font-family" | "font-size" | "font-weight" | "text-anchor");
+
+export type Attributes = Readonly<Partial<Record<Attribute, string | number | undefined>>>;
+
+/** A finished element: only this file can make one. */
+export interface Markup {
+  readonly [finished]: string;
+}
+
+/** Text, an element, several of them, or nothing. */
+export type Child = string | Markup | readonly Child[] | null;
+
+/** An element with its attributes (undefined ones left out) and what stands in it. */
+export function element(tag: Tag, attributes: Attributes, ...children: readonly Child[]): Markup {
+  const written = Object.entries(attributes)
+    .filter(([, value]) => value !== undefined)
+    .map(([name, value]) => ` ${name}="${escapeAttribute(String(value))}"`)
+    .join("");
+  if (EMPTY.has(tag)) return { [finished]: `<${tag}${written}/>` };
+  return { [finished]: `<${tag}${written}>${inside(children)}</${tag}>` };
+}
+
+/** The written markup of these, one after the other. */
+export function markupText(...children: readonly Child[]): string {
+  return inside(children);
+}
+
+/** A whole HTML file. */
+export function htmlFile(root: Markup): string {
+  return `<!DOCTYPE html>\n${root[finished]}\n`;
+}
+
+const finished = Symbol("finished");
+
+const EMPTY: ReadonlySet<Tag> = new Set<Tag>(["meta", "br"]);
+
+function inside(children: readonly Child[]): string {
+  return children.map(written).join("");
+}
+
+function written(child: Child): string {
+  if (child === null) return "";
+  if (typeof child === "string") return escapeText(child);
+  return finished in child ? child[finished] : inside(child);
+}

@@ -1,0 +1,67 @@
+/** A display list as SVG: the page in millimetres, one element per item, the layer as its class, the piece it shows beside. */
+import type { Drawing, Item, PathItem, TextItem } from "./display";
+import { element, type Markup, markupText } from "./markup";
+
+/** The `svg` element, to stand in a page or alone. */
+export function drawingSvg(drawing: Drawing): Markup {
+  const [width, height] = [number(drawing.width), number(drawing.height)];
+  return element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      class: "drawing",
+      role: "img",
+      "aria-label": drawing.title,
+      width: `${width}mm`,
+      height: `${height}mm`,
+      viewBox: `0 0 ${width} ${height}`,
+      "font-family": "sans-serif",
+    },
+    drawing.items.map(itemSvg),
+  );
+}
+
+/** The same as text: a whole SVG file. */
+export function svgText(drawing: Drawing): string {
+  return `${markupText(drawingSvg(drawing))}\n`;
+}
+
+function itemSvg(item: Item): Markup {
+  return item.kind === "path" ? pathSvg(item) : textSvg(item);
+}
+
+function pathSvg({ layer, piece, strokes, closed, weight, fill }: PathItem): Markup {
+  const d = strokes
+    .map((points) => points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${number(x)} ${number(y)}`).join(""))
+    .join("");
+  return element("path", {
+    class: layer,
+    "data-piece": piece,
+    d: closed ? `${d}Z` : d,
+    fill: fill === "none" ? "none" : fill === "paper" ? "#fff" : "#000",
+    stroke: weight > 0 ? "#000" : "none",
+    "stroke-width": weight > 0 ? number(weight) : undefined,
+    "stroke-linecap": layer === "leader" ? "round" : undefined,
+  });
+}
+
+function textSvg({ layer, piece, x, y, anchor, text, size, bold, upright, halo }: TextItem): Markup {
+  const place = { x: number(x), y: number(y) };
+  const attributes = {
+    class: layer,
+    "data-piece": piece,
+    ...place,
+    transform: upright ? `rotate(-90 ${place.x} ${place.y})` : undefined,
+    "font-size": number(size),
+    "font-weight": bold ? "bold" : undefined,
+    "text-anchor": anchor === "start" ? undefined : anchor,
+    fill: "#000",
+    ...(halo && { stroke: "#fff", "stroke-width": 0.7, "stroke-linejoin": "round", "paint-order": "stroke" }),
+  };
+  return element("text", attributes, text);
+}
+
+/** To a hundredth of a millimetre, without an exponent. */
+function number(mm: number): string {
+  return String(Math.round(mm * 100) / 100 || 0);
+}

@@ -1,0 +1,105 @@
+/** What went wrong while working a plan out, as typed facts. The checks turn them into problems; nothing here is text for a builder. */
+
+import type { At, DeclaredKind } from "../plan";
+import type { Dimension, Quantity } from "../units";
+
+export type Fault =
+  /** Two values that cannot be added, subtracted, compared … */
+  | {
+      readonly kind: "kinds";
+      readonly at: At;
+      readonly doing: "add" | "subtract" | "multiply" | "divide" | "compare" | "round" | "put together";
+      readonly left: Quantity;
+      readonly right: Quantity;
+      /** Where the two stand, in that order. */
+      readonly sides?: readonly [At, At];
+      /** For `11 - 1/2"`: the mixed number that was likely meant. */
+      readonly meant?: string;
+    }
+  /** A value of the wrong kind: `length 28` where a length is wanted. */
+  | {
+      readonly kind: "wanted";
+      readonly at: At;
+      readonly what: string;
+      readonly wanted: Dimension;
+      readonly found: Quantity;
+      readonly text: string;
+      /** For `28-1/2` without its mark: the mixed number that was likely meant. */
+      readonly meant?: string;
+    }
+  | {
+      readonly kind: "circle";
+      readonly at: At;
+      readonly path: readonly { readonly name: string; readonly at: At }[];
+    }
+  /** No such value: division by zero, a length of nothing … `what` names it, `found` is what came out. */
+  | {
+      readonly kind: "impossible";
+      readonly at: At;
+      readonly why: Impossible;
+      readonly what: string;
+      readonly found?: Quantity;
+      /** What `found` may be at most. */
+      readonly most?: Quantity;
+    }
+  | {
+      readonly kind: "unknown-name";
+      readonly at: At;
+      readonly name: string;
+      readonly near: readonly string[];
+      readonly wants: string;
+      /** It is looked up in a table and not among the names of the plan. */
+      readonly fixed?: true;
+    }
+  | {
+      readonly kind: "wrong-kind";
+      readonly at: At;
+      readonly name: string;
+      readonly found: DeclaredKind;
+      readonly wants: string;
+    }
+  | {
+      readonly kind: "unknown-section";
+      readonly at: At;
+      readonly name: string;
+      readonly near: readonly string[];
+    }
+  | { readonly kind: "missing-measure"; readonly at: At; readonly name: string }
+  | {
+      readonly kind: "size-missing";
+      readonly at: At;
+      readonly name: string;
+      readonly what: "length" | "width" | "inside" | "board" | "thickness";
+    }
+  | {
+      readonly kind: "too-many";
+      readonly at: At;
+      readonly what: string;
+      readonly found: number;
+      readonly limit: number;
+    }
+  | { readonly kind: "ends-cross"; readonly at: At; readonly name: string; readonly least: Quantity }
+  | { readonly kind: "said-twice"; readonly at: At; readonly what: string; readonly first: At };
+
+/** Why there is no such value. */
+export type Impossible =
+  | "by zero"
+  | "no value"
+  | "nothing"
+  | "less than nothing"
+  | "angle"
+  | "whole number"
+  | "not a number"
+  | "too long a chain"
+  | "too large"
+  | "too few values"
+  | "overfilled"
+  | "underfilled"
+  | "no inside";
+
+/** Something that was not looked at, and why. */
+export interface Unchecked {
+  readonly what: string;
+  readonly why: string;
+  readonly at?: At;
+}

@@ -1,0 +1,235 @@
+/** Joints: which part is screwed through into which, how far the screw goes in each, and how many it takes. */
+import type { Entry, JointSide } from "../../grammar/tree";
+import { type At, chain, ifKnown, known, MISTAKE, type Scope, unknown, type Value } from "../plan";
+import { type DrivenScrew, driveScrew } from "../solid/screw";
+import { ANGLE, exactly, fraction, type Quantity } from "../units";
+import type { Worker } from "./expressions";
+import { type Fastener, type Size, screwSize } from "./fasteners";
+import { declaredThing, partsOf } from "./groups";
+import type { Part } from "./parts";
+import { Reader } from "./settings";
+
+export type Face = "face" | "edge" | "end";
+
+export interface Layer {
+  readonly part: string;
+  readonly face: Face;
+  readonly depth: Quantity;
+}
+
+/** One way through a joint: from the first part, perhaps through others, into the last. */
+export interface Path {
+  readonly first: string;
+  readonly into: string;
+  readonly layers: readonly Layer[];
+  readonly driven: Value<DrivenScrew>;
+}
+
+export interface Joint {
+  readonly entry: Entry & { kind: "fasten" | "glue" };
+  readonly at: At;
+  /** "side and end into leg". */
+  readonly title: string;
+  readonly size: Size | undefined;
+  readonly fastener: Fastener | undefined;
+  /** Where the size is written, to blame or to change. */
+  readonly sizeAt: At | undefined;
+  readonly angle: Quantity;
+  readonly angledAt: At | undefined;
+  readonly pilot: Quantity | undefined;
+  readonly clearance: Quantity | undefined;
+  /** Which faces meet was not said, and was taken as face to face. */
+  readonly facesAssumed: boolean;
+  readonly paths: readonly Path[];
+  /** In one copy of the plan. */
+  readonly count: Value<number>;
+  /** "2 at each end". */
+  readonly pattern: string;
+}
+
+const SQUARE = exactly(ANGLE, fraction.ZERO);
+const MOST_SCREWS = 1_000_000;
+
+export function workJoint(
+  entry: Entry & { kind: "fasten" | "glue" },
+  file: string,
+  scope: Scope,
+  worker: Worker,
+  parts: ReadonlyMap<string, Part>,
+  fasteners: readonly Fastener[],
+): Joint {
+  const read = new Reader(worker, file, entry.clauses);
+  const driven = read.clause("driven");
+  const fastener = findFastener(driven, file, scope, worker, fasteners);
+  const written = driven?.size ? screwSize(driven.size.text) : undefined;
+  const size = written ?? fastener?.size;
+  const sizeSpan = driven?.size ?? driven?.fastener;
+  const angled = read.clause("angled");
+  const angle = (angled && ifKnown(worker.angle(angled.value, file))) ?? SQUARE;
+  const sides = (list: readonly JointSide[]) =>
+    list.flatMap((s) => {
+      const found = declaredThing(
+        s.thing,
+        file,
+        ["part", "ring", "box", "assembly"],
+        "a part",
+        scope,
+        worker,
+      );
+      return found ? partsOf(found, scope).map((part) => ({ part, face: s.face })) : [];
+    });
+  const first = sides(entry.first);
+  const through = sides(entry.through);
+  const into = sides(entry.into);
+  const paths =
+    entry.kind === "glue" || !size
+      ? []
+      : first.flatMap((a) => into.map((b) => pathOf(a, through, b, parts, size, angle)));
+  return {
+    entry,
+    at: { file, start: entry.keyword.start, end: entry.end },
+    title: titleOf(entry),
+    size,
+    fastener: fastener ?? (written && fasteners.find((f) => f.size && sameSize(f.size, written))),
+    sizeAt: sizeSpan && { file, start: sizeSpan.start, end: sizeSpan.end },
+    angle,
+    angledAt: angled && read.at(angled),
+    pilot: read.length("pilot", "the pilot hole"),
+    clearance: read.length("clearance", "the clearance hole"),
+    facesAssumed: [...entry.first, ...entry.through, ...entry.into].some((s) => !s.face),
+    paths,
+    ...countOf(read, worker, file, first, parts),
+  };
+}
+
+export const sameSize = (a: Size, b: Size): boolean =>
+  a.length.approx === b.length.approx && a.diameter.approx === b.diameter.approx;
+
+type Driven = Extract<Joint["entry"]["clauses"][number], { kind: "driven" }>;
+
+function findFastener(
+  driven: Driven | undefined,
+  file: string,
+  scope: Scope,
+  worker: Worker,
+  fasteners: readonly Fastener[],
+): Fastener | undefined {
+  if (!driven?.fastener) return undefined;
+  const thing = { where: [], name: driven.fastener, start: driven.fastener.start, end: driven.fastener.end };
+  const found = declaredThing(thing, file, ["fastener"], "a fastener", scope, worker);
+  return found && fasteners.find((f) => f.name === found.name);
+}
+
+interface Side {
+  readonly part: string;
+  readonly face: Face | undefined;
+}
+
+function pathOf(
+  first: Side,
+  through: readonly Side[],
+  into: Side,
+  parts: ReadonlyMap<string, Part>,
+  size: Size,
+  angle: Quantity,
+): Path {
+  const layers: Layer[] = [];
+  let missing: Value<never> | undefined;
+  for (const side of [first, ...through, into]) {
+    const part = parts.get(side.part);
+    const face = side.face ?? "face";
+    const depth = part ? depthOf(part, face) : MISTAKE;
+    if (depth.state === "known") layers.push({ part: side.part, face, depth: depth.value });
+    else missing ??= depth;
+  }
+  const driven = missing ?? drive(size, angle, layers);
+  return { first: first.part, into: into.part, layers, driven };
+}
+
+/** How much wood a screw meets that goes in at that face: the thickness, the width, or the length. */
+function depthOf(part: Part, face: Face): Value<Quantity> {
+  if (face === "face") return part.thickness;
+  return face === "edge" ? part.width : part.length;
+}
+
+/** A screw of that size through these layers. */
+export function drive(size: Size, angle: Quantity, layers: readonly Layer[]): Value<DrivenScrew> {
+  const result = driveScrew({
+    length: size.length.approx,
+    angleOffSquare: angle.approx,
+    layers: layers.map((l) => ({ id: l.part, depth: l.depth.approx })),
+  });
+  return result.kind === "driven"
+    ? known(result)
+    : unknown("mistake", "the screw cannot be driven like that");
+}
+
+function countOf(
+  read: Reader,
+  worker: Worker,
+  file: string,
+  first: readonly Side[],
+  parts: ReadonlyMap<string, Part>,
+): { count: Value<number>; pattern: string } {
+  const driven = read.clause("driven");
+  if (!driven) return { count: known(0), pattern: "" };
+  const each = driven.count
+    ? worker.wholeNumber(driven.count, file, "how many screws", MOST_SCREWS)
+    : known(1);
+  const n = ifKnown(each) ?? 1;
+  const place = driven.place ?? read.clause("joint place")?.place;
+  const spacing = read.clause("joint spacing");
+  const apart = spacing && worker.positiveLength(spacing.value, file, "the spacing");
+  const pieces = totalOf(first, parts);
+  if (spacing) {
+    const along = ifKnown(apart!);
+    const count = along ? sumOver(first, parts, (part) => perLength(part, along)) : MISTAKE;
+    return { count, pattern: `spaced along it` };
+  }
+  if (place?.at === "in all") return { count: each, pattern: `${n} in all` };
+  if (place?.at === "each end")
+    return { count: chain(pieces, (p) => known(p * 2 * n)), pattern: `${n} at each end` };
+  if (place?.at === "along it")
+    return { count: chain(pieces, (p) => known(p * n)), pattern: `${n} along each` };
+  if (place?.at === "crossings") {
+    const crossings = worker.wholeNumber(place.count, file, "how many crossings", MOST_SCREWS);
+    return {
+      count: chain(crossings, (c) => known(c * n)),
+      pattern: `${n} at each of ${ifKnown(crossings) ?? "?"} crossings`,
+    };
+  }
+  const why = "where pieces cross follows from where they stand, which this version does not work out";
+  return { count: unknown("placing", why), pattern: place ? `${n} at each crossing` : `${n}` };
+}
+
+function totalOf(sides: readonly Side[], parts: ReadonlyMap<string, Part>): Value<number> {
+  return sumOver(sides, parts, () => known(1));
+}
+
+function sumOver(
+  sides: readonly Side[],
+  parts: ReadonlyMap<string, Part>,
+  per: (p: Part) => Value<number>,
+): Value<number> {
+  let total = 0;
+  for (const side of sides) {
+    const part = parts.get(side.part);
+    if (!part) return MISTAKE;
+    const value = chain(part.count, (count) => chain(per(part), (n) => known(n * count)));
+    if (value.state !== "known") return value;
+    total += value.value;
+  }
+  return known(total);
+}
+
+/** Screws along a length at a spacing: one at each end of it and between, no further apart than said. */
+function perLength(part: Part, apart: Quantity): Value<number> {
+  return chain(part.length, (length) => known(Math.ceil(length.approx / apart.approx - 1e-9) + 1));
+}
+
+function titleOf(entry: Joint["entry"]): string {
+  const list = (sides: readonly JointSide[]) =>
+    sides.map((s) => s.thing.name.text + (s.face ? ` ${s.face}` : "")).join(" and ");
+  const middle = entry.through.length > 0 ? ` through ${list(entry.through)}` : "";
+  return `${list(entry.first)}${middle} ${entry.kind === "glue" ? "to" : "into"} ${list(entry.into)}`;
+}

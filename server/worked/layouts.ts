@@ -1,0 +1,176 @@
+/** Which boards to buy and what is cut from each: the first answer, worked out while typing. Exact lengths become whole ticks here. */
+
+import { type BoardAnswer, type BoardForSale, type BoardJob, type BoardOnHand, layOut } from "../cutting/job";
+import { layOutSheets, type SheetAnswer, type SheetJob } from "../cutting/sheets";
+import { ifKnown } from "../plan";
+import { exactOf, fraction, type Quantity } from "../units";
+import type { Material } from "./materials";
+import { type Part, pieceIds } from "./parts";
+import type { Settings } from "./settings";
+
+/** 1/640 mm: every tape fraction to 1/64" and every millimetre is a whole number of these. */
+export const TICKS_PER_MM = 640;
+
+export interface BoardWork {
+  readonly material: Material;
+  readonly job: BoardJob;
+  readonly answer: BoardAnswer;
+  /** The longest piece any board sold or on hand could give, in ticks; null when there is none at all. */
+  readonly longest: number | null;
+  /** Parts longer than that, which were left out of the layout. */
+  readonly tooLong: readonly Part[];
+  /** Parts whose count or length is not known, left out as well. */
+  readonly leftOut: readonly Part[];
+  readonly spares: number;
+  /** Some piece is ripped narrower than its board. */
+  readonly ripped: boolean;
+}
+
+export interface SheetWork {
+  readonly material: Material;
+  readonly job: SheetJob;
+  readonly answer: SheetAnswer;
+  readonly tooLong: readonly Part[];
+  readonly tooWide: readonly Part[];
+  readonly leftOut: readonly Part[];
+  readonly spares: number;
+}
+
+/** The whole tick at or above a length: pieces are never cut short. */
+export const ticksUp = (q: Quantity): number => {
+  const scaled = fraction.multiply(exactOf(q), fraction.rational(TICKS_PER_MM));
+  return Number(-fraction.floor(fraction.negate(scaled)));
+};
+/** The whole tick at or below a length: boards are never taken for longer than they are. */
+export const ticksDown = (q: Quantity): number =>
+  Number(fraction.floor(fraction.multiply(exactOf(q), fraction.rational(TICKS_PER_MM))));
+
+const cents = (q: Quantity | undefined): number | null =>
+  q ? Number(fraction.roundTo(fraction.multiply(exactOf(q), fraction.rational(100)), fraction.ONE).n) : null;
+
+export function layOutBoards(material: Material, parts: readonly Part[], settings: Settings): BoardWork {
+  const sold: BoardForSale[] = material.sold.map((s, i) => ({
+    id: `sold ${i}`,
+    length: ticksDown(s.length),
+    price: cents(s.price),
+  }));
+  const onHand: BoardOnHand[] = material.onHand.flatMap((pile, i) =>
+    Array.from({ length: pile.count }, (_, n) => ({
+      id: `pile ${i} / ${n + 1}`,
+      length: ticksDown(pile.length),
+      bad: pile.bad.map((b) => ({ from: ticksDown(b.from), to: ticksUp(b.to) })),
+    })),
+  );
+  const kerf = ticksUp(settings.kerf.value);
+  const endTrim = ticksUp(material.endTrim.value);
+  const spans = onHand.flatMap(clearSpans);
+  const reaches = [...sold.map((s) => s.length - endTrim), ...spans];
+  const longest = reaches.length > 0 ? Math.max(...reaches) : null;
+  const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
+    const length = ticksUp(ifKnown(part.needs)!);
+    return longest !== null && length > longest ? "too long" : { length };
+  });
+  const job: BoardJob = { pieces, sold, onHand, kerf, endTrim, salvage: material.salvage };
+  return {
+    material,
+    job,
+    answer: layOut(job),
+    longest,
+    tooLong,
+    leftOut,
+    spares,
+    ripped: parts.some((p) => p.ripped),
+  };
+}
+
+/** The lengths of the stretches between bad ones. */
+function clearSpans(board: BoardOnHand): number[] {
+  const spans: number[] = [];
+  let from = 0;
+  for (const bad of [...board.bad].sort((a, b) => a.from - b.from)) {
+    spans.push(Math.min(bad.from, board.length) - from);
+    from = Math.max(from, bad.to);
+  }
+  spans.push(board.length - from);
+  return spans;
+}
+
+export function layOutPanels(material: Material, parts: readonly Part[], settings: Settings): SheetWork {
+  const kerf = ticksUp(settings.kerf.value);
+  const grained = material.grain !== "none";
+  // A sheet's grain runs along its longer side, unless the plan says along its width.
+  const sized = (length: Quantity, width: Quantity | undefined) => {
+    const sides = [ticksDown(length), ticksDown(width ?? length)];
+    const long = Math.max(...sides);
+    const short = Math.min(...sides);
+    return material.grain === "width" ? { length: short, width: long } : { length: long, width: short };
+  };
+  const sold = material.sold.map((s, i) => ({
+    id: `sold ${i}`,
+    ...sized(s.length, s.width),
+    price: cents(s.price),
+    grain: grained,
+  }));
+  const onHand = material.onHand.flatMap((pile, i) =>
+    Array.from({ length: pile.count }, (_, n) => ({
+      id: `pile ${i} / ${n + 1}`,
+      ...sized(pile.length, pile.width),
+      grain: grained,
+    })),
+  );
+  const all = [...sold, ...onHand];
+  const tooWide: Part[] = [];
+  const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
+    const length = ticksUp(ifKnown(part.needs)!);
+    const width = ticksUp(ifKnown(part.width)!);
+    const free = !grained;
+    const fits = (b: { length: number; width: number }) =>
+      (length <= b.length && width <= b.width) || (free && length <= b.width && width <= b.length);
+    if (all.length > 0 && !all.some(fits)) {
+      if (all.every((b) => length > b.length)) return "too long";
+      tooWide.push(part);
+      return "too wide";
+    }
+    return { length, width, grain: free ? ("free" as const) : ("along" as const) };
+  });
+  const job: SheetJob = { pieces, sold, onHand, kerf };
+  return { material, job, answer: layOutSheets(job), tooLong, tooWide, leftOut, spares };
+}
+
+/** Every piece to cut, copies and spares too, in the order of the parts. */
+function collect<S extends object>(
+  parts: readonly Part[],
+  settings: Settings,
+  sizeOf: (part: Part) => S | "too long" | "too wide",
+): { pieces: (S & { readonly id: string })[]; tooLong: Part[]; leftOut: Part[]; spares: number } {
+  const pieces: (S & { readonly id: string })[] = [];
+  const tooLong: Part[] = [];
+  const leftOut: Part[] = [];
+  let spares = 0;
+  for (const part of parts) {
+    const count = ifKnown(part.count);
+    if (count === undefined || part.needs.state !== "known" || part.width.state !== "known") {
+      leftOut.push(part);
+      continue;
+    }
+    const size = sizeOf(part);
+    if (size === "too long") tooLong.push(part);
+    if (typeof size === "string") continue;
+    const extra = sparesOf(count * settings.make, settings);
+    spares += extra;
+    for (const id of allPieces(part.name, count, settings.make)) pieces.push({ ...size, id });
+    for (const id of pieceIds(part.name, extra)) pieces.push({ ...size, id: `spare / ${id}` });
+  }
+  return { pieces, tooLong, leftOut, spares };
+}
+
+/** `leg / 1` … for the first copy, `copy 2 / leg / 1` … for the next. */
+export function allPieces(part: string, count: number, make: number): string[] {
+  const first = pieceIds(part, count);
+  const copies = Array.from({ length: make - 1 }, (_, i) => first.map((id) => `copy ${i + 2} / ${id}`));
+  return [...first, ...copies.flat()];
+}
+
+export function sparesOf(count: number, settings: Settings): number {
+  return settings.spare ? Math.ceil((count * settings.spare.count) / settings.spare.per) : 0;
+}

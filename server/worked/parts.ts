@@ -1,0 +1,290 @@
+/** The parts of a plan: how many pieces, how long, how their ends are cut, and the identity of every piece. */
+import type { Clause } from "../../grammar/tree";
+import { type At, chain, type Declared, ifKnown, known, MISTAKE, map, unknown, type Value } from "../plan";
+import { type CutBoard, lengths } from "../solid/ends";
+import { woodWeight } from "../strength/weight";
+import { exactly, fraction, LENGTH, type Quantity, roughly, WEIGHT } from "../units";
+import type { Worker } from "./expressions";
+import type { Material, Materials } from "./materials";
+import { Reader } from "./settings";
+
+/** The most pieces one plan is worked out for. */
+export const MOST_PIECES = 20_000;
+
+export interface Angles {
+  readonly miter: Quantity | undefined;
+  readonly bevel: Quantity | undefined;
+  readonly at: At;
+}
+
+export interface Notch {
+  readonly kind: "notch" | "dado";
+  readonly along: Quantity;
+  readonly into: Quantity;
+  /** "at left end", or "from left" with the distance. */
+  readonly where: string;
+  readonly distance: Quantity | undefined;
+}
+
+export type Measured = "overall" | "long to long" | "short to short" | "long to short";
+
+export interface Part {
+  readonly name: string;
+  readonly declared: Declared;
+  readonly material: Material | undefined;
+  readonly count: Value<number>;
+  /** Where the count comes from. */
+  readonly counted: "stated" | "ring" | "unknown";
+  readonly statedCount: number | undefined;
+  readonly left: number;
+  readonly right: number;
+  /** How many left and right pieces were typed, to compare with the count. */
+  readonly hands: { readonly left: number; readonly right: number; readonly at: At } | undefined;
+  /** The length as written, and between which points. */
+  readonly length: Value<Quantity>;
+  readonly lengthAt: At;
+  readonly measured: Measured;
+  readonly measuredAssumed: boolean;
+  readonly width: Value<Quantity>;
+  readonly thickness: Value<Quantity>;
+  readonly ripped: At | undefined;
+  readonly leftEnd: Angles | undefined;
+  readonly rightEnd: Angles | undefined;
+  readonly edges: "one" | "opposite";
+  /** The piece with its ends cut; unknown when a size is. */
+  readonly cut: Value<CutBoard>;
+  /** Tip to tip: what is cut from the board, with what is left on to fit. */
+  readonly needs: Value<Quantity>;
+  readonly fit: { readonly allowance: Quantity | undefined } | undefined;
+  readonly notches: readonly Notch[];
+  /** One piece, without what is taken out by notches. */
+  readonly weight: Value<Quantity>;
+}
+
+/** Identities of a part's pieces, in order: `leg / 1` … A new piece never changes the name of an old one. */
+export const pieceIds = (part: string, count: number): string[] =>
+  Array.from({ length: count }, (_, i) => `${part} / ${i + 1}`);
+
+export function workPart(
+  declared: Declared,
+  worker: Worker,
+  materials: Materials,
+  ringCount: number | undefined,
+): Part {
+  const { entry, at } = declared;
+  if (entry.kind !== "part") throw new TypeError("not a part");
+  const { file } = at;
+  const read = new Reader(worker, file, entry.clauses);
+  const material = materials.named(entry.of, file);
+  const lengthClause = read.clause("length");
+  const pointsClause = read.clause("points");
+  const measured = lengthClause?.points ?? pointsClause?.points;
+  const length = partLength(declared, worker);
+  const thickness = material?.thickness ?? MISTAKE;
+  const width = partWidth(declared, worker, material);
+  const ends = endsOf(read, worker, file);
+  const edges = read.clause("long points")?.on === "opposite edges" ? "opposite" : "one";
+  const mitered = Boolean(ends.left || ends.right);
+  const shape = { measured: measured ?? (mitered ? "long to long" : "overall"), ends, edges } as const;
+  const cut = ends.faulty
+    ? MISTAKE
+    : chain(length, (l) =>
+        chain(width, (w) => chain(thickness, (t) => cutPiece(declared, worker, l, w, t, shape))),
+      );
+  const fitClause = read.clause("cut to fit");
+  const allowance =
+    fitClause?.allowance &&
+    ifKnown(worker.positiveLength(fitClause.allowance, file, "what is left on to fit"));
+  const stated =
+    entry.count &&
+    ifKnown(worker.wholeNumber(entry.count, file, `how many of ${declared.name}`, MOST_PIECES));
+  const hands = handsOf(read, worker, file);
+  const count: Value<number> =
+    stated !== undefined
+      ? known(stated)
+      : entry.count
+        ? MISTAKE
+        : ringCount !== undefined
+          ? known(ringCount)
+          : NOT_COUNTED;
+  const pairs = read.all("handed").some((h) => h.pairs);
+  const total = ifKnown(count) ?? 0;
+  return {
+    name: declared.name,
+    declared,
+    material,
+    count,
+    counted: stated !== undefined ? "stated" : ringCount !== undefined ? "ring" : "unknown",
+    statedCount: stated,
+    left: hands?.left ?? (pairs ? Math.ceil(total / 2) : 0),
+    right: hands?.right ?? (pairs ? Math.floor(total / 2) : 0),
+    hands:
+      hands ??
+      (pairs && total % 2 === 1 ? { left: total, right: 0, at: read.at(read.all("handed")[0]!) } : undefined),
+    length,
+    lengthAt: lengthClause ? { file, start: lengthClause.value.start, end: lengthClause.value.end } : at,
+    measured: shape.measured,
+    measuredAssumed: mitered && measured === undefined,
+    width,
+    thickness,
+    ripped: read.clause("width") && read.at(read.clause("width")!),
+    leftEnd: ends.left,
+    rightEnd: ends.right,
+    edges,
+    cut,
+    needs: map(cut, (board) => needed(board, length, shape.measured, allowance, mitered)),
+    fit: fitClause && { allowance },
+    notches: notchesOf(read, worker, file),
+    weight: weigh(cut, material),
+  };
+}
+
+const NOT_COUNTED = unknown(
+  "placing",
+  "how many there are follows from where they stand, which this version does not work out",
+);
+
+/** A part's own length as written, worked out once. */
+export function partLength(declared: Declared, worker: Worker): Value<Quantity> {
+  const { entry, at } = declared;
+  const clause = entry.clauses.find((c): c is Clause & { kind: "length" } => c.kind === "length");
+  return worker.once(`length ${declared.name}`, `length of ${declared.name}`, at, () => {
+    if (clause) return worker.positiveLength(clause.value, at.file, `the length of ${declared.name}`);
+    if (entry.clauses.some((c) => c.kind === "broken")) return MISTAKE;
+    return worker.fault({ kind: "size-missing", at, name: declared.name, what: "length" });
+  });
+}
+
+/** A part's own width: ripped, or its board's; a piece of a sheet must say. */
+export function partWidth(
+  declared: Declared,
+  worker: Worker,
+  material: Material | undefined,
+): Value<Quantity> {
+  const { entry, at } = declared;
+  const clause = entry.clauses.find((c): c is Clause & { kind: "width" } => c.kind === "width");
+  return worker.once(`width ${declared.name}`, `width of ${declared.name}`, at, () => {
+    if (clause) return worker.positiveLength(clause.value, at.file, `the width of ${declared.name}`);
+    if (!material) return MISTAKE;
+    if (material.width) return material.width;
+    return worker.fault({ kind: "size-missing", at, name: declared.name, what: "width" });
+  });
+}
+
+interface Shape {
+  readonly measured: Measured;
+  readonly ends: { readonly left: Angles | undefined; readonly right: Angles | undefined };
+  readonly edges: "one" | "opposite";
+}
+
+const WORDS = {
+  overall: "overall",
+  "long to long": "long-long",
+  "short to short": "short-short",
+  "long to short": "long-short",
+} as const;
+
+function cutPiece(
+  declared: Declared,
+  worker: Worker,
+  l: Quantity,
+  w: Quantity,
+  t: Quantity,
+  shape: Shape,
+): Value<CutBoard> {
+  const end = (a: Angles | undefined) => ({ miter: a?.miter?.approx ?? 0, bevel: a?.bevel?.approx ?? 0 });
+  const board = lengths({
+    measured: WORDS[shape.measured],
+    length: l.approx,
+    width: w.approx,
+    thickness: t.approx,
+    left: end(shape.ends.left),
+    right: end(shape.ends.right),
+    edges: shape.edges,
+  });
+  if (board.kind === "cut") return known(board);
+  if (board.reason === "ends-cross" && board.least !== undefined) {
+    return worker.fault({
+      kind: "ends-cross",
+      at: declared.at,
+      name: declared.name,
+      least: roughly(LENGTH, board.least),
+    });
+  }
+  return worker.fault({
+    kind: "impossible",
+    at: declared.at,
+    why: `${declared.name} cannot be cut with these ends`,
+  });
+}
+
+function needed(
+  board: CutBoard,
+  length: Value<Quantity>,
+  measured: Measured,
+  allowance: Quantity | undefined,
+  cutEnds: boolean,
+): Quantity {
+  const exact = ifKnown(length);
+  // A square end, or a length from tip to tip, needs no trigonometry and stays exact.
+  const base =
+    exact && (!cutEnds || measured === "overall" || measured === "long to long")
+      ? exact
+      : roughly(LENGTH, board.overall);
+  if (!allowance) return base;
+  return base.exact && allowance.exact
+    ? exactly(LENGTH, fraction.add(base.exact, allowance.exact))
+    : roughly(LENGTH, base.approx + allowance.approx);
+}
+
+/** The cuts of both ends; `faulty` when an angle could not be had. */
+function endsOf(read: Reader, worker: Worker, file: string): Shape["ends"] & { readonly faulty: boolean } {
+  let left: Angles | undefined;
+  let right: Angles | undefined;
+  let faulty = false;
+  for (const clause of read.all("ends")) {
+    const angle = (how: "mitered" | "beveled") => {
+      const cut = clause.cuts.find((c) => c.how === how);
+      const value = cut && ifKnown(worker.angle(cut.angle, file));
+      faulty ||= cut !== undefined && value === undefined;
+      return value;
+    };
+    const angles: Angles | undefined =
+      clause.cuts.length === 0
+        ? undefined
+        : { miter: angle("mitered"), bevel: angle("beveled"), at: read.at(clause) };
+    if (clause.which !== "right") left = angles;
+    if (clause.which !== "left") right = angles;
+  }
+  return { left, right, faulty };
+}
+
+function handsOf(read: Reader, worker: Worker, file: string): Part["hands"] {
+  const clause = read.all("handed").find((h) => !h.pairs);
+  if (!clause) return undefined;
+  const side = (e: typeof clause.left) =>
+    e ? (ifKnown(worker.wholeNumber(e, file, "how many", MOST_PIECES)) ?? 0) : 0;
+  return { left: side(clause.left), right: side(clause.right), at: read.at(clause) };
+}
+
+function notchesOf(read: Reader, worker: Worker, file: string): Notch[] {
+  return [...read.all("notch"), ...read.all("dado")].flatMap((c): Notch[] => {
+    const along = ifKnown(worker.positiveLength(c.along, file, "how far along"));
+    const into = ifKnown(worker.positiveLength(c.into, file, "how far in"));
+    if (!along || !into) return [];
+    if (typeof c.at === "string")
+      return [{ kind: c.kind, along, into, where: `at ${c.at}`, distance: undefined }];
+    const distance = ifKnown(worker.expect(c.at.distance, file, LENGTH, "a length"));
+    return distance ? [{ kind: c.kind, along, into, where: `from ${c.at.from}`, distance }] : [];
+  });
+}
+
+function weigh(cut: Value<CutBoard>, material: Material | undefined): Value<Quantity> {
+  const density = material?.wood.density;
+  if (!density)
+    return material ? unknown("unsaid", `no table gives the weight of ${material.wood.title}`) : MISTAKE;
+  return chain(cut, (board) => {
+    const kg = woodWeight(board.volume, density);
+    return kg === undefined ? MISTAKE : known(roughly(WEIGHT, kg));
+  });
+}

@@ -1,0 +1,147 @@
+/** What a plan may ask of a thing: `thickness of 2x4`, `inside depth of trough`. */
+import type { Thing } from "../../grammar/tree";
+import {
+  type At,
+  type Declared,
+  known,
+  lookUp,
+  MISTAKE,
+  nearNames,
+  type Scope,
+  unknown,
+  type Value,
+} from "../plan";
+import { count, type Quantity, readLiteral } from "../units";
+import type { Worker } from "./expressions";
+import { screwSize } from "./fasteners";
+import type { Materials } from "./materials";
+import { partLength, partWidth } from "./parts";
+import { Reader } from "./settings";
+
+const PLACED = new Set([
+  "overall width",
+  "overall depth",
+  "overall height",
+  "top",
+  "bottom",
+  "left",
+  "right",
+  "front",
+  "back",
+]);
+const NOT_PLACED = unknown(
+  "placing",
+  "it follows from where pieces stand, which this version does not work out",
+);
+const ALL = ["part", "stock", "sheet", "roll", "fastener", "box", "ring", "assembly"] as const;
+
+/** The value of a property, or undefined when things of that kind have none of that name. */
+export function findProperty(
+  thing: Thing,
+  property: string,
+  at: At,
+  worker: Worker,
+  scope: Scope,
+  materials: () => Materials,
+): Value<Quantity> | undefined {
+  const name = thing.name.text;
+  const declared = lookUp(scope, name);
+  if (PLACED.has(property))
+    return declared || name === "floor" ? NOT_PLACED : missing(name, at, scope, worker);
+  if (!declared) {
+    if (!/^\d/.test(name)) return missing(name, at, scope, worker);
+    const material = materials().named(thing.name, at.file);
+    return material ? ofMaterial(property, material) : MISTAKE;
+  }
+  switch (declared.kind) {
+    case "part":
+      return ofPart(property, declared, worker, materials());
+    case "stock":
+    case "sheet": {
+      const material = materials().named({ ...thing.name, text: declared.name }, at.file);
+      return material ? ofMaterial(property, material) : MISTAKE;
+    }
+    case "box":
+      return ofBox(property, declared, worker);
+    case "roll":
+    case "fastener":
+      return ofBought(property, declared, worker);
+    case "measure":
+      return worker.fault({
+        kind: "wrong-kind",
+        at,
+        name,
+        found: "measure",
+        wants: "a part, a stock or a box",
+      });
+    default:
+      return undefined;
+  }
+}
+
+function missing(name: string, at: At, scope: Scope, worker: Worker): Value<never> {
+  return worker.fault({
+    kind: "unknown-name",
+    at,
+    name,
+    near: nearNames(scope, name, ALL),
+    wants: "a part, a stock or a box",
+  });
+}
+
+function ofMaterial(
+  property: string,
+  material: NonNullable<ReturnType<Materials["named"]>>,
+): Value<Quantity> | undefined {
+  if (property === "thickness") return material.thickness;
+  return property === "width" ? material.width : undefined;
+}
+
+function ofPart(
+  property: string,
+  declared: Declared,
+  worker: Worker,
+  materials: Materials,
+): Value<Quantity> | undefined {
+  const { entry, at } = declared;
+  if (entry.kind !== "part") return undefined;
+  if (property === "length") return partLength(declared, worker);
+  if (property === "width" || property === "thickness") {
+    const material = materials.named(entry.of, at.file);
+    return property === "width" ? partWidth(declared, worker, material) : (material?.thickness ?? MISTAKE);
+  }
+  if (property !== "count") return undefined;
+  if (!entry.count) return NOT_PLACED;
+  const stated = worker.evaluate(entry.count, at.file);
+  return stated.state === "known" ? known(count(stated.value.approx)) : stated;
+}
+
+function ofBox(property: string, declared: Declared, worker: Worker): Value<Quantity> | undefined {
+  const side = { "inside width": "wide", "inside depth": "deep", "inside height": "high" }[property] as
+    | "wide"
+    | "deep"
+    | "high"
+    | undefined;
+  if (!side) return undefined;
+  const { at, entry, name } = declared;
+  return worker.once(`${property} ${name}`, `${property} of ${name}`, at, () => {
+    const clause = entry.clauses.find((c) => c.kind === "inside");
+    if (clause?.kind !== "inside") return NOT_PLACED;
+    const extent = clause.extents.find((e) => e.side === side || (side === "wide" && e.side === "long"));
+    return extent ? worker.positiveLength(extent.value, at.file, "this side") : NOT_PLACED;
+  });
+}
+
+function ofBought(property: string, declared: Declared, worker: Worker): Value<Quantity> | undefined {
+  const { entry, at } = declared;
+  if (property === "width" && entry.kind === "roll") {
+    const width = new Reader(worker, at.file, entry.clauses).length("width", "the width");
+    return width ? known(width) : MISTAKE;
+  }
+  const fits = entry.clauses.find((c) => c.kind === "fits");
+  if (property !== "length" || fits?.kind !== "fits") return undefined;
+  const size = fits.size && screwSize(fits.size.text);
+  const last = fits.sides[fits.sides.length - 1];
+  const plain = last?.kind === "literal" ? readLiteral(last.text) : undefined;
+  return size ? known(size.length) : plain ? known(plain) : MISTAKE;
+}

@@ -1,0 +1,247 @@
+/** What holds for the whole plan: units, place, limits, money, tools; with what was taken for granted. */
+import type { Clause, Entry, Expression } from "../../grammar/tree";
+import { type At, ifKnown, type Loaded } from "../plan";
+import type { LumberStandard } from "../trade";
+import {
+  ANGLE,
+  type Dimension,
+  type Display,
+  exactly,
+  fraction,
+  INCH,
+  LENGTH,
+  MILLIMETRES,
+  money,
+  NUMBER,
+  PRESSURE,
+  type Quantity,
+  SIXTEENTHS,
+  WEIGHT,
+} from "../units";
+import type { Worker } from "./expressions";
+
+export interface Limit {
+  readonly value: Quantity;
+  readonly by: string;
+  readonly at: At;
+}
+
+export interface Extent3 {
+  readonly wide?: Quantity;
+  readonly deep?: Quantity;
+  readonly high?: Quantity;
+}
+
+export interface Settings {
+  readonly title: string;
+  readonly at: At | undefined;
+  readonly display: Display;
+  readonly language: number;
+  readonly languageAt: At | undefined;
+  readonly place: "outdoors" | "indoors" | undefined;
+  readonly nearChildren: boolean;
+  readonly nearGuard: boolean;
+  readonly space: Extent3 | undefined;
+  readonly wayIn: Extent3 | undefined;
+  readonly floorLimit: Limit | undefined;
+  readonly footLimit: Limit | undefined;
+  /** What else uses the floor limit. */
+  readonly shares: readonly { readonly what: string; readonly value: Quantity; readonly at: At }[];
+  readonly budget: { readonly value: Quantity; readonly at: At } | undefined;
+  readonly tax: Quantity | undefined;
+  /** Extra pieces: `count` in every `per`. */
+  readonly spare: { readonly count: number; readonly per: number } | undefined;
+  readonly make: number;
+  readonly kerf: { readonly value: Quantity; readonly from: "plan" | "tools" | "assumed" };
+  readonly lumber: LumberStandard;
+  readonly writtenBy: string;
+  readonly licence: string;
+  readonly tools: Tools | undefined;
+}
+
+export interface Tools {
+  readonly at: At;
+  readonly miters: Quantity | undefined;
+  readonly bevels: Quantity | undefined;
+  readonly rips: boolean | undefined;
+  readonly has: readonly string[];
+}
+
+/** The most copies and the most pieces that are worked out. */
+export const MOST_COPIES = 1000;
+
+const STANDARDS = { dry: "ps20-dry", green: "ps20-green", "planed metric": "planed-metric" } as const;
+/** Taken where no kerf is given: a full-kerf blade (trade-facts table of kerfs; from memory). */
+const KERF = exactly(LENGTH, fraction.divide(INCH, fraction.rational(8))!);
+
+/** Reads the plan entry and the tools of the main file (tools may stand in the shop file). */
+export function settingsOf(loaded: Loaded, worker: Worker): Settings {
+  const main = loaded.files[0]!;
+  const plans = main.tree.entries.filter((e): e is Entry & { kind: "plan" } => e.kind === "plan");
+  const plan = plans[0];
+  for (const extra of plans.slice(1)) {
+    const at = { file: main.file, start: extra.keyword.start, end: extra.keyword.end };
+    worker.fault({ kind: "said-twice", at, what: "plan", first: placeOf(main.file, plan!.keyword) });
+  }
+  const read = new Reader(worker, main.file, plan?.clauses ?? []);
+  const tools = toolsOf(loaded, worker);
+  const units = read.clause("units");
+  const kerf = read.length("kerf", "the kerf");
+  const lumber = read.clause("lumber");
+  const make = read.clause("make");
+  const language = read.clause("language");
+  const spare = read.clause("spare");
+  const whole = (e: Expression, what: string, most: number) =>
+    ifKnown(worker.wholeNumber(e, main.file, what, most));
+  const spareCount = spare && whole(spare.count, "the number of spares", 1000);
+  const sparePer = spare && whole(spare.per, "the number that one spare is for", 100_000);
+  const budget = read.clause("budget");
+  return {
+    title: plan?.title.text ?? "",
+    at: plan && placeOf(main.file, plan.keyword),
+    display: displayOf(units, worker, main.file),
+    language: (language && whole(language.value, "the language version", 1_000_000)) ?? 1,
+    languageAt: language && placeOf(main.file, language),
+    place: read.clause("setting")?.where,
+    nearChildren: read.all("near").some((c) => c.what === "children"),
+    nearGuard: read.all("near").some((c) => c.what === "guard"),
+    space: read.extents("space"),
+    wayIn: read.extents("way in"),
+    floorLimit: read.limit("floor limit", PRESSURE, "a pressure, like 58 psf,"),
+    footLimit: read.limit("foot limit", WEIGHT, "a weight, like 500 lb,"),
+    shares: read.all("of which").flatMap((c) => {
+      const value = ifKnown(worker.expect(c.value, main.file, PRESSURE, "a pressure, like 40 psf,"));
+      return value ? [{ what: c.what.text, value, at: placeOf(main.file, c) }] : [];
+    }),
+    budget: budget && read.money(budget.value, placeOf(main.file, budget)),
+    tax: read.quantity("tax", NUMBER, "a share, like 8%,"),
+    spare: spareCount && sparePer ? { count: spareCount, per: sparePer } : undefined,
+    make: (make && whole(make.value, "how many to make", MOST_COPIES)) ?? 1,
+    kerf: kerf
+      ? { value: kerf, from: "plan" }
+      : tools?.kerf
+        ? { value: tools.kerf, from: "tools" }
+        : { value: KERF, from: "assumed" },
+    lumber: STANDARDS[lumber?.standard ?? "dry"],
+    writtenBy: read.clause("written by")?.text.text ?? "",
+    licence: read.clause("licence")?.text.text ?? "",
+    tools,
+  };
+}
+
+const placeOf = (file: string, span: { start: number; end: number }): At => ({
+  file,
+  start: span.start,
+  end: span.end,
+});
+
+type Of<K extends Clause["kind"]> = Clause & { readonly kind: K };
+
+/** Clauses of one entry by kind; a kind said twice where once is meant is a fault. */
+export class Reader {
+  constructor(
+    private readonly worker: Worker,
+    private readonly file: string,
+    private readonly clauses: readonly Clause[],
+  ) {}
+
+  all<K extends Clause["kind"]>(kind: K): Of<K>[] {
+    return this.clauses.filter((c): c is Of<K> => c.kind === kind);
+  }
+
+  clause<K extends Clause["kind"]>(kind: K): Of<K> | undefined {
+    const [first, second] = this.all(kind);
+    if (first && second) {
+      this.worker.fault({
+        kind: "said-twice",
+        at: placeOf(this.file, second),
+        what: kind,
+        first: placeOf(this.file, first),
+      });
+    }
+    return first;
+  }
+
+  at(clause: Clause): At {
+    return placeOf(this.file, clause);
+  }
+
+  quantity(
+    kind: "tax" | "weighs" | "dries" | "wait" | "takes",
+    wanted: Dimension,
+    what: string,
+  ): Quantity | undefined {
+    const clause = this.clause(kind);
+    return clause && ifKnown(this.worker.expect(clause.value, this.file, wanted, what));
+  }
+
+  length(
+    kind: "kerf" | "end trim" | "width" | "thickness" | "thread" | "pilot" | "clearance" | "fold" | "overlap",
+    what: string,
+  ): Quantity | undefined {
+    const clause = this.clause(kind);
+    return clause && ifKnown(this.worker.positiveLength(clause.value, this.file, what));
+  }
+
+  limit(kind: "floor limit" | "foot limit", wanted: Dimension, what: string): Limit | undefined {
+    const clause = this.clause(kind);
+    const value = clause && ifKnown(this.worker.expect(clause.value, this.file, wanted, what));
+    return clause && value ? { value, by: clause.by?.text ?? "", at: this.at(clause) } : undefined;
+  }
+
+  extents(kind: "space" | "way in" | "inside" | "outline" | "tapering"): Extent3 | undefined {
+    const clause = this.clause(kind);
+    if (!clause) return undefined;
+    const sides: { -readonly [K in keyof Extent3]: Extent3[K] } = {};
+    for (const extent of clause.extents) {
+      const value = ifKnown(this.worker.positiveLength(extent.value, this.file, "this side"));
+      if (value) sides[extent.side === "long" ? "wide" : extent.side] = value;
+    }
+    return sides;
+  }
+
+  /** An amount of money in any one currency. */
+  money(e: Expression, at: At): { value: Quantity; at: At } | undefined {
+    const value = this.worker.evaluate(e, this.file);
+    if (value.state !== "known") return undefined;
+    if (value.value.dim.money === 1 && value.value.dim.currency !== "") return { value: value.value, at };
+    const text = e.kind === "literal" ? e.text : "";
+    this.worker.fault({
+      kind: "wanted",
+      at,
+      what: "an amount of money, like $160,",
+      wanted: money("$"),
+      found: value.value,
+      text,
+    });
+    return undefined;
+  }
+}
+
+function displayOf(units: Of<"units"> | undefined, worker: Worker, file: string): Display {
+  if (!units) return SIXTEENTHS;
+  const usual = units.system === "inches" ? SIXTEENTHS : MILLIMETRES;
+  const mark = units.mark && ifKnown(worker.positiveLength(units.mark, file, "the finest mark"));
+  return mark?.exact ? { system: units.system, mark: mark.exact } : usual;
+}
+
+function toolsOf(loaded: Loaded, worker: Worker): (Tools & { kerf: Quantity | undefined }) | undefined {
+  for (const { file, tree } of loaded.files) {
+    const entry = tree.entries.find((e) => e.kind === "tools");
+    if (!entry) continue;
+    const read = new Reader(worker, file, entry.clauses);
+    const angle = (kind: "miters to" | "bevels to") => {
+      const clause = read.clause(kind);
+      return clause && ifKnown(worker.expect(clause.value, file, ANGLE, "an angle"));
+    };
+    return {
+      at: placeOf(file, entry.keyword),
+      kerf: read.length("kerf", "the kerf"),
+      miters: angle("miters to"),
+      bevels: angle("bevels to"),
+      rips: read.clause("rips")?.can,
+      has: read.all("has").flatMap((c) => c.names.map((n) => n.text)),
+    };
+  }
+  return undefined;
+}

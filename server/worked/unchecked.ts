@@ -1,0 +1,149 @@
+/** What was not looked at, and why: never left unsaid. Causes that are mistakes are told as problems instead. */
+import type { Entry } from "../../grammar/tree";
+import { type At, type Cause, ifKnown, type Value } from "../plan";
+import type { Unchecked } from "./fault";
+import type { Worked } from "./work";
+
+/** What entries mean that this version reads but does not work out. */
+const LATER: Readonly<Partial<Record<Entry["kind"], { what: string; why: string }>>> = {
+  place: {
+    what: "where pieces stand, whether they fit and touch",
+    why: "`place` lines are read but not worked out yet",
+  },
+  assembly: { what: "assemblies", why: "they are read but not worked out yet" },
+  coat: {
+    what: "areas to finish, and how much finish they take",
+    why: "areas follow from placed pieces, which are not worked out yet",
+  },
+  line: { what: "liners: their size and folds", why: "they are read but not worked out yet" },
+  load: { what: "loads: whether anything sags, tips or breaks", why: "strength is not worked out yet" },
+  step: {
+    what: "the order of steps, their time and waits",
+    why: "steps are printed as written but not checked yet",
+  },
+  glue: { what: "glue joints", why: "they are read but not checked yet" },
+};
+
+type Partial1 = Omit<Worked, "unchecked">;
+
+export function uncheckedOf(worked: Partial1): Unchecked[] {
+  const list: Unchecked[] = [];
+  const add = (what: string, value: Value<unknown>, at?: At) => {
+    if (value.state === "unknown") addCause(list, what, value.cause, at);
+    if (value.state === "outside")
+      list.push({ what, why: `its table only holds for ${value.range}`, ...(at && { at }) });
+  };
+  later(worked, list);
+  for (const part of worked.parts.values()) {
+    add(`how many of ${part.name} there are`, part.count, part.declared.at);
+    add(`how long ${part.name} is`, part.length, part.lengthAt);
+    add(`what ${part.name} weighs`, part.weight, part.declared.at);
+    if (part.notches.length > 0) {
+      list.push({
+        what: `the notches of ${part.name}`,
+        why: "they are printed for the saw but not fitted to anything yet",
+        at: part.declared.at,
+      });
+    }
+  }
+  for (const measure of worked.measures.values())
+    add(`what ${measure.name} comes to`, measure.value, measure.declared.at);
+  for (const ring of worked.rings) add(`whether ${ring.name} closes`, ring.closing, ring.declared.at);
+  for (const joint of worked.joints) {
+    for (const path of joint.paths)
+      add(`how far the screw goes from ${path.first} into ${path.into}`, path.driven, joint.at);
+    if (joint.entry.kind === "fasten") add(`how many screws ${joint.title} takes`, joint.count, joint.at);
+    if (
+      joint.entry.kind === "fasten" &&
+      !joint.size &&
+      !joint.entry.clauses.some((c) => c.kind === "broken" || c.kind === "driven")
+    ) {
+      list.push({ what: `the screws of ${joint.title}`, why: "the line does not say which", at: joint.at });
+    }
+  }
+  boxes(worked, add, list);
+  wood(worked, list);
+  for (const must of worked.musts) {
+    for (const side of [must.left, must.right]) add("your own rule", side, must.at);
+  }
+  return merged(list);
+}
+
+function addCause(list: Unchecked[], what: string, cause: Cause, at: At | undefined): void {
+  if (cause.kind !== "mistake") list.push({ what, why: cause.why, ...(at && { at }) });
+}
+
+function later({ loaded, settings }: Partial1, list: Unchecked[]): void {
+  const main = loaded.files[0]!;
+  for (const [kind, words] of Object.entries(LATER)) {
+    const first = main.tree.entries.find((e) => e.kind === kind);
+    if (first)
+      list.push({ ...words, at: { file: main.file, start: first.keyword.start, end: first.keyword.end } });
+  }
+  const why = "this version does not work it out yet";
+  if (settings.space) list.push({ what: "whether it fits the space", why });
+  if (settings.wayIn) list.push({ what: "whether it goes in by the way in", why });
+  if (settings.nearGuard) list.push({ what: "climbing near a guard", why });
+  if (settings.nearChildren) list.push({ what: "openings and edges where children are", why });
+  if (settings.footLimit) list.push({ what: "what each foot presses on the floor", why });
+}
+
+function boxes(
+  { boxes, settings }: Partial1,
+  add: (what: string, v: Value<unknown>, at?: At) => void,
+  list: Unchecked[],
+): void {
+  for (const box of boxes) {
+    const { at } = box.declared;
+    add(`how much ${box.name} holds`, box.volume, at);
+    if (box.volume.state !== "known") continue;
+    add(`what the fill of ${box.name} weighs`, box.weights.saturated, at);
+    if (ifKnown(box.weights.saturated)) {
+      add(`what ${box.name} weighs empty`, box.own, at);
+      if (!settings.floorLimit)
+        list.push({
+          what: `whether the floor carries ${box.name}`,
+          why: "the plan gives no floor limit",
+          at,
+        });
+    }
+    list.push({
+      what: `whether ${box.name} holds its fill, drains and stands`,
+      why: "strength and water are not worked out yet",
+      at,
+    });
+  }
+}
+
+function wood({ boards, sheets, shopping }: Partial1, list: Unchecked[]): void {
+  for (const work of [...boards, ...sheets]) {
+    const { material, answer } = work;
+    const nothing = material.sold.length === 0 && material.onHand.length === 0;
+    if (nothing) {
+      list.push({
+        what: `what to buy of ${material.name}`,
+        why: "neither the plan nor the shop says what lengths are sold",
+      });
+    } else if (answer.unplaced.length > 0) {
+      const n = answer.unplaced.length;
+      list.push({
+        what: `where ${n === 1 ? "one piece" : `${n} pieces`} of ${material.name} can be cut from`,
+        why: "the first answer found no wood for them: nothing more is sold, or it is not long enough",
+      });
+    }
+  }
+  for (const what of new Set(shopping.withoutPrice))
+    list.push({ what: `what ${what} costs`, why: "no price is given" });
+  if (shopping.currencies.length > 1) {
+    list.push({ what: "what it costs in all", why: `prices are in ${shopping.currencies.join(" and ")}` });
+  }
+}
+
+/** The same thing said once. */
+function merged(list: readonly Unchecked[]): Unchecked[] {
+  const seen = new Set<string>();
+  return list.filter((u) => {
+    const key = `${u.what}\n${u.why}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}

@@ -1,0 +1,186 @@
+/**
+ * Works a plan out: measures, parts, rings, boxes, joints, layouts and cost, each once. A function of the text alone
+ * (and of the files it names): no history, no clock.
+ */
+import type { Comparison, Entry, Expression } from "../../grammar/tree";
+import { type At, type Declared, ifKnown, type Loaded, type Scope, scopeOf, type Value } from "../plan";
+import { order, type Quantity } from "../units";
+import { type Box, workBox } from "./boxes";
+import { Worker } from "./expressions";
+import { type Fastener, fastenersOf } from "./fasteners";
+import type { Fault, Unchecked } from "./fault";
+import { type Joint, workJoint } from "./joints";
+import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
+import { type Material, Materials } from "./materials";
+import { type Bound, type Measure, measuresOf } from "./measures";
+import { MOST_PIECES, type Part, workPart } from "./parts";
+import { findProperty } from "./properties";
+import { countInRings, type Ring, ringMembers, workRing } from "./rings";
+import { type Settings, settingsOf } from "./settings";
+import { type Shopping, shoppingOf } from "./shopping";
+import { uncheckedOf } from "./unchecked";
+
+export interface Must {
+  readonly entry: Entry & { kind: "must" };
+  readonly at: At;
+  readonly left: Value<Quantity>;
+  readonly right: Value<Quantity>;
+  /** Undefined when it could not be compared. */
+  readonly holds: boolean | undefined;
+  readonly because: string;
+}
+
+export interface Accepted {
+  readonly code: string;
+  /** The thing it is accepted on; empty for the whole plan. */
+  readonly on: string;
+  readonly because: string;
+  readonly at: At;
+}
+
+export interface Worked {
+  readonly loaded: Loaded;
+  readonly scope: Scope;
+  readonly settings: Settings;
+  readonly measures: ReadonlyMap<string, Measure>;
+  readonly materials: readonly Material[];
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly rings: readonly Ring[];
+  readonly boxes: readonly Box[];
+  readonly fasteners: readonly Fastener[];
+  readonly joints: readonly Joint[];
+  readonly boards: readonly BoardWork[];
+  readonly sheets: readonly SheetWork[];
+  readonly shopping: Shopping;
+  readonly musts: readonly Must[];
+  readonly accepted: readonly Accepted[];
+  readonly faults: readonly Fault[];
+  readonly unchecked: readonly Unchecked[];
+}
+
+export type { Bound, Measure };
+
+/** Works out what was loaded. Never throws on a plan, however wrong. */
+export function work(loaded: Loaded): Worked {
+  const scope = scopeOf(loaded);
+  let materials: Materials | undefined;
+  const worker: Worker = new Worker(scope, (thing, property, at) =>
+    findProperty(thing, property, at, worker, scope, () => {
+      materials ??= new Materials(scope, worker, settings);
+      return materials;
+    }),
+  );
+  const settings: Settings = settingsOf(loaded, worker);
+  materials ??= new Materials(scope, worker, settings);
+  const declared = [...scope.declared.values()];
+  const ofKind = (kind: Declared["kind"]) => declared.filter((d) => d.kind === kind);
+  const measures = measuresOf(ofKind("measure"), worker);
+  const members = ofKind("ring").map((d) => ({ declared: d, members: ringMembers(d, scope, worker) }));
+  const used = members.map((m) => m.members);
+  const all = materials;
+  const parts = new Map(
+    ofKind("part").map((d) => [d.name, workPart(d, worker, all, countInRings(d.name, used))] as const),
+  );
+  for (const kind of ["stock", "sheet"] as const) {
+    for (const d of ofKind(kind)) if (d.role === "plan") materials.peek(d);
+  }
+  const rings = members.map((m) => workRing(m.declared, m.members, parts, settings.display));
+  const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts));
+  const fasteners = fastenersOf(scope, worker);
+  const main = loaded.files[0]!;
+  const joints = main.tree.entries.flatMap((e) =>
+    e.kind === "fasten" || e.kind === "glue"
+      ? [workJoint(e, main.file, scope, worker, parts, fasteners)]
+      : [],
+  );
+  const fits = withinCaps(parts, settings, worker, main.file);
+  const cut = fits ? [...parts.values()] : [];
+  const boards = materials.used
+    .filter((m) => m.kind === "board" && cut.some((p) => p.material === m))
+    .map((m) =>
+      layOutBoards(
+        m,
+        cut.filter((p) => p.material === m),
+        settings,
+      ),
+    );
+  const sheets = materials.used
+    .filter((m) => m.kind === "sheet" && cut.some((p) => p.material === m))
+    .map((m) =>
+      layOutPanels(
+        m,
+        cut.filter((p) => p.material === m),
+        settings,
+      ),
+    );
+  const partial = {
+    loaded,
+    scope,
+    settings,
+    measures,
+    materials: materials.used,
+    parts,
+    rings,
+    boxes,
+    fasteners,
+    joints,
+    boards,
+    sheets,
+    shopping: shoppingOf(boards, sheets, joints, fasteners, settings),
+    musts: mustsOf(main, worker),
+    accepted: acceptedOf(main),
+    faults: worker.faults,
+  };
+  return { ...partial, unchecked: uncheckedOf(partial) };
+}
+
+/** Whether there are few enough pieces to work with; a fault when not. */
+function withinCaps(
+  parts: ReadonlyMap<string, Part>,
+  settings: Settings,
+  worker: Worker,
+  file: string,
+): boolean {
+  const pieces = [...parts.values()].reduce((sum, p) => sum + (ifKnown(p.count) ?? 0), 0) * settings.make;
+  if (pieces <= MOST_PIECES) return true;
+  const at = settings.at ?? { file, start: 0, end: 0 };
+  worker.fault({ kind: "too-many", at, what: "the number of pieces", found: pieces, limit: MOST_PIECES });
+  return false;
+}
+
+type Main = Loaded["files"][number];
+
+function mustsOf(main: Main, worker: Worker): Must[] {
+  return main.tree.entries.flatMap((entry): Must[] => {
+    if (entry.kind !== "must") return [];
+    const left = worker.evaluate(entry.left, main.file);
+    const right = worker.evaluate(entry.right, main.file);
+    const at = { file: main.file, start: entry.keyword.start, end: entry.right.end };
+    const a = ifKnown(left);
+    const b = ifKnown(right);
+    const o = a && b ? order(a, b) : undefined;
+    if (a && b && o === "kinds") {
+      const place = (e: Expression): At => ({ file: main.file, start: e.start, end: e.end });
+      const sides = [place(entry.left), place(entry.right)] as const;
+      worker.fault({ kind: "kinds", at, doing: "compare", left: a, right: b, sides });
+    }
+    const holds = o === undefined || o === "kinds" ? undefined : compares(o, entry.comparison);
+    return [{ entry, at, left, right, holds, because: entry.because?.text ?? "" }];
+  });
+}
+
+/** Whether an order (negative, 0, positive) satisfies a comparison. */
+export function compares(o: number, comparison: Comparison): boolean {
+  if (comparison === "at most") return o <= 0;
+  if (comparison === "at least") return o >= 0;
+  if (comparison === "less than") return o < 0;
+  return comparison === "more than" ? o > 0 : o === 0;
+}
+
+function acceptedOf(main: Main): Accepted[] {
+  return main.tree.entries.flatMap((entry): Accepted[] => {
+    if (entry.kind !== "accept") return [];
+    const at = { file: main.file, start: entry.code.start, end: entry.code.end };
+    return [{ code: entry.code.text, on: entry.on?.name.text ?? "", because: entry.because?.text ?? "", at }];
+  });
+}

@@ -1,0 +1,200 @@
+// Hands and eyes for the scenarios: opening files, typing, pointing, and reading what the workbench shows.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** The workbench's own names for what is on the screen. */
+const on = {
+  workbench: ".monaco-workbench",
+  squiggle: ".monaco-editor .squiggly-error",
+  problems: ".markers-panel .monaco-list-row",
+  hover: ".monaco-hover:visible",
+  input: ".quick-input-widget .quick-input-filter input.input",
+  rows: ".quick-input-list .monaco-list-row",
+  suggestions: ".suggest-widget.visible .monaco-list-row",
+  position: "#status\\.editor\\.selection",
+  counts: "#status\\.problems",
+  language: "#status\\.editor\\.mode",
+};
+
+/** Opens `file` of `folder` and gives the means to work on it. Follows the text itself, to know where things stand in it. */
+export async function openEditor(page, folder, file) {
+  await page.locator(on.workbench).waitFor();
+  await page.getByRole("treeitem", { name: file }).first().dblclick();
+  await page.locator(".monaco-editor .view-line").first().waitFor();
+  return editorOf(page, readFileSync(join(folder, file), "utf8"));
+}
+
+export function editorOf(page, start) {
+  let text = start;
+
+  /** Offset of `find` in the line that begins with `line`. */
+  const offsetOf = (line, find) => {
+    const begin = `\n${text}`.indexOf(`\n${line}`);
+    assert.notEqual(begin, -1, `no line begins with ${line}`);
+    const at = text.indexOf(find, begin);
+    assert.ok(at !== -1 && !text.slice(begin, at).includes("\n"), `no ${find} in the line ${line}`);
+    return at;
+  };
+
+  const goTo = async (offset) => {
+    const lines = text.slice(0, offset).split("\n");
+    await page.keyboard.press("Control+g");
+    await page
+      .locator(on.input)
+      .first()
+      .fill(`:${lines.length}:${lines.at(-1).length + 1}`);
+    await page.keyboard.press("Enter");
+    await page.locator(on.input).first().waitFor({ state: "hidden" });
+  };
+
+  const editor = {
+    page,
+    on,
+    text: () => text,
+
+    /** Puts the cursor before `find` in the line that begins with `line`. */
+    placeCursor: (line, find) => goTo(offsetOf(line, find)),
+
+    /** Types over `find`, key by key. */
+    replace: async ({ line, find, type }) => {
+      const at = offsetOf(line, find);
+      await goTo(at);
+      for (const _ of find) await page.keyboard.press("Shift+ArrowRight");
+      await editor.type(type);
+      text = text.slice(0, at) + type + text.slice(at + find.length);
+      await editor.shows(text.slice(at).split("\n")[0]);
+    },
+
+    /** A new line at the end of the text, and the cursor in it. */
+    newLastLine: async () => {
+      await page.keyboard.press("Control+End");
+      if (!text.endsWith("\n")) await page.keyboard.press("Enter");
+    },
+
+    type: async (keys) => {
+      await page.keyboard.type(keys, { delay: 15 });
+      if (await page.locator(on.suggestions).first().isVisible()) await page.keyboard.press("Escape");
+    },
+
+    /** Waits until a line with this in it is on the screen. */
+    shows: (part) => page.waitForFunction(lineWith, part),
+
+    /** Rests the pointer on `find`, and waits for a hover that says `said`. */
+    hover: async (line, find, said) => {
+      await goTo(offsetOf(line, find));
+      const spot = await page
+        .waitForFunction(placeOnScreen, { line, find })
+        .then((handle) => handle.jsonValue());
+      await page.mouse.move(spot.x, spot.y - 60);
+      await page.mouse.move(spot.x, spot.y, { steps: 4 });
+      await page.locator(on.hover).filter({ hasText: said }).first().waitFor();
+    },
+
+    /** Presses a key each second until `seen` has come true: nothing answers before the extension has started. */
+    repeat: async (key, seen) => {
+      let over = false;
+      const end = () => {
+        over = true;
+      };
+      const looked = seen.finally(end);
+      const pressed = (async () => {
+        for (; !over; await page.waitForTimeout(1000)) await page.keyboard.press(key);
+      })();
+      await Promise.all([looked, pressed]);
+    },
+
+    command: async (title) => {
+      await page.keyboard.press("F1");
+      await page.locator(on.input).first().fill(`>${title}`);
+      await page.locator(on.rows).filter({ hasText: title }).first().waitFor();
+      await page.keyboard.press("Enter");
+    },
+
+    pick: async (label) => {
+      await page.locator(on.rows).filter({ hasText: label }).first().waitFor();
+      await page.locator(on.input).first().fill(label);
+      await page.locator(on.rows).filter({ hasText: label }).first().waitFor();
+      await page.keyboard.press("Enter");
+    },
+
+    openProblems: async () => {
+      if (!(await page.locator(".markers-panel").isVisible())) await page.keyboard.press("Control+Shift+m");
+      await page.locator(".markers-panel").waitFor();
+    },
+
+    problem: (text) => page.locator(on.problems).filter({ hasText: text }).first(),
+
+    noProblems: async () => {
+      await page.locator(on.squiggle).first().waitFor({ state: "detached" });
+      await page.locator(`${on.counts}[aria-label="No Problems"]`).waitFor();
+    },
+
+    cursorAt: (line, column) =>
+      page
+        .locator(on.position)
+        .filter({ hasText: `Ln ${line}, Col ${column}` })
+        .waitFor(),
+
+    /** Presses Enter, and takes it back and tries again while the line is still being coloured: until then it only copies. */
+    enterTo: async (line, column) => {
+      for (let tries = 0; tries < 10; tries++) {
+        await page.keyboard.press("Enter");
+        const position = await page
+          .locator(on.position)
+          .filter({ hasText: `Ln ${line}, ` })
+          .textContent();
+        if (position?.endsWith(`Col ${column}`)) return;
+        await page.keyboard.press("Control+z");
+        await page.waitForTimeout(500);
+      }
+      assert.fail(`Enter does not lead to line ${line}, column ${column}`);
+    },
+
+    lineNumber: (begin) => text.slice(0, offsetOf(begin, begin)).split("\n").length,
+
+    sheet: () => page.frameLocator("iframe.webview.ready").frameLocator("iframe#active-frame"),
+  };
+  return editor;
+}
+
+/** For what the workbench itself may miss: does it up to `count` times, each but the last cut short at 20 seconds. */
+export async function tries(count, work) {
+  for (let number = 1; number < count; number++) {
+    const done = work(number > 1).then(
+      () => true,
+      () => false,
+    );
+    const late = new Promise((resolve) => setTimeout(resolve, 20_000, false));
+    if (await Promise.race([done, late])) return;
+  }
+  await work(true);
+}
+
+// The two below run in the page. Blanks on the screen are no-break spaces.
+
+function lineWith(part) {
+  const lines = [...document.querySelectorAll(".monaco-editor .view-line")];
+  return lines.some((line) => line.textContent.replaceAll("\u00a0", " ").includes(part));
+}
+
+function placeOnScreen({ line, find }) {
+  const plain = (node) => node.textContent.replaceAll("\u00a0", " ");
+  const shown = [...document.querySelectorAll(".monaco-editor .view-line")].find((one) =>
+    plain(one).startsWith(line),
+  );
+  if (shown === undefined) return undefined;
+  let offset = plain(shown).indexOf(find) + Math.floor(find.length / 2);
+  const walker = document.createTreeWalker(shown, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    if (offset < node.textContent.length) {
+      const range = document.createRange();
+      range.setStart(node, offset);
+      range.setEnd(node, offset + 1);
+      const box = range.getBoundingClientRect();
+      return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    }
+    offset -= node.textContent.length;
+  }
+  return undefined;
+}

@@ -1,0 +1,131 @@
+// Drives the packaged extension in a real workbench in a real browser.
+//
+//   node test/e2e/run.mjs [--broken-server] [--expect-failure] [--only PART-OF-A-NAME] [--vsix FILE]
+//
+// --broken-server   the language server ends as soon as it starts: every scenario that needs it has to fail
+// --expect-failure  turns the outcome round: succeeds only if each of those scenarios fails, and no other one
+//
+// Needs dist/sawbuck.vsix (npm run package) and Chromium at /usr/bin/chromium or $CHROMIUM. Pictures go to test/e2e/output/.
+import { mkdirSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { chromium } from "playwright-core";
+import { scenarios as commands } from "./steps/commands.mjs";
+import { scenarios as sheet } from "./steps/sheet.mjs";
+import { scenarios as text } from "./steps/text.mjs";
+import { startWorkbench } from "./workbench.mjs";
+
+const { values: options } = parseArgs({
+  options: {
+    "broken-server": { type: "boolean", default: false },
+    "expect-failure": { type: "boolean", default: false },
+    only: { type: "string", default: "" },
+    vsix: { type: "string", default: fromRoot("dist/sawbuck.vsix") },
+  },
+});
+const expectFailure = options["expect-failure"];
+/** How long any one thing may take to appear. A run that is to fail waits less: each scenario waits it out once. */
+const patience = expectFailure ? 6_000 : 30_000;
+const output = fromRoot("test/e2e/output");
+
+process.exitCode = await main();
+
+async function main() {
+  const chosen = [...text, ...sheet, ...commands].filter(({ name }) => name.includes(options.only));
+  if (!expectFailure) rmSync(output, { recursive: true, force: true });
+  mkdirSync(output, { recursive: true });
+  const started = performance.now();
+  const results = await runAll(chosen);
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  return expectFailure ? closeExpectingFailure(results, seconds) : close(results, seconds);
+}
+
+async function runAll(chosen) {
+  const workbench = await startWorkbench({
+    vsix: options.vsix,
+    samples: fromRoot("samples"),
+    brokenServer: options["broken-server"],
+  });
+  const stopAndLeave = () => workbench.stop().finally(() => process.exit(130));
+  process.once("SIGINT", stopAndLeave).once("SIGTERM", stopAndLeave);
+  let browser;
+  try {
+    browser = await chromium.launch({
+      executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+      args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
+    });
+    // One context for all: the workbench's many files are read and compiled once.
+    const context = await browser.newContext({ viewport: { width: 1400, height: 900 } });
+    context.setDefaultTimeout(patience);
+    const results = [];
+    for (const scenario of chosen)
+      results.push(await runOne(scenario, results.length + 1, workbench, context));
+    return results;
+  } finally {
+    await browser?.close();
+    await workbench.stop();
+  }
+}
+
+/** A folder, a window and an extension host of its own for each scenario. */
+async function runOne(scenario, number, workbench, context) {
+  const started = performance.now();
+  const folder = workbench.newFolder();
+  const page = await context.newPage();
+  const shot = (name) => (expectFailure ? undefined : page.screenshot({ path: join(output, `${name}.png`) }));
+  let error;
+  try {
+    await page.goto(workbench.url(folder));
+    await page.locator(".monaco-workbench").waitFor({ timeout: 60_000 });
+    await scenario.run({ page, folder, shot });
+  } catch (thrown) {
+    error = thrown;
+    await shot(`failed-${number}`);
+  }
+  await page.close();
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  console.log(`${error === undefined ? "held  " : "failed"} ${seconds.padStart(5)} s  ${scenario.name}`);
+  if (error !== undefined && !expectFailure) console.log(indented(error));
+  return { scenario, error };
+}
+
+function close(results, seconds) {
+  const failed = results.filter(({ error }) => error !== undefined).length;
+  console.log(`the scenarios took ${seconds} s`);
+  console.log(`${results.length - failed} passed, ${failed} failed`);
+  return failed === 0 && results.length > 0 ? 0 : 1;
+}
+
+function closeExpectingFailure(results, seconds) {
+  const asItMust = ({ scenario, error }) => (error !== undefined) === (scenario.needsServer !== false);
+  const wrong = results.filter((result) => !asItMust(result));
+  for (const { scenario, error } of wrong) {
+    console.log(
+      `${error === undefined ? "held, though it needs the server" : "failed, though it needs no server"}: ${scenario.name}`,
+    );
+    if (error !== undefined) console.log(indented(error));
+  }
+  const failed = results.filter(({ error }) => error !== undefined).length;
+  if (wrong.length > 0 || failed === 0) {
+    console.log(`The run did not fail as it must (${seconds} s).`);
+    return 1;
+  }
+  console.log(
+    `The run failed, as it must: the ${failed} scenarios that need the server, and no other (${seconds} s).`,
+  );
+  return 0;
+}
+
+/** Bundled code has lines of any length. */
+function indented(error) {
+  const lines = String(error.stack ?? error).split("\n");
+  return lines
+    .slice(0, 25)
+    .map((line) => `        ${line.slice(0, 300)}`)
+    .join("\n");
+}
+
+function fromRoot(path) {
+  return fileURLToPath(new URL(`../../${path}`, import.meta.url));
+}

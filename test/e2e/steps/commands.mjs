@@ -1,0 +1,68 @@
+// The other commands.
+import assert from "node:assert/strict";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { openEditor } from "../editor.mjs";
+import { PLAN } from "../plan.mjs";
+
+export const scenarios = [
+  {
+    name: "a new plan from a sample is saved in the folder, under a free name",
+    needsServer: false,
+    run: async ({ page, folder }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.command("Sawbuck: New Plan From a Sample");
+      await editor.pick(PLAN.title);
+      await editor.pick("Save a copy in yard");
+      const copy = PLAN.file.replace(".", "-2.");
+      await page.getByRole("tab", { name: copy }).waitFor();
+      assert.equal(readFileSync(join(folder, copy), "utf8"), readFileSync(join(folder, PLAN.file), "utf8"));
+    },
+  },
+  {
+    name: "a new plan from a sample opens unsaved",
+    needsServer: false,
+    run: async ({ page, folder }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.command("Sawbuck: New Plan From a Sample");
+      await editor.pick(PLAN.title);
+      await editor.pick("Open it as a new document");
+      await page
+        .getByRole("tab", { name: /^Untitled-1|^# / })
+        .first()
+        .waitFor();
+      await page.locator(editor.on.language).filter({ hasText: "Sawbuck Plan" }).waitFor();
+      assert.ok(!existsSync(join(folder, PLAN.file.replace(".", "-2."))));
+    },
+  },
+  {
+    name: "a problem's page is found by its title or code, those of this plan first",
+    run: async ({ page, folder, shot }) => {
+      const { name, screw } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.replace(screw);
+      await page.locator(editor.on.squiggle).first().waitFor();
+      await editor.command("Sawbuck: Explain a Problem");
+      await page.locator(editor.on.rows).first().filter({ hasText: screw.code }).waitFor();
+      await page.locator(editor.on.rows).filter({ hasText: name.code }).first().waitFor();
+      await shot("explain");
+      await editor.pick(screw.code);
+      await editor.sheet().locator("h1").filter({ hasText: screw.page }).waitFor();
+    },
+  },
+  {
+    name: "a restarted language server finds the same problems",
+    run: async ({ page, folder }) => {
+      const { name } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.replace(name);
+      await editor.openProblems();
+      const problem = editor.problem(name.code);
+      await problem.waitFor();
+      const node = await problem.elementHandle();
+      await editor.command("Sawbuck: Restart Language Server");
+      await page.waitForFunction((old) => !old.isConnected, node);
+      await problem.filter({ hasText: name.message }).waitFor();
+    },
+  },
+];

@@ -1,0 +1,85 @@
+// The shop sheet beside the text: that it is there, follows, stays when it must, and comes back.
+import assert from "node:assert/strict";
+import { openEditor, tries } from "../editor.mjs";
+import { PLAN } from "../plan.mjs";
+
+export const scenarios = [
+  {
+    name: "the shop sheet shows the cut list, and follows the text",
+    run: async ({ page, folder, shot }) => {
+      const { measure } = PLAN;
+      const editor = await openSheet(page, folder);
+      const sheet = editor.sheet();
+      await sheet.locator("h1").filter({ hasText: PLAN.title }).waitFor();
+      await row(sheet, measure.before).waitFor();
+      await shot("sheet");
+      await editor.replace(measure);
+      await row(sheet, measure.after).waitFor();
+      await row(sheet, measure.before).waitFor({ state: "detached" });
+      await shot("sheet-followed");
+    },
+  },
+  {
+    name: "with a mistake the last good sheet stays, and says that it is old",
+    run: async ({ page, folder, shot }) => {
+      const { name, measure } = PLAN;
+      const editor = await openSheet(page, folder);
+      const sheet = editor.sheet();
+      await row(sheet, measure.before).waitFor();
+      await editor.replace(name);
+      const line = editor.lineNumber(name.line.slice(0, 6) + name.type);
+      const said = `This sheet is from before the mistake on line ${line}. It follows again when the line is mended.`;
+      await sheet.locator("#notice").filter({ hasText: said }).waitFor();
+      await row(sheet, measure.before).waitFor();
+      await shot("sheet-old");
+      await editor.replace({ line: name.line.slice(0, 6) + name.type, find: name.type, type: name.find });
+      await sheet.locator("#notice").waitFor({ state: "hidden" });
+    },
+  },
+  {
+    name: "an edit leaves the rest of the sheet as it was: its place, its nodes, its style",
+    run: async ({ page, folder }) => {
+      const { measure } = PLAN;
+      const editor = await openSheet(page, folder);
+      const sheet = editor.sheet();
+      await row(sheet, measure.before).waitFor();
+      const heading = sheet.locator("h1");
+      await heading.evaluate((node) => {
+        node.seenBefore = true;
+        window.scrollTo(0, 40);
+      });
+      await editor.replace(measure);
+      await row(sheet, measure.after).waitFor();
+      assert.deepEqual(await heading.evaluate((node) => [node.seenBefore, window.scrollY]), [true, 40]);
+      assert.notEqual(
+        await sheet.locator("#sheet-style").evaluate((style) => style.sheet?.cssRules.length ?? 0),
+        0,
+      );
+    },
+  },
+  {
+    name: "the sheet comes back when the window does",
+    run: async ({ page, folder }) => {
+      const editor = await openSheet(page, folder);
+      await row(editor.sheet(), PLAN.measure.before).waitFor();
+      // A window in a browser writes down what was open while it is already closing, and not always in time.
+      await tries(3, async (again) => {
+        if (again) await editor.command(OPEN_SHEET);
+        await page.reload();
+        await row(editor.sheet(), PLAN.measure.before).waitFor();
+      });
+    },
+  },
+];
+
+const OPEN_SHEET = "Sawbuck: Open Shop Sheet";
+
+async function openSheet(page, folder) {
+  const editor = await openEditor(page, folder, PLAN.file);
+  await editor.command(OPEN_SHEET);
+  return editor;
+}
+
+function row(sheet, length) {
+  return sheet.locator("tr").filter({ hasText: PLAN.measure.row }).filter({ hasText: length }).first();
+}

@@ -1,0 +1,104 @@
+// Working on the text: what the editor says and offers while a plan is read and typed.
+import { openEditor, tries } from "../editor.mjs";
+import { PLAN } from "../plan.mjs";
+
+export const scenarios = [
+  {
+    name: "a plan opens without problems, and its parts are listed",
+    run: async ({ page, folder }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await page.locator(editor.on.language).filter({ hasText: "Sawbuck Plan" }).waitFor();
+      await page.keyboard.press("Control+Shift+o");
+      await page.locator(editor.on.rows).filter({ hasText: PLAN.part.name }).first().waitFor();
+      await page.locator(editor.on.rows).filter({ hasText: PLAN.use.name }).first().waitFor();
+      await page.keyboard.press("Escape");
+      await editor.noProblems();
+    },
+  },
+  {
+    name: "a mistake is seen while it is typed, read, and clears when it is mended",
+    run: async ({ page, folder, shot }) => {
+      const { screw } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.replace(screw);
+      await page.locator(editor.on.squiggle).first().waitFor();
+      await editor.openProblems();
+      await editor.problem(screw.code).filter({ hasText: screw.message }).waitFor();
+      await page.locator(".monaco-editor .view-lines").first().click();
+      await editor.hover(screw.line.slice(0, 20), screw.hoverOn, screw.message);
+      await shot("mistake");
+      await editor.replace({ line: screw.line.slice(0, 20), find: screw.type, type: screw.find });
+      await editor.noProblems();
+    },
+  },
+  {
+    name: "the code in the list of problems opens its page",
+    run: async ({ page, folder, shot }) => {
+      const { screw } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.replace(screw);
+      await editor.openProblems();
+      await editor.problem(screw.code).waitFor();
+      // The list is drawn anew after each evaluation, and a click on a row that is going is lost.
+      await tries(3, async () => {
+        const link = page.locator(".markers-panel a").filter({ hasText: screw.code });
+        await link.first().click({ modifiers: ["ControlOrMeta"] });
+        await page.getByRole("tab", { name: screw.code }).waitFor();
+      });
+      await editor.sheet().locator("h1").filter({ hasText: screw.page }).waitFor();
+      await shot("page");
+    },
+  },
+  {
+    name: "a part's hover tells its length",
+    run: async ({ page, folder, shot }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.hover(PLAN.part.line, PLAN.part.name, PLAN.part.hover);
+      await shot("hover");
+    },
+  },
+  {
+    name: "an empty line offers the words that open an entry",
+    run: async ({ page, folder, shot }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.newLastLine();
+      await page.keyboard.press("Control+Space");
+      for (const word of ["part", "place", "fasten"]) {
+        await page.locator(editor.on.suggestions).filter({ hasText: word }).first().waitFor();
+      }
+      await shot("completion");
+      await page.keyboard.type("pla", { delay: 30 });
+      await page.locator(editor.on.suggestions).filter({ hasText: "place" }).first().waitFor();
+    },
+  },
+  {
+    name: "a name leads to the line where it is made",
+    run: async ({ page, folder }) => {
+      const { use } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.placeCursor(use.line, use.name);
+      await editor.repeat(
+        "F12",
+        editor.cursorAt(editor.lineNumber(use.madeAt), use.madeAt.indexOf(use.name) + 1),
+      );
+    },
+  },
+  {
+    name: "keys: a comment by key, no second quotation mark, two blanks after a box, none after an empty line",
+    needsServer: false,
+    run: async ({ page, folder }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.newLastLine();
+      const last = editor.text().split("\n").length;
+      await editor.type("bin");
+      // The first key that shows whether the language's own settings have been read.
+      await editor.repeat("Control+/", editor.shows("# bin"));
+      await page.keyboard.press("Shift+Home");
+      await editor.type('box bin, length 3" (4');
+      await editor.shows('box bin, length 3" (4)');
+      await page.keyboard.press("End");
+      await editor.enterTo(last + 1, 3);
+      await editor.enterTo(last + 2, 1);
+    },
+  },
+];

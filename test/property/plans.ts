@@ -1,0 +1,127 @@
+/** Plans made at random: bytes, grammar-made plans, and samples with something changed. For property tests. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import fc from "fast-check";
+import { ENTRY_FORMS } from "../../grammar/forms";
+
+/** How many cases: 10,000 in CI, fewer while working. */
+export const RUNS = Number(process.env.FC_RUNS ?? (process.env.CI ? 10_000 : 500));
+
+const ROOT = join(__dirname, "../..");
+export const SAMPLES = readdirSync(join(ROOT, "samples"))
+  .filter((f) => f.endsWith(".sawbuck"))
+  .map((f) => readFileSync(join(ROOT, "samples", f), "utf8"));
+
+const name = fc.constantFrom("leg", "side", "end", "rail", "rim", "gap", "step", "top", "box", "legs", "x");
+const whole = fc.integer({ min: 0, max: 60 });
+const fraction = fc
+  .tuple(whole, fc.constantFrom("1/2", "3/4", "5/8", "1/16", "7/64"))
+  .map(([n, f]) => `${n}-${f}"`);
+const length = fc.oneof(
+  whole.map((n) => `${n}"`),
+  fraction,
+  whole.map((n) => `${n}'`),
+  fc.integer({ min: 0, max: 3000 }).map((n) => `${n}mm`),
+  fc.constantFrom(`6' 11-1/2"`, "½″", "1.22m", "0"),
+);
+const section = fc.constantFrom("1x4", "2x4", "2x2", "1x6", "5/4x6", "18x95", "2x5", "4x4");
+const angle = fc.integer({ min: 0, max: 95 }).map((n) => `${n}°`);
+const expression: fc.Arbitrary<string> = fc.letrec<{ e: string }>((tie) => ({
+  e: fc.oneof(
+    { maxDepth: 3, withCrossShrink: true },
+    length,
+    name,
+    fc
+      .tuple(fc.constantFrom("thickness", "width", "length", "count"), fc.oneof(name, section))
+      .map(([p, t]) => `${p} of ${t}`),
+    fc.tuple(tie("e"), fc.constantFrom("+", "-", "*", "/"), tie("e")).map(([a, o, b]) => `${a} ${o} ${b}`),
+    tie("e").map((e) => `(${e})`),
+    fc
+      .tuple(fc.constantFrom("min", "max", "diagonal"), tie("e"), tie("e"))
+      .map(([f, a, b]) => `${f}(${a}, ${b})`),
+    whole.map(String),
+  ),
+})).e;
+const ends = fc
+  .tuple(fc.constantFrom("ends", "left end", "right end"), fc.constantFrom("mitered", "beveled"), angle)
+  .map((t) => t.join(" "));
+const part = fc
+  .tuple(
+    name,
+    fc.option(fc.integer({ min: 0, max: 30 })),
+    section,
+    expression,
+    fc.array(
+      fc.oneof(
+        ends,
+        fc.constantFrom(
+          "in pairs",
+          'cut to fit plus 1/2"',
+          'width 1"',
+          "long point to long point",
+          "long points on opposite edges",
+        ),
+        length,
+      ),
+      { maxLength: 3 },
+    ),
+  )
+  .map(([n, count, s, e, rest]) => [`part ${n} ${count ?? ""} of ${s}, length ${e}`, ...rest].join(", "));
+const measure = fc
+  .tuple(name, expression, fc.option(expression))
+  .map(([n, e, b]) => `measure ${n} = ${e}${b ? `, at most ${b}` : ""}`);
+const fasten = fc
+  .tuple(
+    name,
+    fc.constantFrom("", " face", " edge", " end"),
+    name,
+    fc.integer({ min: 1, max: 4 }),
+    fc.constantFrom('#8 x 1-1/4"', '#8 x 3"', "5 x 60mm", "deck-mid"),
+    fc.constantFrom(" at each end", " at each crossing", " along it", " in all", ""),
+  )
+  .map(([a, f, b, n, s, w]) => `fasten ${a}${f} into ${b}${f}, ${n} ${s}${w}`);
+const form = fc
+  .constantFrom(...ENTRY_FORMS)
+  .chain((e) =>
+    fc
+      .subarray([...e.clauses], { maxLength: 4 })
+      .map((list) => `${e.example}\n${list.map((c) => `  ${c.example}\n`).join("")}`),
+  );
+const ring = fc
+  .tuple(name, fc.array(name, { minLength: 1, maxLength: 5 }))
+  .map(([n, list]) => `ring ${n} = ${list.join(" and ")}`);
+
+/** A plan put together by the grammar, which mostly means something. */
+export const madePlan: fc.Arbitrary<string> = fc
+  .array(fc.oneof(part, part, measure, fasten, form, ring, fc.constant("# a note"), fc.constant("")), {
+    maxLength: 25,
+  })
+  .map((lines) => `${lines.join("\n")}\n`);
+
+/** A sample with a stretch cut out, doubled, or overwritten. */
+export const brokenSample: fc.Arbitrary<string> = fc
+  .tuple(
+    fc.constantFrom(...SAMPLES),
+    fc.nat(),
+    fc.nat(40),
+    fc.oneof(
+      fc.string({ maxLength: 12 }),
+      fc.constantFrom("", ",", "(", '"', "\n", "\r\n  ", "2x4", "-", "ring a = b", "\u0000", "°"),
+    ),
+  )
+  .map(([text, at, length, insert]) => {
+    const from = at % (text.length + 1);
+    return text.slice(0, from) + insert + text.slice(from + length);
+  });
+
+/** Bytes read as UTF-8, whatever they are. */
+export const anyBytes: fc.Arbitrary<string> = fc
+  .uint8Array({ maxLength: 400 })
+  .map((bytes) => new TextDecoder("utf-8").decode(bytes));
+
+export const anyText: fc.Arbitrary<string> = fc.oneof(
+  anyBytes,
+  fc.string({ unit: "binary", maxLength: 300 }),
+  madePlan,
+  brokenSample,
+);

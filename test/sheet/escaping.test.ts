@@ -1,0 +1,183 @@
+/** No text of a plan reaches a page, a drawing or a terminal unescaped, and none is lost on the way. */
+import { createHash } from "node:crypto";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { drawBoard } from "../../server/sheet/board-drawing";
+import { cleanText, escapeAttribute, escapeText, oneLine } from "../../server/sheet/escape";
+import { SHEET_STYLE, SHEET_STYLE_HASH, sheetBody, sheetPage } from "../../server/sheet/html";
+import { sheetJson } from "../../server/sheet/json";
+import { svgText } from "../../server/sheet/svg";
+import { sheetText } from "../../server/sheet/text";
+import { columnsOf } from "../../server/sheet/text-layout";
+import { brief, nasty, nastySheets, PATIENCE, RUNS, withTexts } from "./nasty";
+import { readStrictly } from "./strict-markup";
+import { board, empty, trough } from "./trough";
+
+describe("escaping", () => {
+  it(
+    "leaves nothing that opens a tag, an entity or ends an attribute, and comes back as the cleaned text",
+    () => {
+      fc.assert(
+        fc.property(nasty, (text) => {
+          const read = readStrictly(`<p class="${escapeAttribute(text)}">${escapeText(text)}</p>`);
+          expect(read.texts.join("")).toBe(cleanText(text));
+          expect(read.values).toEqual([cleanText(text)]);
+        }),
+        { numRuns: RUNS },
+      );
+    },
+    PATIENCE,
+  );
+
+  it("cleans control characters, direction overrides and broken letters, and keeps all others", () => {
+    expect(cleanText("a\u0000b\u001b[31m\u009bc\u202ed\u2066e")).toBe("ab[31mcde");
+    expect(cleanText("one\r\ntwo\rthree\u2028four")).toBe("one\ntwo\nthree\nfour");
+    expect(cleanText("\ud800x\udc00\ufffe")).toBe("\u{fffd}x\u{fffd}\u{fffd}");
+    expect(cleanText('½" 45° 👷 木 é')).toBe('½" 45° 👷 木 é');
+    expect(oneLine("  a \n\t b ")).toBe("a b");
+  });
+});
+
+describe("the page", () => {
+  it(
+    "reads strictly, whatever stands in the data",
+    () => {
+      const plain = readStrictly(sheetPage(brief(trough))).elements;
+      fc.assert(
+        fc.property(nastySheets(brief(trough)), (data) => {
+          const { elements } = readStrictly(sheetPage(data));
+          const count = (tag: string, all: typeof elements) => all.filter((one) => one.tag === tag).length;
+          for (const tag of ["html", "style", "title", "section", "table", "svg"])
+            expect(count(tag, elements), tag).toBeLessThanOrEqual(count(tag, plain));
+        }),
+        { numRuns: RUNS },
+      );
+    },
+    PATIENCE,
+  );
+
+  it("carries every text of the data, but for those that only other outputs need", () => {
+    const seen = new Map<string, string>();
+    let n = 0;
+    const data = withTexts(trough, (text, path) => {
+      const marked = `<${n++}&>${text}`;
+      seen.set(marked, path);
+      return marked;
+    });
+    const { texts, values } = readStrictly(sheetPage(data));
+    const shown = [...texts, ...values].join("\n");
+    const missing = [...seen].filter(([text]) => !shown.includes(text)).map(([, path]) => path);
+    expect([...new Set(missing)].sort()).toMatchInlineSnapshot(`
+      [
+        "boards.*.boards.*.cuts.*.from.other",
+        "boards.*.boards.*.cuts.*.from.text",
+        "boards.*.boards.*.cuts.*.length.other",
+        "boards.*.boards.*.cuts.*.to.other",
+        "boards.*.boards.*.length.other",
+        "boards.*.boards.*.length.text",
+        "boards.*.boards.*.offcut.other",
+        "boards.*.stock",
+        "cutList.*.rows.*.pieces.*",
+        "cutList.*.rows.*.place.file",
+        "cutList.*.rows.*.shortPoint.other",
+        "cutList.*.stock",
+        "panels.*.sheets.*.cuts.*.length.other",
+        "panels.*.sheets.*.cuts.*.width.other",
+        "panels.*.sheets.*.length.other",
+        "panels.*.sheets.*.width.other",
+        "panels.*.stock",
+        "problems.*.numbers.*.name",
+        "problems.*.numbers.*.source",
+        "problems.*.numbers.*.text",
+        "problems.*.numbers.*.unit",
+      ]
+    `);
+  });
+
+  it("loads nothing and lets one style in, by its hash", () => {
+    const hash = createHash("sha256").update(SHEET_STYLE).digest("base64");
+    expect(SHEET_STYLE_HASH).toBe(`sha256-${hash}`);
+    const { texts, values } = readStrictly(sheetPage(trough));
+    expect(texts).toContain(SHEET_STYLE);
+    expect(values).toContain(
+      `default-src 'none'; style-src 'sha256-${hash}'; base-uri 'none'; form-action 'none'`,
+    );
+    expect(SHEET_STYLE).not.toMatch(/url\(|@import|expression|https?:/);
+    expect(sheetPage(trough)).not.toMatch(/<script|<link|<img|<iframe| on[a-z]+=| style=/);
+  });
+
+  it("is the fragment, framed", () => {
+    expect(sheetPage(trough)).toContain(sheetBody(trough));
+  });
+});
+
+describe("a drawing as SVG", () => {
+  it(
+    "reads strictly with any label, and names the piece on its items",
+    () => {
+      fc.assert(
+        fc.property(nasty, nasty, (label, piece) => {
+          const spec = { label, kind: "bought", length: 96, trim: 0.5, keep: true } as const;
+          const one = board({
+            ...spec,
+            cuts: [
+              [label, 30],
+              [label, 2],
+            ],
+          });
+          const named = { ...one, cuts: one.cuts.map((cut) => ({ ...cut, piece })) };
+          const { values } = readStrictly(svgText(drawBoard(named, { scale: 0.07, system: "inches" })));
+          expect(values.filter((value) => value === cleanText(piece)).length).toBeGreaterThan(0);
+        }),
+        { numRuns: RUNS },
+      );
+    },
+    PATIENCE,
+  );
+});
+
+describe("the plain text", () => {
+  it(
+    "stays within its columns and sends a terminal nothing but text, whatever stands in the data",
+    () => {
+      fc.assert(
+        fc.property(nastySheets(brief(trough)), fc.integer({ min: 40, max: 120 }), (data, width) => {
+          const text = sheetText(data, width);
+          expect(text).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e\u2066-\u2069]/u);
+          for (const line of text.split("\n")) expect(columnsOf(line)).toBeLessThanOrEqual(width);
+        }),
+        { numRuns: RUNS },
+      );
+    },
+    PATIENCE,
+  );
+});
+
+describe("the JSON", () => {
+  it("reads back as the data and prints without control characters", () => {
+    fc.assert(
+      fc.property(nastySheets(brief(trough)), (data) => {
+        const json = sheetJson(data);
+        expect(JSON.parse(json)).toEqual(data);
+        expect(json).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e\u2066-\u2069]/u);
+      }),
+      { numRuns: Math.min(RUNS, 200) },
+    );
+  });
+
+  it("is the same bytes however the objects were put together", () => {
+    const turned = (value: unknown): unknown => {
+      if (Array.isArray(value)) return value.map(turned);
+      if (typeof value !== "object" || value === null) return value;
+      return Object.fromEntries(
+        Object.entries(value)
+          .reverse()
+          .map(([key, inner]) => [key, turned(inner)]),
+      );
+    };
+    expect(Object.keys(turned(trough) as object)[0]).toBe("cautions");
+    expect(sheetJson(turned(trough) as typeof trough)).toBe(sheetJson(trough));
+    expect(sheetJson(empty)).toMatch(/^{\n {2}"format": "sawbuck-sheet",\n {2}"version": 1,\n/);
+    expect(sheetJson(empty).endsWith("}\n")).toBe(true);
+  });
+});

@@ -1,0 +1,584 @@
+/** A sheet written by hand for the yard of the hillside school: a salad trough with a shelf under it. */
+import type { Marked, Place, SheetBoard, SheetData, SheetPanel, SheetProblem } from "../../server/sheet/data";
+
+/** A length given in inches, as the plan's mark of 1/16" shows it. */
+export function inches(value: number): Marked {
+  const sixteenths = Math.round(value * 16);
+  const [whole, rest] = [Math.floor(sixteenths / 16), sixteenths % 16];
+  const step = [16, 8, 4, 2, 1].find((n) => rest % n === 0) ?? 1;
+  const fraction = rest === 0 ? "" : `${rest / step}/${16 / step}`;
+  const text = [
+    ...(whole > 0 || fraction === "" ? [String(whole)] : []),
+    ...(fraction ? [fraction] : []),
+  ].join("-");
+  return { mm: value * 25.4, text: `${text}"`, other: `${Math.round(value * 25.4)} mm` };
+}
+
+const FILE = "salad-trough.sawbuck";
+
+function at(line: number, column = 1, endColumn = 40): Place {
+  return { file: FILE, line, column, endLine: line, endColumn };
+}
+
+type Cut = readonly [label: string, length: number];
+
+interface BoardSpec {
+  readonly label: string;
+  readonly kind: SheetBoard["kind"];
+  readonly count?: number;
+  readonly length: number;
+  readonly trim: number;
+  /** Cuts in order; "bad" skips to that place. */
+  readonly cuts: readonly (Cut | readonly ["bad", number, number])[];
+  readonly keep: boolean;
+}
+
+const KERF = 1 / 8;
+
+/** Lays cuts one behind the other, as a builder would: trim, piece, kerf, piece. */
+export function board({ label, kind, count = 1, length, trim, cuts, keep }: BoardSpec): SheetBoard {
+  const laid: SheetBoard["cuts"][number][] = [];
+  const waste: SheetBoard["waste"][number][] = [];
+  const lose = (from: number, to: number, why: SheetBoard["waste"][number]["why"]) => {
+    if (to > from) waste.push({ from: from * 25.4, to: to * 25.4, why });
+  };
+  let x = trim;
+  lose(0, trim, "trim");
+  for (const cut of cuts) {
+    if (cut.length === 3) {
+      lose(x, cut[1], "offcut");
+      lose(cut[1], cut[2], "bad");
+      x = cut[2];
+      continue;
+    }
+    const [name, long] = cut;
+    const nth = laid.filter((other) => other.label === name).length + 1;
+    laid.push({
+      piece: `${name} / ${nth}`,
+      label: name,
+      from: inches(x),
+      to: inches(x + long),
+      length: inches(long),
+    });
+    lose(x + long, Math.min(length, x + long + KERF), "kerf");
+    x += long + KERF;
+  }
+  lose(x, length - trim, "offcut");
+  lose(Math.max(x, length - trim), length, "trim");
+  const rests = waste.filter(({ why }) => why === "offcut").map(({ from, to }) => (to - from) / 25.4);
+  const offcut = keep && rests.length > 0 ? inches(Math.max(...rests)) : null;
+  return { label, kind, count, length: inches(length), cuts: laid, waste, offcut };
+}
+
+type Panel = readonly [label: string, x: number, y: number, length: number, width: number];
+
+export function panel(label: string, length: number, width: number, cuts: readonly Panel[]): SheetPanel {
+  return {
+    label,
+    kind: "bought",
+    count: 1,
+    length: inches(length),
+    width: inches(width),
+    cuts: cuts.map(([name, x, y, long, wide], i) => ({
+      piece: `${name} / ${i + 1}`,
+      label: name,
+      x: x * 25.4,
+      y: y * 25.4,
+      length: inches(long),
+      width: inches(wide),
+    })),
+  };
+}
+
+const POKES: SheetProblem = {
+  code: "screw-pokes-through",
+  class: "hazard",
+  message:
+    '#8 x 2" goes through floor-board (3/4") and ledger (1-1/2" on edge, 3/4" where it is notched) and comes out 1/2" proud inside the trough, where hands dig.',
+  place: at(58, 27, 35),
+  numbers: [{ name: "proud", value: 12.7, unit: "mm", text: '1/2"', source: "worked out" }],
+  related: [{ message: "the ledger is notched here", place: at(21) }],
+  assumed: ['1/8" of wood must stay over the tip (common practice)'],
+  cures: ['use #8 x 1-1/4"', "leave the notch out where the screw goes in"],
+};
+
+const GAP: SheetProblem = {
+  code: "gap-for-fingers",
+  class: "hint",
+  message:
+    'The gap between two floor boards is 1/2"; small fingers may be caught in openings of 5/16" to 1".',
+  place: at(44),
+  numbers: [],
+  related: [],
+  assumed: [],
+  cures: [],
+};
+
+const NO_PRICE: SheetProblem = {
+  code: "no-price",
+  class: "warning",
+  message: "outdoor-oil has no price, so the total leaves it out.",
+  place: { ...at(9), file: "hillside-shop.sawbuck" },
+  numbers: [],
+  related: [],
+  assumed: [],
+  cures: [],
+};
+
+const END_GRAIN: SheetProblem = {
+  code: "screw-in-end-grain",
+  class: "warning",
+  message: "The screws of the cap go into the end grain of the legs and hold little there.",
+  place: at(61),
+  numbers: [],
+  related: [],
+  assumed: [],
+  cures: [],
+  accepted: "the cap only covers the rim and carries nothing",
+};
+
+const PLAIN = { hand: "", measured: "", shortPoint: null, ripped: false, ends: "", notes: [] } as const;
+const CEDAR = "western redcedar";
+
+function pieces(part: string, count: number): readonly string[] {
+  return Array.from({ length: count }, (_, i) => `${part} / ${i + 1}`);
+}
+
+function row(part: string, count: number, length: number, line: number) {
+  return {
+    ...PLAIN,
+    part,
+    count,
+    pieces: pieces(part, count),
+    length: inches(length),
+    width: null,
+    thickness: null,
+    place: at(line),
+  };
+}
+
+export const trough: SheetData = {
+  format: "sawbuck-sheet",
+  version: 1,
+  language: 1,
+  file: FILE,
+  title: "Salad trough for the yard",
+  units: { system: "inches", mark: '1/16"' },
+  make: 1,
+  facts: [
+    { label: "Drawn by", value: "the gardening class of the hillside school" },
+    { label: "Licence", value: "copy it and change it as you like" },
+    { label: "Stands", value: "outdoors, near children" },
+    { label: "Space", value: '60" wide, 30" deep, 48" high; way in 32" wide' },
+    { label: "Floor limit", value: "57 psf, by the roof's engineer of the yard (invented)" },
+    { label: "Lumber", value: "PS 20, dressed dry" },
+  ],
+  notes: [
+    "Ask the caretaker for the key to the shed before the saw comes out.",
+    "The trough stands where the old sandpit was.",
+  ],
+  problems: [POKES, NO_PRICE, GAP],
+  accepted: [END_GRAIN],
+  notChecked: [
+    {
+      what: "Where the shelf stands",
+      why: "its place says left to right and up, but not front to back",
+      place: at(49),
+    },
+    {
+      what: "Bending of the floor boards",
+      why: 'there is no published value for 3/4" boards of western redcedar',
+    },
+  ],
+  cutList: [
+    {
+      stock: "2x4",
+      title: `2x4, 1-1/2" x 3-1/2", ${CEDAR}`,
+      source: "PS 20-20, dressed dry",
+      rows: [
+        row("leg", 4, 29.25, 12),
+        { ...row("spacer", 6, 3, 13), notes: ["cut from a long board, clamped"] },
+      ],
+    },
+    {
+      stock: "2x2",
+      title: `2x2, 1-1/2" x 1-1/2", ${CEDAR}`,
+      source: "PS 20-20, dressed dry",
+      rows: [
+        { ...row("ledger", 2, 39.5, 15), notes: ['notch 3/4" deep, 1-1/2" wide, 19" from the left end'] },
+        row("end-ledger", 2, 13.5, 16),
+      ],
+    },
+    {
+      stock: "1x6",
+      title: `1x6, 3/4" x 5-1/2", ${CEDAR}`,
+      source: "PS 20-20, dressed dry",
+      rows: [row("side", 4, 46.5, 13), row("end", 4, 18, 14)],
+    },
+    {
+      stock: "1x4",
+      title: `1x4, 3/4" x 3-1/2", ${CEDAR}`,
+      source: "PS 20-20, dressed dry",
+      rows: [
+        row("floor-board", 10, 16.5, 17),
+        { ...row("end-floor", 2, 13.5, 18), ripped: true, width: inches(2.75) },
+        {
+          ...row("cap-side", 2, 50, 19),
+          measured: "long point to long point",
+          shortPoint: inches(43),
+          ends: "45° miter both ends, long points on one edge",
+        },
+        {
+          ...row("cap-end", 2, 20, 20),
+          measured: "long point to long point",
+          shortPoint: inches(13),
+          ends: "45° miter both ends, long points on one edge",
+        },
+        {
+          ...row("drip-strip", 1, 47, 21),
+          hand: "left",
+          length: null,
+          measured: "cut to fit",
+          notes: ['leave 1/2" to fit'],
+        },
+      ],
+    },
+    {
+      stock: "ply",
+      title: 'Plywood 3/4", exterior',
+      source: "",
+      rows: [
+        { ...row("shelf", 1, 46.5, 30), ripped: true, width: inches(16.5) },
+        { ...row("shelf-edge", 2, 46.5, 31), ripped: true, width: inches(2) },
+      ],
+    },
+  ],
+  boards: [
+    {
+      stock: "2x4",
+      title: `2x4, ${CEDAR}`,
+      boards: [
+        board({
+          label: "8' board",
+          kind: "bought",
+          length: 96,
+          trim: 0.5,
+          keep: false,
+          cuts: [
+            ["leg", 29.25],
+            ["leg", 29.25],
+            ["leg", 29.25],
+            ["spacer", 3],
+          ],
+        }),
+        board({
+          label: 'on hand, 54"',
+          kind: "on hand",
+          length: 54,
+          trim: 0,
+          keep: false,
+          cuts: [
+            ["spacer", 3],
+            ["spacer", 3],
+            ["spacer", 3],
+            ["spacer", 3],
+            ["spacer", 3],
+            ["bad", 18, 23.5],
+            ["leg", 29.25],
+          ],
+        }),
+      ],
+      assumed: ['1/8" lost to each saw cut', '1/2" trimmed off each bought end'],
+      unplaced: [],
+    },
+    {
+      stock: "2x2",
+      title: `2x2, ${CEDAR}`,
+      boards: [
+        board({
+          label: "8' board",
+          kind: "bought",
+          length: 96,
+          trim: 0.5,
+          keep: false,
+          cuts: [
+            ["ledger", 39.5],
+            ["ledger", 39.5],
+            ["end-ledger", 13.5],
+          ],
+        }),
+        board({
+          label: 'on hand, 41"',
+          kind: "on hand",
+          length: 41,
+          trim: 0,
+          keep: true,
+          cuts: [["end-ledger", 13.5]],
+        }),
+      ],
+      assumed: ['1/8" lost to each saw cut'],
+      unplaced: [],
+    },
+    {
+      stock: "1x6",
+      title: `1x6, ${CEDAR}`,
+      boards: [
+        board({
+          label: "8' board",
+          kind: "bought",
+          count: 2,
+          length: 96,
+          trim: 0.5,
+          keep: false,
+          cuts: [
+            ["side", 46.5],
+            ["side", 46.5],
+          ],
+        }),
+        board({
+          label: "8' board",
+          kind: "bought",
+          length: 96,
+          trim: 0.5,
+          keep: true,
+          cuts: [
+            ["end", 18],
+            ["end", 18],
+            ["end", 18],
+            ["end", 18],
+          ],
+        }),
+      ],
+      assumed: ['1/8" lost to each saw cut'],
+      unplaced: [],
+    },
+    {
+      stock: "1x4",
+      title: `1x4, ${CEDAR}`,
+      boards: [
+        board({
+          label: "8' board",
+          kind: "bought",
+          count: 2,
+          length: 96,
+          trim: 0.5,
+          keep: false,
+          cuts: [
+            ["cap-side", 50],
+            ["cap-end", 20],
+            ["floor-board", 16.5],
+          ],
+        }),
+        board({
+          label: "8' board",
+          kind: "bought",
+          length: 96,
+          trim: 0.5,
+          keep: true,
+          cuts: [
+            ["floor-board", 16.5],
+            ["floor-board", 16.5],
+            ["floor-board", 16.5],
+            ["floor-board", 16.5],
+          ],
+        }),
+        board({
+          label: "8' board",
+          kind: "bought",
+          length: 96,
+          trim: 0.5,
+          keep: false,
+          cuts: [
+            ["floor-board", 16.5],
+            ["floor-board", 16.5],
+            ["floor-board", 16.5],
+            ["floor-board", 16.5],
+            ["end-floor", 13.5],
+            ["end-floor", 13.5],
+          ],
+        }),
+      ],
+      assumed: ['1/8" lost to each saw cut'],
+      unplaced: ["drip-strip / 1"],
+    },
+  ],
+  panels: [
+    {
+      stock: "ply",
+      title: 'Plywood 3/4", exterior',
+      sheets: [
+        panel("4x8 sheet", 96, 48, [
+          ["shelf", 0, 0, 46.5, 16.5],
+          ["shelf", 46.625, 0, 46.5, 16.5],
+          ["shelf-edge", 0, 16.625, 46.5, 2],
+          ["shelf-edge", 46.625, 16.625, 46.5, 2],
+          ["back", 0, 18.75, 60, 12],
+          ["gusset", 60.125, 18.75, 8, 8],
+          ["gusset", 68.25, 18.75, 8, 8],
+          ["tall-strip", 77, 18.75, 4, 29],
+        ]),
+      ],
+      assumed: ['1/8" lost to each saw cut', "cuts run from edge to edge"],
+      unplaced: [],
+    },
+  ],
+  shopping: {
+    rows: [
+      {
+        aisle: "boards",
+        what: `2x4, ${CEDAR}`,
+        count: 1,
+        unit: "8' board",
+        each: "$11.20",
+        total: "$11.20",
+        note: "",
+      },
+      {
+        aisle: "boards",
+        what: `2x2, ${CEDAR}`,
+        count: 1,
+        unit: "8' board",
+        each: "$6.85",
+        total: "$6.85",
+        note: "",
+      },
+      {
+        aisle: "boards",
+        what: `1x6, ${CEDAR}`,
+        count: 3,
+        unit: "8' board",
+        each: "$9.40",
+        total: "$28.20",
+        note: "",
+      },
+      {
+        aisle: "boards",
+        what: `1x4, ${CEDAR}`,
+        count: 4,
+        unit: "8' board",
+        each: "$7.40",
+        total: "$29.60",
+        note: "one more if the old ones are split",
+      },
+      {
+        aisle: "sheets",
+        what: 'plywood 3/4", exterior',
+        count: 1,
+        unit: "4x8 sheet",
+        each: "$48.00",
+        total: "$48.00",
+        note: "",
+      },
+      {
+        aisle: "fasteners",
+        what: '#8 x 1-5/8", coated',
+        count: 2,
+        unit: "box of 100",
+        each: "$8.10",
+        total: "$16.20",
+        note: "138 needed",
+      },
+      {
+        aisle: "finish",
+        what: "outdoor-oil",
+        count: 1,
+        unit: "1 qt tin",
+        each: null,
+        total: null,
+        note: "two coats on 41 sqft",
+      },
+      {
+        aisle: "liner",
+        what: "pond-liner, 5' wide",
+        count: 1,
+        unit: "7' off the roll",
+        each: "$10.50",
+        total: "$10.50",
+        note: "",
+      },
+    ],
+    onHand: ['1 of 54" 2x4', '1 of 41" 2x2'],
+    subtotal: "$150.55",
+    tax: "$10.54",
+    total: "$161.09",
+    budget: "$160.00",
+    withoutPrice: ["outdoor-oil"],
+  },
+  fasteners: [
+    {
+      what: '#8 x 1-5/8"',
+      count: 138,
+      joints: [
+        "side and end into leg: 2 at each crossing",
+        "floor-board into ledger: 2 at each crossing",
+        "cap-side and cap-end into leg: 1 at each crossing",
+      ],
+      pilot: '1/8"',
+    },
+    { what: '#8 x 2"', count: null, joints: ["shelf into leg: 2 at each end"], pilot: "" },
+  ],
+  rings: [{ name: "cap", members: "cap-side, cap-end, cap-side, cap-end", state: "closes" }],
+  boxes: [
+    {
+      name: "trough",
+      rows: [
+        { label: "Inside", value: '45" x 15", filled 8-3/4" deep' },
+        { label: "Volume", value: "3.4 cuft (97 L)" },
+        { label: "Weight, filled", value: "dry 119 lb, moist 187 lb, saturated 256 lb" },
+        { label: "On the floor", value: "uses 54 of the 57 psf you typed" },
+        { label: "Push on the long side", value: "27 psf at the bottom, with the drain blocked" },
+      ],
+      caution: "An estimate for small builds; local code and a licensed professional decide.",
+    },
+  ],
+  musts: [
+    { rule: 'rim-height at most 32"', because: "small children must reach the soil", state: 'it is 30"' },
+  ],
+  steps: [
+    {
+      title: "Oil every piece but the floor and let it dry",
+      lines: ["coats side, end, leg, cap", "takes 40 min, then wait 12 h"],
+    },
+    {
+      title: "Build the two ends flat on the ground",
+      lines: ["uses leg, end, end-ledger", "takes 45 min, 1 person"],
+    },
+    { title: "Stand the ends up and fix the sides", lines: ["uses side, ledger", "takes 1 h, 2 people"] },
+  ],
+  cautions: [
+    { text: "Wear eye and ear protection at the saw.", source: "common practice" },
+    {
+      text: "Dust of western redcedar can make breathing hard: work outdoors or with a mask.",
+      source: "from memory",
+    },
+    {
+      text: 'Pieces under 6" are cut from a long board, and the board is clamped.',
+      source: "common practice",
+    },
+    {
+      text: "Oily rags can heat themselves until they burn: lay them flat outdoors, or drown them in water.",
+      source: "common practice",
+    },
+  ],
+};
+
+/** A sheet with nothing on it. */
+export const empty: SheetData = {
+  ...trough,
+  title: "Nothing yet",
+  facts: [],
+  notes: [],
+  problems: [],
+  accepted: [],
+  notChecked: [],
+  cutList: [],
+  boards: [],
+  panels: [],
+  shopping: { rows: [], onHand: [], subtotal: null, tax: null, total: null, budget: null, withoutPrice: [] },
+  fasteners: [],
+  rings: [],
+  boxes: [],
+  musts: [],
+  steps: [],
+  cautions: [],
+};
