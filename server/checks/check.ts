@@ -71,12 +71,13 @@ export interface Check {
   /** Markdown: what it means, then a plan that has the problem, then the same mended (two `sawbuck` blocks). */
   readonly page: string;
   readonly templates: Readonly<Record<string, string>>;
-  readonly run: (worked: Worked) => readonly Finding[];
+  /** Reads the plan; `found` is what the checks before it found, for the one that looks at `accept` lines. */
+  readonly run: (worked: Worked, found: readonly Problem[]) => readonly Finding[];
 }
 
 /** Completes what a check found. */
-export function problemsOf(check: Check, worked: Worked): Problem[] {
-  return check.run(worked).map((found) => ({
+export function problemsOf(check: Check, worked: Worked, found: readonly Problem[] = []): Problem[] {
+  return check.run(worked, found).map((found) => ({
     about: [],
     numbers: [],
     related: [],

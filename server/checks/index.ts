@@ -1,15 +1,89 @@
 /** All checks, by code in alphabetical order; running them; what is accepted. */
 import type { Display } from "../units";
 import type { Worked } from "../worked";
+import { reasonFor } from "./accepting";
+import { badName } from "./bad-name";
+import { badNumber } from "./bad-number";
+import { boxOverLoad } from "./box-over-load";
+import { cannotAccept } from "./cannot-accept";
 import { type Check, type Problem, problemsOf, type Says, textOf } from "./check";
+import { countDiffers } from "./count-differs";
+import { countMissing } from "./count-missing";
+import { declaredTwice } from "./declared-twice";
+import { endsCross } from "./ends-cross";
+import { fileNotFound } from "./file-not-found";
+import { impossibleValue } from "./impossible-value";
+import { inACircle } from "./in-a-circle";
+import { indentedAlone } from "./indented-alone";
+import { limitWithoutSource } from "./limit-without-source";
+import { measureOutOfBounds } from "./measure-out-of-bounds";
+import { missingMeasure } from "./missing-measure";
+import { mustBroken } from "./must-broken";
+import { neverUsed } from "./never-used";
+import { newerLanguage } from "./newer-language";
+import { noToolForCut } from "./no-tool-for-cut";
+import { notText } from "./not-text";
+import { notUnderstood } from "./not-understood";
+import { offTheTape } from "./off-the-tape";
+import { overBudget } from "./over-budget";
 import { ringOpen } from "./ring-open";
+import { saidTwice } from "./said-twice";
 import { screwHoldsLittle } from "./screw-holds-little";
 import { screwPokesThrough } from "./screw-pokes-through";
+import { sizeMissing } from "./size-missing";
+import { strayCharacter } from "./stray-character";
+import { tooBig } from "./too-big";
+import { tooDeep } from "./too-deep";
+import { tooLongForStock } from "./too-long-for-stock";
+import { tooMany } from "./too-many";
+import { tooWideForStock } from "./too-wide-for-stock";
+import { unitMismatch } from "./unit-mismatch";
+import { unknownEntry } from "./unknown-entry";
 import { unknownName } from "./unknown-name";
+import { unknownSection } from "./unknown-section";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
 
-export const CHECKS: readonly Check[] = [ringOpen, screwHoldsLittle, screwPokesThrough, unknownName];
+export const CHECKS: readonly Check[] = [
+  badName,
+  badNumber,
+  boxOverLoad,
+  cannotAccept,
+  countDiffers,
+  countMissing,
+  declaredTwice,
+  endsCross,
+  fileNotFound,
+  impossibleValue,
+  inACircle,
+  indentedAlone,
+  limitWithoutSource,
+  measureOutOfBounds,
+  missingMeasure,
+  mustBroken,
+  neverUsed,
+  newerLanguage,
+  noToolForCut,
+  notText,
+  notUnderstood,
+  offTheTape,
+  overBudget,
+  ringOpen,
+  saidTwice,
+  screwHoldsLittle,
+  screwPokesThrough,
+  sizeMissing,
+  strayCharacter,
+  tooBig,
+  tooDeep,
+  tooLongForStock,
+  tooMany,
+  tooWideForStock,
+  unitMismatch,
+  unknownEntry,
+  unknownName,
+  unknownSection,
+];
 
 const BY_CODE = new Map(CHECKS.map((c) => [c.code, c]));
 export const checkOf = (code: string): Check | undefined => BY_CODE.get(code);
@@ -21,16 +95,13 @@ export interface Judged {
   readonly accepted: readonly { readonly problem: Problem; readonly because: string }[];
 }
 
-/** Runs every check, and sets aside what the plan accepts. An error is never accepted. */
+/** Runs every check, and sets aside what the plan accepts. */
 export function judge(worked: Worked): Judged {
-  const found = CHECKS.flatMap((check) => problemsOf(check, worked));
-  const order = new Map(worked.loaded.files.map((f, i) => [f.file, i]));
-  found.sort(
-    (a, b) =>
-      (order.get(a.at.file) ?? 0) - (order.get(b.at.file) ?? 0) ||
-      a.at.start - b.at.start ||
-      (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
-  );
+  const found: Problem[] = [];
+  for (const check of CHECKS) if (check !== cannotAccept) found.push(...problemsOf(check, worked));
+  // What accepts nothing is only known once everything else was looked for.
+  found.push(...problemsOf(cannotAccept, worked, found));
+  found.sort(inOrderOf(worked));
   const problems: Problem[] = [];
   const accepted: { problem: Problem; because: string }[] = [];
   for (const problem of found) {
@@ -41,19 +112,13 @@ export function judge(worked: Worked): Judged {
   return { problems, accepted };
 }
 
-function reasonFor(problem: Problem, worked: Worked): string | undefined {
-  if (problem.class === "error") return undefined;
-  const line = worked.accepted.find((a) => accepts(a, problem));
-  return line?.because;
-}
-
-/** Whether an accept line (with a reason) is about this problem. */
-export function accepts(line: Worked["accepted"][number], problem: Pick<Problem, "code" | "about">): boolean {
-  if (line.code !== problem.code || line.because === "") return false;
-  return (
-    line.on === "" ||
-    problem.about.some((name) => name === line.on || `${name}s` === line.on || `${name}es` === line.on)
-  );
+/** By file, the plan first; then by place in the text; then by code. */
+function inOrderOf({ loaded }: Worked): (a: Problem, b: Problem) => number {
+  const rank = new Map(loaded.files.map((f, i) => [f.file, i]));
+  return (a, b) =>
+    (rank.get(a.at.file) ?? 0) - (rank.get(b.at.file) ?? 0) ||
+    a.at.start - b.at.start ||
+    (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
 }
 
 /** A problem's own sentence, a cure's title, or any other of its texts, in the plan's units. */

@@ -27,18 +27,21 @@ ring seat = 6 board
     short:
       "{ring} does not close: its {n} corners turn {turns} in all, {misfit} short of 360°, so the corner of {a} and {b} opens {heel} outside and {toe} inside, or {spread} at every corner when all share it.",
     far: "{ring} does not close: its {n} corners turn {turns} in all, {misfit} more than 360°, so at the corner of {a} and {b} they are {heel} apart outside and {toe} inside, or {spread} out at every corner when all share it.",
-    square: "{ring} does not close: none of its ends is cut at an angle, and its {n} corners must turn 360° in all.",
+    square:
+      "{ring} does not close: none of its ends is cut at an angle, and its {n} corners must turn 360° in all.",
     sides: "{ring} does not close: its corners turn 360°, but {b} begins {opening} away from where {a} ends.",
     faces:
       "Where {a} ({w1} {way}, cut {x}) meets {b} ({w2} {way}, cut {y}) in {ring}, the cut faces are {m1} and {m2} long: a step of {step} on the inside.",
     "too-few": "{ring} has {sides}, and a ring needs at least three.",
-    "ends-cross": "{ring} cannot be made: {side} is so short for its width that its two cuts cross before its inner edge.",
+    "ends-cross":
+      "{ring} cannot be made: {side} is so short for its width that its two cuts cross before its inner edge.",
     unusable: "{ring} cannot be made: the size of {side} is nothing that can be cut.",
     "end-cut": "{part} is cut {angle}.",
     long: "{part} is {length} long.",
     across: "{part} is {across} {way}.",
     alike: "Cut all ends at {angle}: 180° divided by {n} sides.",
-    "alike-told": "For {n} sides that are all alike, cut every end at {angle}; here the lengths do not fit each other either.",
+    "alike-told":
+      "For {n} sides that are all alike, cut every end at {angle}; here the lengths do not fit each other either.",
     length: "Make {side} {to} long instead of {from}.",
     "length-outside": "Make {side} {to} long on its outer edge instead of {from}.",
     match: "Cut {a} at {x} and {b} at {y}: then both faces are of one length.",

@@ -89,7 +89,7 @@ function lengthCure(change: RingChange, here: RingCase): Cure[] {
 }
 
 export function faces(here: RingCase): Told {
-  const { ring, closing, changes, worked } = here;
+  const { ring, closing, changes } = here;
   const corner = closing.corners.reduce((a, b) => (b.lengthMismatch > a.lengthMismatch + 1e-9 ? b : a));
   const [i, j] = corner.between;
   const [first, second] = [closing.sides[i]!, closing.sides[j]!];
@@ -122,7 +122,9 @@ export function faces(here: RingCase): Told {
     ],
     related: partsOf(here).flatMap((part) => {
       const across = ifKnown(ring.lies === "flat" ? part.width : part.thickness);
-      return across ? [{ says: "across", slots: { part: part.name, across, way }, at: part.declared.at }] : [];
+      return across
+        ? [{ says: "across", slots: { part: part.name, across, way }, at: part.declared.at }]
+        : [];
     }),
     cures: match
       ? [

@@ -1,7 +1,6 @@
-import { roughly } from "../units";
 import { type Joint, SCREW_RULE, type ScrewFit, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { aboutPath, kindOf, layersText, SCREW_TEMPLATES, screwedJoints, screwName, sizeCure } from "./screw-words";
+import { aboutPath, layersText, SCREW_TEMPLATES, screwedJoints, screwName, sizeCure } from "./screw-words";
 
 export const screwHoldsLittle: Check = {
   code: "screw-holds-little",
@@ -30,7 +29,8 @@ fasten side face into leg face, 2 #8 x 1-5/8" at each end
     unreached: "{screw} does not reach {into} at all: {before} must be gone through first.",
     "under-half":
       "{screw} goes through {before} and holds only {bite} in {into}: less than half of its {length}.",
-    "under-least": "{screw} goes through {before} and holds only {bite} in {into}, where {least} is the least.",
+    "under-least":
+      "{screw} goes through {before} and holds only {bite} in {into}, where {least} is the least.",
     "also-unreached": "From {first} it does not reach {into}.",
     "also-little": "From {first} it holds only {bite} in {into}.",
     shop: "Use {name} ({length}): {hold} must hold in {into}.",

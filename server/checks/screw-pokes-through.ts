@@ -92,7 +92,7 @@ function findingOf(
     cures: [
       ...sizeCure(joint, fits, worked, "longest", { margin: SCREW_RULE.margin }),
       ...thicker(joint, worst, worked),
-      ...angled(joint, worst, fits, worked),
+      ...angled(joint, worst, fits),
     ],
   };
 }
@@ -108,7 +108,7 @@ function thicker(joint: Joint, { path, lastNeeds }: ScrewFit, { settings }: Work
   return [{ says: "thicker", slots, edits: [] }];
 }
 
-function angled(joint: Joint, worst: ScrewFit, fits: readonly ScrewFit[], worked: Worked): Cure[] {
+function angled(joint: Joint, worst: ScrewFit, fits: readonly ScrewFit[]): Cure[] {
   const other = otherAngle(joint, fits);
   if (!other) return [];
   const text = `angled ${fraction.toDecimal(other.angle.exact!, 1)}°`;

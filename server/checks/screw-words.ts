@@ -68,7 +68,11 @@ export function aboutPath(
   const { display } = worked.settings;
   const depths = layers.map(({ part, face, depth }): ProblemNumber => {
     const source = worked.parts.get(part)?.material?.source || "as the plan says";
-    return { name: `${part}, ${WAY[face]}`, value: depth, source: face === "end" ? "as the plan says" : source };
+    return {
+      name: `${part}, ${WAY[face]}`,
+      value: depth,
+      source: face === "end" ? "as the plan says" : source,
+    };
   });
   return {
     at: joint.sizeAt ?? joint.at,

@@ -43,7 +43,12 @@ const NOWHERE: Standing = {
 /** What stands at an offset; just behind a word counts as on it where nothing else begins there. */
 export function standingAt(tree: Tree, offset: number): Standing {
   const on = look(tree, (s) => s.start <= offset && offset < s.end);
-  return on.spot.is === "nothing" ? behind(on, look(tree, (s) => s.start < offset && offset <= s.end)) : on;
+  return on.spot.is === "nothing"
+    ? behind(
+        on,
+        look(tree, (s) => s.start < offset && offset <= s.end),
+      )
+    : on;
 }
 
 const behind = (on: Standing, before: Standing): Standing => (before.spot.is === "nothing" ? on : before);

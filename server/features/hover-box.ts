@@ -1,10 +1,10 @@
 /** What a hover says of boxes, and of what goes into and onto them: fills, rolls and finishes. */
 import { type Declared, ifKnown, type Value } from "../plan";
 import { cite, fill, structuralCaution } from "../trade";
-import { type Quantity, quantityText } from "../units";
+import { DENSITY, type Display, type Quantity, quantityText, roughly } from "../units";
 import { type Box, floorShare, type Worked } from "../worked";
 import { escaped, list, paragraphs, strong } from "./markdown";
-import { bothTexts, evaluatorOf, valueOr, whyNot } from "./values";
+import { bothTexts, evaluatorOf, LB_CUFT, valueOr, whyNot, written } from "./values";
 
 type Densities = Readonly<Record<"dry" | "moist" | "saturated", Quantity | undefined>>;
 
@@ -20,7 +20,9 @@ export function describeBox(box: Box, worked: Worked): string {
     `${strong(box.name)}, a box${size ? `: inside ${escaped(size)}` : ""}`,
     `Holds ${valueOr(box.volume, display)} to the rim`,
     list([
-      filling && box.level ? `Filled with ${escaped(filling.name)}: ${valueOr(box.filled, display)}` : undefined,
+      filling && box.level
+        ? `Filled with ${escaped(filling.name)}: ${valueOr(box.filled, display)}`
+        : undefined,
       filling
         ? `The ${escaped(filling.name)} weighs ${weight(weights.dry)} dry, ${weight(weights.moist)} moist, ${weight(weights.saturated)} saturated; ${escaped(filling.source)}`
         : `What its fill weighs: ${whyNot(weights.saturated)}`,
@@ -76,7 +78,11 @@ function pressureLine(box: Box, { settings }: Worked): string {
 }
 
 /** A fill the plan declares, or one of the built-in table. */
-export function describeFill(name: string, declared: Declared | undefined, worked: Worked): string | undefined {
+export function describeFill(
+  name: string,
+  declared: Declared | undefined,
+  worked: Worked,
+): string | undefined {
   const { display } = worked.settings;
   const built = fill(name);
   if (declared) {
@@ -90,18 +96,17 @@ export function describeFill(name: string, declared: Declared | undefined, worke
       if (clause.kind === "density") own[clause.state] = ifKnown(evaluate(clause.value, declared.at.file));
     const soil = fill("soil")!.saturated;
     return paragraphs(
-      `${strong(name)}, a fill: ${densities(own, worked)}`,
+      `${strong(name)}, a fill: ${densities(own, display)}`,
       own.saturated
         ? "As the plan says. Weight on a floor is judged saturated."
         : `Its saturated weight is taken as ${soil.value} lb/cuft, like soil, since the plan does not say; ${escaped(cite(soil.source))}`,
     );
   }
   if (!built) return undefined;
-  const row = (r: { readonly value: number } | undefined) =>
-    r && { dim: DENSITY, exact: null, approx: r.value * LB_CUFT };
+  const row = (r: { readonly value: number } | undefined) => r && roughly(DENSITY, r.value * LB_CUFT);
   const known = { dry: row(built.dry), moist: row(built.moist), saturated: row(built.saturated) };
   return paragraphs(
-    `${strong(name)}, a fill every plan knows: ${densities(known, worked)}`,
+    `${strong(name)}, a fill every plan knows: ${densities(known, display)}`,
     "Weight on a floor is judged saturated.",
     list(
       [built.dry, built.moist, built.saturated].map(
@@ -111,19 +116,15 @@ export function describeFill(name: string, declared: Declared | undefined, worke
       ),
     ),
   );
-
-  function densities(d: Densities, { settings }: Worked): string {
-    const said = (["dry", "moist", "saturated"] as const).flatMap((state) => {
-      const value = d[state];
-      return value ? [`${bothTexts(value, settings.display ?? display)} ${state}`] : [];
-    });
-    return escaped(said.join(", ") || "its weights are not said");
-  }
 }
 
-const DENSITY = { length: -3, weight: 1, time: 0, angle: 0, money: 0, currency: "" } as const;
-/** kg/mm3 in one lb/cuft. */
-const LB_CUFT = 0.45359237 / (304.8 * 304.8 * 304.8);
+function densities(d: Densities, display: Display): string {
+  const said = (["dry", "moist", "saturated"] as const).flatMap((state) => {
+    const value = d[state];
+    return value ? [`${bothTexts(value, display)} ${state}`] : [];
+  });
+  return escaped(said.join(", ") || "its weights are not said");
+}
 
 export function describeRoll(declared: Declared, worked: Worked): string {
   const evaluate = evaluatorOf(worked);
@@ -155,11 +156,17 @@ export function describeFinish(declared: Declared, worked: Worked): string {
     if (c.kind === "covers") return [`Covers ${text(c.value)} per ${escaped(c.per.text)}`];
     if (c.kind === "coats of") return [`${text(c.value)} coats`];
     if (c.kind === "dries") return [`A coat dries in ${text(c.value)}`];
-    if (c.kind === "tin") return [`Sold in tins of ${text(c.size)}${c.price ? ` for ${text(c.price)}` : ", without a price"}`];
+    if (c.kind === "tin")
+      return [
+        `Sold in tins of ${escaped(written(c.size))}${c.price ? ` for ${text(c.price)}` : ", without a price"}`,
+      ];
     return [];
   });
   return paragraphs(
     `${strong(declared.name)}, a finish`,
-    list([...lines, "How much it takes is not checked: areas follow from placed pieces, which are not worked out yet"]),
+    list([
+      ...lines,
+      "How much it takes is not checked: areas follow from placed pieces, which are not worked out yet",
+    ]),
   );
 }

@@ -1,11 +1,22 @@
 /** What a hover says of a part, and of the stock or sheet it is cut from. */
 import type { Clause } from "../../grammar/tree";
 import { ifKnown } from "../plan";
-import { type Display, fraction, LENGTH, lengthText, moneyText, type Quantity, quantityText, roughly, unitNamed } from "../units";
+import {
+  DENSITY,
+  type Display,
+  fraction,
+  LENGTH,
+  lengthText,
+  moneyText,
+  type Quantity,
+  quantityText,
+  roughly,
+  unitNamed,
+} from "../units";
 import type { Material, Part, Worked } from "../worked";
 import { sparesOf } from "../worked";
 import { code, escaped, list, paragraphs, strong } from "./markdown";
-import { bothTexts, chainOf, exactText, valueOr, whyNot } from "./values";
+import { bothTexts, chainOf, offTheMark, valueOr, whyNot } from "./values";
 
 export function describePart(part: Part, worked: Worked): string {
   const { display } = worked.settings;
@@ -18,7 +29,7 @@ export function describePart(part: Part, worked: Worked): string {
   return paragraphs(
     `${strong(part.name)}, a part cut from ${escaped(of)}`,
     length
-      ? `Length **${escaped(bothTexts(length, display))}**${words}${offTheMark(length, display)}`
+      ? `Length **${escaped(bothTexts(length, display))}**${words}${escaped(offTheMark(length, display))}`
       : `Length ${whyNot(part.length)}`,
     chain.map(code).join("  \n"),
     list([
@@ -45,11 +56,6 @@ const POINTS = {
   "short to short": "short point to short point",
   "long to short": "long point to short point",
 } as const;
-
-const offTheMark = (q: Quantity, display: Display): string => {
-  const full = exactText(q, display);
-  return full === lengthText(q, display) ? "" : `; in full ${escaped(full)}`;
-};
 
 function endLines(part: Part, display: Display): string[] {
   const { leftEnd, rightEnd } = part;
@@ -132,7 +138,7 @@ export function describeMaterial(material: Material, worked: Worked): string {
   const density =
     wood.density === undefined
       ? "its weight is in no table"
-      : `${bothTexts(roughly({ ...DENSITY }, wood.density / 1e9), display)} at ${wood.moisture}% moisture, ${wood.source}`;
+      : `${bothTexts(roughly(DENSITY, wood.density / 1e9), display)} at ${wood.moisture}% moisture, ${wood.source}`;
   return paragraphs(
     `${strong(material.name)}, ${kind}: really ${size}`,
     material.source && `Size: ${escaped(material.source)}`,
@@ -142,15 +148,15 @@ export function describeMaterial(material: Material, worked: Worked): string {
       material.conditions.length > 0 ? `Said of it: ${material.conditions.join(", ")}` : undefined,
       `Sold: ${soldText(material, display)}`,
       onHandText(material, display),
-      material.kind === "sheet" && material.grain !== "none" ? `Grain along its ${material.grain}` : undefined,
+      material.kind === "sheet" && material.grain !== "none"
+        ? `Grain along its ${material.grain}`
+        : undefined,
       material.kind === "board" && material.sold.length > 0
         ? `${escaped(bothTexts(material.endTrim.value, display))} is trimmed off a bought end${material.endTrim.assumed ? ", taken for granted" : ""}`
         : undefined,
     ]),
   );
 }
-
-const DENSITY = { length: -3, weight: 1, time: 0, angle: 0, money: 0, currency: "" } as const;
 
 function soldText(material: Material, display: Display): string {
   if (material.sold.length === 0) return "neither the plan nor the shop says in what lengths";
@@ -179,6 +185,10 @@ function onHandText(material: Material, display: Display): string | undefined {
     return `${p.count} of ${lengthText(p.length, display)}${width}${bad ? ` (bad from ${bad})` : ""}`;
   });
   const rule =
-    material.kind === "sheet" ? "" : material.salvage === "keep" ? "; kept for what nothing sold can do" : "; used up first";
+    material.kind === "sheet"
+      ? ""
+      : material.salvage === "keep"
+        ? "; kept for what nothing sold can do"
+        : "; used up first";
   return `On hand: ${escaped(piles.join(", "))}${rule}`;
 }

@@ -7,7 +7,7 @@ import { LENGTH, lengthText, moneyText, quantityText, roughly } from "../units";
 import type { Fastener, Joint, Path, Ring, Worked } from "../worked";
 import type { Checked } from "./checked";
 import { escaped, list, paragraphs, strong } from "./markdown";
-import { bothTexts, exactText, whyNot } from "./values";
+import { bothTexts, exactText, fineTexts, whyNot } from "./values";
 
 export function describeFastener(fastener: Fastener, worked: Worked): string {
   const { display, make } = worked.settings;
@@ -17,7 +17,7 @@ export function describeFastener(fastener: Fastener, worked: Worked): string {
   return paragraphs(
     `${strong(fastener.name)}, a fastener: ${escaped([kind, size?.gauge !== undefined ? size.text : ""].filter(Boolean).join(", "))}`,
     size
-      ? `Length ${escaped(bothTexts(size.length, display))}, shank ${escaped(thin(size, worked))}; ${escaped(size.source)}`
+      ? `Length ${escaped(bothTexts(size.length, display))}, shank ${escaped(fineTexts(size.diameter, display))}; ${escaped(size.source)}`
       : "Its size is not said",
     list([
       pack
@@ -29,13 +29,6 @@ export function describeFastener(fastener: Fastener, worked: Worked): string {
       used.length === 0 ? "No joint here uses it" : undefined,
     ]),
   );
-}
-
-/** A shank's diameter: thousandths of an inch as the tables give it, and tenths of a millimetre. */
-function thin(size: NonNullable<Fastener["size"]>, worked: Worked): string {
-  const inches = `${(size.diameter.approx / 25.4).toFixed(3)}"`;
-  const metric = `${size.diameter.approx.toFixed(1).replace(/\.0$/, "")} mm`;
-  return worked.settings.display.system === "inches" ? `${inches} (${metric})` : `${metric} (${inches})`;
 }
 
 /** The most ways through a joint that are told. */
@@ -52,14 +45,14 @@ export function describeJoint(joint: Joint, worked: Worked): string {
   return paragraphs(
     `**Fastened**: ${escaped(joint.title)}`,
     size
-      ? `${escaped(size.text)}${name}, ${escaped(bothTexts(size.length, display))} long, shank ${escaped(thin(size, worked))}; ${escaped(size.source)}${slant}`
+      ? `${escaped(size.text)}${name}, ${escaped(bothTexts(size.length, display))} long, shank ${escaped(fineTexts(size.diameter, display))}; ${escaped(size.source)}${slant}`
       : "not checked: the line does not say which screws",
     list([
       ...paths.slice(0, MOST_PATHS).map((p) => pathText(p, worked)),
       paths.length > MOST_PATHS ? `and ${paths.length - MOST_PATHS} more ways through it` : undefined,
       joint.pattern ? `How many: ${countText(joint, make)}` : undefined,
-      joint.pilot && `Pilot hole ${escaped(bothTexts(joint.pilot, display))}`,
-      joint.clearance && `Clearance hole ${escaped(bothTexts(joint.clearance, display))}`,
+      joint.pilot && `Pilot hole ${escaped(fineTexts(joint.pilot, display))}`,
+      joint.clearance && `Clearance hole ${escaped(fineTexts(joint.clearance, display))}`,
       facesText(joint),
     ]),
   );
@@ -68,12 +61,15 @@ export function describeJoint(joint: Joint, worked: Worked): string {
 function countText(joint: Joint, make: number): string {
   const count = ifKnown(joint.count);
   if (count === undefined) return `${escaped(joint.pattern)}; ${whyNot(joint.count)}`;
-  return `${escaped(joint.pattern)}, ${count} screws in all${make > 1 ? ` for one, ${count * make} for ${make}` : ""}`;
+  if (joint.pattern.endsWith("in all") && make === 1) return escaped(joint.pattern);
+  return `${escaped(joint.pattern)}, ${count} in all${make > 1 ? ` for one, ${count * make} for ${make}` : ""}`;
 }
 
 function pathText(path: Path, worked: Worked): string {
   const { display } = worked.settings;
-  const layers = path.layers.map((l) => `${l.part} ${l.face} (${exactText(l.depth, display)})`).join(", then ");
+  const layers = path.layers
+    .map((l) => `${l.part} ${l.face} (${exactText(l.depth, display)})`)
+    .join(", then ");
   const driven = ifKnown(path.driven);
   if (!driven) return `${escaped(`${path.first} into ${path.into}`)}: ${whyNot(path.driven)}`;
   const length = (mm: number) => lengthText(roughly(LENGTH, mm), display);

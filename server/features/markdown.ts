@@ -4,8 +4,11 @@
 export function escaped(text: string): string {
   return text
     .replace(/\s+/g, " ")
-    .replace(/[\\`*_{}[\]<>()#+!|~&:@^]/g, "\\$&")
-    .replace(/\b(www)\./gi, "$1\\.");
+    .replace(/[\\`*_[\]<>~&@]/g, "\\$&")
+    .replace(/:(?=\/\/)/g, "\\:")
+    .replace(/\b(www)\./gi, "$1\\.")
+    .replace(/^(\s*)([#+=-])(?=[#+=\s-]|$)/, "$1\\$2")
+    .replace(/^(\s*\d+)([.)])(?=\s|$)/, "$1\\$2");
 }
 
 /** Text in a code span, whatever it holds. */

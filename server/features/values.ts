@@ -2,8 +2,8 @@
 import type { Expression, Thing } from "../../grammar/tree";
 import { lookUp, type Value } from "../plan";
 import {
-  bothLengths,
   type Display,
+  fraction,
   LENGTH,
   lengthInFull,
   lengthText,
@@ -14,7 +14,6 @@ import {
   SIXTEENTHS,
   sameDimension,
   unitNamed,
-  fraction,
   VOLUME,
 } from "../units";
 import type { Measure, Worked } from "../worked";
@@ -44,22 +43,46 @@ export function exactText(q: Quantity, display: Display): string {
   return onTheMark(q, display) ? lengthText(q, display) : lengthInFull(q, display);
 }
 
+/** A length as it is where a tape fraction or a few decimals tell it, else to the plan's mark. */
+function nearest(q: Quantity, display: Display): string {
+  const full = exactText(q, display);
+  return full.startsWith("about") ? lengthText(q, display) : full;
+}
+
+/** What to add behind `bothTexts` for a length off the plan's marks; empty for one on a mark. */
+export function offTheMark(q: Quantity, display: Display): string {
+  if (!sameDimension(q.dim, LENGTH) || onTheMark(q, display)) return "";
+  const full = exactText(q, display);
+  const marked = lengthText(q, display);
+  if (full === marked) return "";
+  return full.startsWith("about") ? `; in full ${full}` : `; to the plan's mark ${marked}`;
+}
+
 /** A value in both systems: `28-1/2" (724 mm)`, `903 lb (409.6 kg)`; one text where both say the same. */
 export function bothTexts(q: Quantity, display: Display): string {
-  if (sameDimension(q.dim, LENGTH)) return bothLengths(q, display);
+  if (sameDimension(q.dim, LENGTH)) {
+    const other = display.system === "inches" ? MILLIMETRES : SIXTEENTHS;
+    return `${nearest(q, display)} (${lengthText(q, other)})`;
+  }
   if (sameDimension(q.dim, VOLUME)) return volumeText(q, display);
   const [own, other] = display.system === "inches" ? [SIXTEENTHS, MILLIMETRES] : [MILLIMETRES, SIXTEENTHS];
   const [here, there] = [quantityText(q, own), quantityText(q, other)];
   return here === there ? here : `${here} (${there})`;
 }
 
+/** A small diameter in both systems, finer than a tape: `1/8" (3.2 mm)`, `0.164" (4.2 mm)`. */
+export function fineTexts(q: Quantity, display: Display): string {
+  const tape = lengthInFull(q, SIXTEENTHS);
+  const inches = tape.startsWith("about") ? `${(q.approx / 25.4).toFixed(3)}"` : tape;
+  const metric = `${trimmed(q.approx)} mm`;
+  return display.system === "inches" ? `${inches} (${metric})` : `${metric} (${inches})`;
+}
+
 function volumeText(q: Quantity, display: Display): string {
   const gallons = `${trimmed(q.approx / fraction.toNumber(unitNamed("gal")!.factor))} gal`;
   const cuft = quantityText(q, SIXTEENTHS);
   const litres = `${trimmed(q.approx / 1e6)} L`;
-  return display.system === "inches"
-    ? `${cuft} (${gallons}, ${litres})`
-    : `${litres} (${cuft}, ${gallons})`;
+  return display.system === "inches" ? `${cuft} (${gallons}, ${litres})` : `${litres} (${cuft}, ${gallons})`;
 }
 
 const trimmed = (n: number): string => n.toFixed(1).replace(/\.0$/, "");
@@ -169,6 +192,8 @@ function inner(e: Expression, strength: number, leaf?: (e: Leaf) => string): str
 
 export const thingText = (t: Thing): string => [...t.where.map((w) => w.text), t.name.text].join(" ");
 
+/** kg/mm3 in one lb/cuft. */
+export const LB_CUFT = fraction.toNumber(unitNamed("lb/cuft")!.factor);
+
 /** The declaration a name means, sections under their plain spelling. */
-export const declaredAs = (worked: Worked, name: string) =>
-  lookUp(worked.scope, name.replace("×", "x"));
+export const declaredAs = (worked: Worked, name: string) => lookUp(worked.scope, name.replace("×", "x"));

@@ -43,3 +43,6 @@ export const map = <A, B>(v: Value<A>, f: (a: A) => B): Value<B> =>
 /** Applies f that may itself find nothing. */
 export const chain = <A, B>(v: Value<A>, f: (a: A) => Value<B>): Value<B> =>
   v.state === "known" ? f(v.value) : v;
+
+/** The version of the plan language that is read. */
+export const LANGUAGE = 1;

@@ -7,11 +7,11 @@ import { escapeAttribute, escapeText } from "./escape";
 export type Tag =
   | ("html" | "head" | "meta" | "title" | "style" | "body" | "main" | "header" | "section" | "figure")
   | ("h1" | "h2" | "h3" | "p" | "ol" | "ul" | "li" | "dl" | "div" | "dt" | "dd" | "figcaption")
-  | ("table" | "thead" | "tbody" | "tr" | "th" | "td" | "strong" | "small" | "span" | "br")
+  | ("table" | "thead" | "tbody" | "tr" | "th" | "td" | "strong" | "small" | "span")
   | ("svg" | "path" | "text");
 
 export type Attribute =
-  | ("lang" | "charset" | "name" | "content" | "http-equiv" | "class" | "id" | "scope" | "colspan")
+  | ("lang" | "charset" | "name" | "content" | "http-equiv" | "class" | "scope" | "colspan")
   | ("role" | "aria-label" | "aria-hidden" | "data-piece" | "data-line" | "data-label")
   | ("xmlns" | "width" | "height" | "viewBox" | "d" | "fill" | "stroke" | "stroke-width")
   | ("stroke-linecap" | "stroke-linejoin" | "paint-order" | "x" | "y" | "transform")
@@ -49,7 +49,7 @@ export function htmlFile(root: Markup): string {
 
 const finished = Symbol("finished");
 
-const EMPTY: ReadonlySet<Tag> = new Set<Tag>(["meta", "br"]);
+const EMPTY: ReadonlySet<Tag> = new Set<Tag>(["meta"]);
 
 function inside(children: readonly Child[]): string {
   return children.map(written).join("");

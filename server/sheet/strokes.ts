@@ -1,8 +1,9 @@
 /** Ways to strike wood out on a drawing: crossed from corner to corner, or hatched. */
-import { type Box, INNER, type Layer, lines, type PathItem, type Point, THIN } from "./display";
+import { type Box, type Layer, lines, type PathItem, type Point, THIN } from "./display";
 
+/** Crossed from corner to corner; a stretch too narrow for it on paper is left as it is. */
 export function crossed(layer: Layer, { left, top, right, bottom }: Box): readonly PathItem[] {
-  if (right - left < INNER) return [];
+  if (right - left < NARROWEST) return [];
   const down: readonly Point[] = [
     [left, top],
     [right, bottom],
@@ -27,3 +28,6 @@ export function hatched(layer: Layer, { left, top, right, bottom }: Box, step: n
   });
   return [lines(layer, THIN, strokes)];
 }
+
+/** mm of paper in which a cross can be seen. */
+const NARROWEST = 0.7;

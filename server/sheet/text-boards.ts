@@ -3,7 +3,7 @@ import type { SheetBoard, SheetPanel } from "./data";
 import { oneLine } from "./escape";
 import { placeFlags } from "./flags";
 import { marksOf, restsOf } from "./stretches";
-import { columnsOf, hanging, padded } from "./text-layout";
+import { columnsOf, hanging, hangingList, padded } from "./text-layout";
 
 /**
  * The board with its pieces named inside and its marks below; `longest` in mm takes the whole width in columns, and so
@@ -149,7 +149,11 @@ function markLines(labels: readonly Label[], width: number): readonly string[] {
     width,
   );
   if (!placed?.every(({ row }) => row < DEEPEST))
-    return hanging("  Marks: ", labels.map(({ words }) => words).join(", "), width);
+    return hangingList(
+      "  Marks: ",
+      labels.map(({ words }) => words),
+      width,
+    );
   const count = Math.max(0, ...placed.map(({ row }) => row + 1));
   const grid = Array.from({ length: count }, () => Array.from({ length: width }, () => " "));
   labels.forEach(({ x, words }, i) => {

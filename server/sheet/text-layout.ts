@@ -40,6 +40,18 @@ export function hanging(lead: string, words: string, width: number): readonly st
   return wrapped(words, width - taken).map((line, i) => ((i === 0 ? lead : indent) + line).trimEnd());
 }
 
+/** A list behind `lead`, broken between its items only. */
+export function hangingList(lead: string, items: readonly string[], width: number): readonly string[] {
+  const lines = [lead];
+  items.forEach((item, i) => {
+    const word = oneLine(item) + (i < items.length - 1 ? ", " : "");
+    const last = lines.length - 1;
+    if (columnsOf((lines[last]! + word).trimEnd()) <= width) lines[last] += word;
+    else lines.push(...hanging(" ".repeat(columnsOf(lead)), word, width).map((line) => `${line} `));
+  });
+  return lines.map((line) => line.trimEnd());
+}
+
 export interface TextRow {
   readonly cells: readonly string[];
   /** Said after the cells when it fits on their line, else below them. */

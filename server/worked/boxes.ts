@@ -168,6 +168,14 @@ function volumeOf(
   return worker.fault({ kind: "impossible", at: declared.at, why: "no inside", what: declared.name });
 }
 
+/** Whether the line names all three sides, so that one without a value has a mistake of its own. */
+function allSaid({ entry }: Declared): boolean {
+  const inside = entry.clauses.find((c) => c.kind === "inside");
+  const sides =
+    inside?.kind === "inside" ? inside.extents.map((e) => (e.side === "long" ? "wide" : e.side)) : [];
+  return (["wide", "deep", "high"] as const).every((side) => sides.includes(side));
+}
+
 /** What a fill weighs: the plan's own, or the built-in table; the saturated default of the table where only that is missing. */
 function fillInfo(name: Name, file: string, scope: Scope, worker: Worker): FillInfo | undefined {
   const declared = scope.declared.get(name.text);
@@ -304,3 +312,13 @@ export function floorShare(settings: Settings): Quantity | undefined {
 
 export const outlineArea = (outline: NonNullable<Box["outline"]>): Quantity =>
   roughly(AREA, outline.wide.approx * outline.deep.approx);
+
+/** How deep the saturated fill of a straight-sided box is when the floor's share is reached; undefined for others. */
+export function depthAtLimit(box: Box, share: Quantity): Quantity | undefined {
+  const wet = box.fill?.density.saturated;
+  const { inside, outline } = box;
+  if (!wet || !outline || box.bottom || !inside?.wide || !inside.deep) return undefined;
+  const carried = share.approx * outline.wide.approx * outline.deep.approx - (ifKnown(box.own)?.approx ?? 0);
+  const depth = carried / (wet.approx * inside.wide.approx * inside.deep.approx);
+  return depth > 0 ? roughly(LENGTH, depth) : undefined;
+}

@@ -95,7 +95,8 @@ export type Impossible =
   | "too few values"
   | "overfilled"
   | "underfilled"
-  | "no inside";
+  | "no inside"
+  | "uncuttable";
 
 /** Something that was not looked at, and why. */
 export interface Unchecked {

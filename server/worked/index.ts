@@ -8,6 +8,7 @@ export * from "./joints";
 export * from "./layouts";
 export type * from "./materials";
 export * from "./parts";
+export { PLANNED_CODES } from "./planned";
 export * from "./ring-changes";
 export * from "./rings";
 export * from "./screws";

@@ -40,7 +40,14 @@ export function measuresOf(declared: readonly Declared[], worker: Worker): Map<s
         const is = ifKnown(value);
         const o = is ? order(is, limit) : 0;
         if (is && o === "kinds")
-          worker.fault({ kind: "kinds", at, doing: "compare", left: is, right: limit, sides: sidesOf(d, clause) });
+          worker.fault({
+            kind: "kinds",
+            at,
+            doing: "compare",
+            left: is,
+            right: limit,
+            sides: sidesOf(d, clause),
+          });
         const kept = typeof o !== "number" || (clause.comparison === "at least" ? o >= 0 : o <= 0);
         return [{ comparison: clause.comparison, value: limit, at, kept }];
       });

@@ -38,6 +38,8 @@ export interface Part {
   readonly statedCount: number | undefined;
   readonly left: number;
   readonly right: number;
+  /** An odd number of pieces, of which half were to be mirror images. */
+  readonly pairs: boolean;
   /** How many left and right pieces were typed, to compare with the count. */
   readonly hands: { readonly left: number; readonly right: number; readonly at: At } | undefined;
   /** The length as written, and between which points. */
@@ -118,6 +120,7 @@ export function workPart(
     statedCount: stated,
     left: hands?.left ?? (pairs ? Math.ceil(total / 2) : 0),
     right: hands?.right ?? (pairs ? Math.floor(total / 2) : 0),
+    pairs: pairs && total % 2 === 1,
     hands:
       hands ??
       (pairs && total % 2 === 1 ? { left: total, right: 0, at: read.at(read.all("handed")[0]!) } : undefined),
@@ -214,7 +217,8 @@ function cutPiece(
   return worker.fault({
     kind: "impossible",
     at: declared.at,
-    why: `${declared.name} cannot be cut with these ends`,
+    why: "uncuttable",
+    what: declared.name,
   });
 }
 

@@ -6,7 +6,7 @@
 import type { EndCut, Literal } from "../../grammar/tree";
 import { type At, ifKnown } from "../plan";
 import { NUMERIC } from "../solid/angle";
-import { closeRing, type Ring as Closing, type RingSide } from "../solid/ring";
+import { type Ring as Closing, closeRing, type RingSide } from "../solid/ring";
 import { applyCure, type RingCure } from "../solid/ring-cures";
 import { ANGLE, type Display, exactly, exactOf, fraction, LENGTH, type Quantity, roughly } from "../units";
 import type { Part } from "./parts";
@@ -57,7 +57,9 @@ function changesOf(
   const changes: Change[] = [];
   for (const name of new Set(ring.sides)) {
     const asked = wanted.filter((_, i) => ring.sides[i] === name);
-    const alike = asked.every((s) => same(s.startAngle, asked[0]!.startAngle) && same(s.endAngle, asked[0]!.endAngle));
+    const alike = asked.every(
+      (s) => same(s.startAngle, asked[0]!.startAngle) && same(s.endAngle, asked[0]!.endAngle),
+    );
     const change = alike && angleChanges(parts.get(name), asked[0]!, ring.lies);
     if (!change) return [];
     changes.push(...change);
@@ -91,9 +93,13 @@ function angleChanges(part: Part | undefined, side: RingSide, lies: Ring["lies"]
   const left = cutOf(part, "left", how);
   const right = cutOf(part, "right", how);
   if (!left || !right || (left === right && !same(side.startAngle, side.endAngle))) return undefined;
-  const wanted = left === right ? [[left, side.startAngle]] : [[left, side.startAngle], [right, side.endAngle]];
+  const both: readonly (readonly [EndCut, number])[] = [
+    [left, side.startAngle],
+    [right, side.endAngle],
+  ];
+  const wanted = left === right ? both.slice(0, 1) : both;
   const changes: Change[] = [];
-  for (const [cut, degrees] of wanted as readonly (readonly [EndCut, number])[]) {
+  for (const [cut, degrees] of wanted) {
     const at = literalAt(part.declared.at.file, cut.angle);
     if (!at || degrees < 0) return undefined;
     changes.push({ at, value: exactly(ANGLE, fraction.rational(Math.round(degrees * 1000), 1000)) });
@@ -110,7 +116,10 @@ function cutOf(part: Part, end: "left" | "right", how: EndCut["how"]): EndCut | 
 
 const lengthClause = (part: Part) => part.declared.entry.clauses.find((c) => c.kind === "length");
 
-const literalAt = (file: string, e: { kind: string; start: number; end: number } | undefined): At | undefined =>
+const literalAt = (
+  file: string,
+  e: { kind: string; start: number; end: number } | undefined,
+): At | undefined =>
   e?.kind === ("literal" satisfies Literal["kind"]) ? { file, start: e.start, end: e.end } : undefined;
 
 const closesWell = (sides: readonly RingSide[], ring: Ring, { tolerance }: Closing): boolean => {

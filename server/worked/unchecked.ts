@@ -2,6 +2,7 @@
 import type { Entry } from "../../grammar/tree";
 import { type At, type Cause, ifKnown, type Value } from "../plan";
 import type { Unchecked } from "./fault";
+import { PLANNED_CODES } from "./planned";
 import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
@@ -65,6 +66,14 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
   wood(worked, list);
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", side, must.at);
+  }
+  for (const line of worked.accepted) {
+    if (!PLANNED_CODES.includes(line.code)) continue;
+    list.push({
+      what: `${line.code}, which the plan accepts`,
+      why: "this version does not look for it yet",
+      at: line.at,
+    });
   }
   return merged(list);
 }

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boardScale, drawBoard, PAGE_WIDTH } from "../../server/sheet/board-drawing";
 import { type Box, boxOf, type Drawing, type TextItem } from "../../server/sheet/display";
+import { fanOut } from "../../server/sheet/fan";
 import { placeFlags } from "../../server/sheet/flags";
 import { drawPanel, panelScale } from "../../server/sheet/panel-drawing";
 import { nasty, PATIENCE, RUNS } from "./nasty";
@@ -233,6 +234,44 @@ describe("a sheet on paper", () => {
     const texts = words(drawPanel(one, { scale: panelScale([one]) }));
     expect(texts.filter(({ upright }) => upright).map(({ text }) => text)).toEqual(['tall-strip, 4" x 29"']);
     expect(texts.filter(({ text }) => text === 'gusset, 8" x 8"').length).toBe(2);
+  });
+});
+
+describe("a fan", () => {
+  it("keeps order, distance and bounds, and no arrangement on a grid lies nearer", () => {
+    const wanted = fc.array(fc.integer({ min: -2, max: 14 }), { minLength: 1, maxLength: 4 });
+    fc.assert(
+      fc.property(wanted, fc.integer({ min: 1, max: 3 }), (xs, pitch) => {
+        const sorted = [...xs].sort((a, b) => a - b);
+        const places = fanOut(sorted, pitch, 0, 12)!;
+        places.forEach((place, i) => {
+          expect(place).toBeGreaterThanOrEqual(-1e-9);
+          expect(place).toBeLessThanOrEqual(12 + 1e-9);
+          if (i > 0) expect(place - places[i - 1]!).toBeGreaterThanOrEqual(pitch - 1e-9);
+        });
+        const cost = (tried: readonly number[]) =>
+          tried.reduce((sum, place, i) => sum + (place - sorted[i]!) ** 2, 0);
+        const best = (chosen: readonly number[]): number => {
+          if (chosen.length === sorted.length) return cost(chosen);
+          const first = chosen.length === 0 ? 0 : chosen.at(-1)! + pitch;
+          let least = Number.POSITIVE_INFINITY;
+          for (let place = first; place <= 12; place++) least = Math.min(least, best([...chosen, place]));
+          return least;
+        };
+        expect(cost(places)).toBeLessThanOrEqual(best([]) + 1e-9);
+      }),
+      { numRuns: Math.min(RUNS, 300) },
+    );
+    expect(fanOut([1, 2, 3], 5, 0, 9)).toBeNull();
+  });
+
+  it("takes the marks of a crowded board, upright and each once", () => {
+    const cuts = Array.from({ length: 20 }, () => ["peg", 1.5] as const);
+    const one = board({ label: "stub", kind: "on hand", length: 96, trim: 0, keep: true, cuts });
+    const drawing = drawBoard(one, { scale: boardScale([one]), system: "inches" });
+    const marks = words(drawing).filter(({ layer }) => layer === "mark");
+    expect(marks.map(({ text }) => text)).toEqual(one.cuts.map(({ to }) => to.text));
+    expect(marks.every(({ upright }) => upright)).toBe(true);
   });
 });
 

@@ -170,7 +170,7 @@ export const trough: SheetData = {
     { label: "Licence", value: "copy it and change it as you like" },
     { label: "Stands", value: "outdoors, near children" },
     { label: "Space", value: '60" wide, 30" deep, 48" high; way in 32" wide' },
-    { label: "Floor limit", value: "57 psf, by the roof's engineer of the yard (invented)" },
+    { label: "Floor limit", value: "57 psf, by the engineer of the yard (invented)" },
     { label: "Lumber", value: "PS 20, dressed dry" },
   ],
   notes: [
@@ -248,8 +248,11 @@ export const trough: SheetData = {
       title: 'Plywood 3/4", exterior',
       source: "",
       rows: [
-        { ...row("shelf", 1, 46.5, 30), ripped: true, width: inches(16.5) },
+        { ...row("shelf", 2, 46.5, 30), ripped: true, width: inches(16.5) },
         { ...row("shelf-edge", 2, 46.5, 31), ripped: true, width: inches(2) },
+        { ...row("back", 1, 60, 32), ripped: true, width: inches(12) },
+        { ...row("gusset", 2, 8, 33), ripped: true, width: inches(8) },
+        { ...row("tall-strip", 1, 29, 34), ripped: true, width: inches(4) },
       ],
     },
   ],

@@ -1,0 +1,51 @@
+import { nearest } from "../../grammar/near";
+import { PLANNED_CODES, type Worked } from "../worked";
+import { accepts } from "./accepting";
+import type { Check, Finding, Problem } from "./check";
+import { CODES } from "./codes";
+
+export const cannotAccept: Check = {
+  code: "cannot-accept",
+  class: "warning",
+  title: "An accept line that does nothing",
+  page: `\`accept\` lets a warning, a hint or a hazard stand, with a reason that is printed on the sheet. An error cannot be accepted,
+since the thing could not be built; and a line whose problem is gone can be taken out.
+
+\`\`\`sawbuck
+part leg 4 of 2x4, length 28"
+accept screw-holds-little on leg because the leg is glued too
+\`\`\`
+
+\`\`\`sawbuck
+part leg 4 of 2x4, length 28"
+\`\`\``,
+  templates: {
+    near: "There is no problem called “{code}”. Did you mean “{near}”?",
+    unknown: "There is no problem called “{code}”.",
+    error: "“{code}” is an error and cannot be accepted: it could not be built like that.",
+    reason: "Say why: accept {code} … because …",
+    gone: "Nothing reports “{code}”{on}, so there is nothing to accept.",
+    swap: "Write “{to}”",
+  },
+  run: (worked, found) => worked.accepted.flatMap((line) => findings(line, found)),
+};
+
+function findings(line: Worked["accepted"][number], found: readonly Problem[]): Finding[] {
+  const { at, code } = line;
+  const of = (says: string, more: Partial<Finding> = {}): Finding[] => [
+    { at, says, slots: { code }, ...more },
+  ];
+  if (PLANNED_CODES.includes(code)) return line.because ? [] : of("reason");
+  if (!CODES.includes(code)) {
+    const [near] = nearest(code, [...CODES, ...PLANNED_CODES]);
+    if (!near) return of("unknown");
+    const cures = [{ says: "swap", slots: { to: near }, edits: [{ ...at, text: near }] }];
+    return of("near", { slots: { code, near }, cures });
+  }
+  if (!line.because) return of("reason");
+  const same = found.filter((p) => accepts(line, p));
+  if (same.length === 0) {
+    return of("gone", { class: "hint", slots: { code, on: line.on ? ` on ${line.on}` : "" } });
+  }
+  return same.every((p) => p.class === "error") ? of("error") : [];
+}

@@ -1,0 +1,43 @@
+import type { Check } from "./check";
+import { ofKind } from "./faults";
+
+export const impossibleValue: Check = {
+  code: "impossible-value",
+  class: "error",
+  title: "A value that cannot be",
+  page: `A piece of no length cannot be cut, nothing can be divided by zero, and an end cut is less than 90° off square. Where a
+value comes out like that, the line it stands on is the one to look at, or one of the values it follows from.
+
+\`\`\`sawbuck
+measure rim = 1/2"
+part leg 4 of 2x4, length rim - thickness of 1x4
+\`\`\`
+
+\`\`\`sawbuck
+measure rim = 30"
+part leg 4 of 2x4, length rim - thickness of 1x4
+\`\`\``,
+  templates: {
+    "by zero": "Nothing can be divided by zero.",
+    "no value": "There is no such value.",
+    nothing: "There would be nothing of it: {what} comes out as {found}.",
+    "less than nothing": "There would be less than nothing of it: {what} comes out as {found}.",
+    angle: "An end cut is from 0° to less than 90° off square; this one is {found}.",
+    "whole number": "{what}: a whole number from 1 up is wanted, not {found}.",
+    "not a number": "{what} cannot be reckoned with here.",
+    "too long a chain": "Too many values lean on one another here. Give one of them a value of its own.",
+    "too large": "The number is far too large.",
+    "too few values": "{what} does not take that many values.",
+    overfilled: "{what} would be filled above its rim: {found}, where {most} is the most.",
+    underfilled: "{what} would be filled to below its bottom.",
+    "no inside": "{what} has no inside of that size.",
+    uncuttable: "{what} cannot be cut with these ends.",
+  },
+  run: (worked) =>
+    ofKind(worked, "impossible").map((fault) => ({
+      at: fault.at,
+      about: [fault.what],
+      says: fault.why,
+      slots: { what: fault.what, found: fault.found ?? "", most: fault.most ?? "" },
+    })),
+};

@@ -1,0 +1,49 @@
+import type { Worked } from "../worked";
+import type { Check, Finding } from "./check";
+import { ofKind } from "./faults";
+
+export const inACircle: Check = {
+  code: "in-a-circle",
+  class: "error",
+  title: "A value that leads back to itself",
+  page: `Lines may stand in any order, but one value cannot follow from another that follows from it. The message tells the way
+round. The same goes for files that bring each other.
+
+\`\`\`sawbuck
+measure rim = leg-height + 1"
+measure leg-height = rim - 1"
+part leg 4 of 2x4, length leg-height
+\`\`\`
+
+\`\`\`sawbuck
+measure rim = 30"
+measure leg-height = rim - 1"
+part leg 4 of 2x4, length leg-height
+\`\`\``,
+  templates: {
+    values: "“{name}” leads back to itself: {path}. One of them must be a value of its own.",
+    files: "This file comes back to itself: {path}. Take one of the bring lines out.",
+    step: "“{name}” is asked for here.",
+  },
+  run: (worked) => [...values(worked), ...files(worked)],
+};
+
+function values(worked: Worked): Finding[] {
+  return ofKind(worked, "circle").map(({ at, path }) => ({
+    at,
+    about: path.map((p) => p.name),
+    says: "values",
+    slots: { name: path[0]!.name, path: path.map((p) => p.name).join(" → ") },
+    related: path.slice(1, -1).map((p) => ({ at: p.at, says: "step", slots: { name: p.name } })),
+  }));
+}
+
+function files(worked: Worked): Finding[] {
+  return worked.loaded.faults
+    .filter((f) => f.kind === "circle")
+    .map(({ at, along }) => ({
+      at,
+      says: "files",
+      slots: { path: along.map((file) => file.split(/[\\/]/).pop()!).join(" → ") },
+    }));
+}

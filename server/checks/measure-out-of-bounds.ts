@@ -1,0 +1,41 @@
+import { ifKnown } from "../plan";
+import type { Check } from "./check";
+
+export const measureOutOfBounds: Check = {
+  code: "measure-out-of-bounds",
+  class: "error",
+  title: "A measurement outside its bounds",
+  page: `A \`measure\` line may say the least and the most it can be, so that whoever adapts the plan knows how far it goes.
+
+\`\`\`sawbuck
+measure rim = 36", at most 32"
+part leg 4 of 2x4, length rim
+\`\`\`
+
+\`\`\`sawbuck
+measure rim = 30", at most 32"
+part leg 4 of 2x4, length rim
+\`\`\``,
+  templates: {
+    outside: "“{name}” is {value}, but it may be {comparison} {bound}.",
+    bound: "The bound is here.",
+  },
+  run: ({ measures }) =>
+    [...measures.values()].flatMap((measure) => {
+      const value = ifKnown(measure.value);
+      if (!value) return [];
+      return measure.bounds
+        .filter((b) => !b.kept)
+        .map((b) => ({
+          at: measure.declared.at,
+          about: [measure.name],
+          says: "outside",
+          slots: { name: measure.name, value, comparison: b.comparison, bound: b.value },
+          numbers: [
+            { name: measure.name, value, source: "worked out" },
+            { name: b.comparison, value: b.value, source: "the measure's own bound" },
+          ],
+          related: [{ at: b.at, says: "bound", slots: {} }],
+        }));
+    }),
+};

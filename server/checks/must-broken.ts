@@ -1,0 +1,40 @@
+import { ifKnown } from "../plan";
+import type { Check } from "./check";
+
+export const mustBroken: Check = {
+  code: "must-broken",
+  class: "error",
+  title: "A rule of the plan is broken",
+  page: `A \`must\` line is the builder's own rule, with its reason. When another measurement changes and breaks it, the plan says so.
+
+\`\`\`sawbuck
+measure rim = 36"
+must rim at most 32" because small children must reach the soil
+\`\`\`
+
+\`\`\`sawbuck
+measure rim = 30"
+must rim at most 32" because small children must reach the soil
+\`\`\``,
+  templates: {
+    reason: "This must be {comparison} {right}, because {because}; it is {left}.",
+    bare: "This must be {comparison} {right}; it is {left}.",
+  },
+  run: ({ musts }) =>
+    musts
+      .filter((m) => m.holds === false)
+      .map((m) => ({
+        at: m.at,
+        says: m.because ? "reason" : "bare",
+        slots: {
+          comparison: m.entry.comparison,
+          left: ifKnown(m.left)!,
+          right: ifKnown(m.right)!,
+          because: m.because,
+        },
+        numbers: [
+          { name: "is", value: ifKnown(m.left)!, source: "worked out" },
+          { name: "must", value: ifKnown(m.right)!, source: "the plan's own rule" },
+        ],
+      })),
+};

@@ -1,0 +1,59 @@
+import { lookUp, usesOf } from "../plan";
+import { kindWord, type Worked } from "../worked";
+import type { Check } from "./check";
+
+/** Declarations that do something by themselves. */
+const OF_ITSELF = new Set(["part", "ring", "box"]);
+
+export const neverUsed: Check = {
+  code: "never-used",
+  class: "hint",
+  title: "A line that nothing uses",
+  page: `A measurement, a board or a screw that the plan declares and nothing uses may be a leftover, or a name misspelt somewhere
+else. What a shop file offers is not held to this: it lists what could be bought.
+
+\`\`\`sawbuck
+measure rim = 30"
+part leg 4 of 2x4, length 28"
+\`\`\`
+
+\`\`\`sawbuck
+measure rim = 30"
+part leg 4 of 2x4, length rim
+\`\`\``,
+  templates: { unused: "“{name}” is {kind} that nothing in this plan uses." },
+  run: (worked) => {
+    if (someLineUnread(worked)) return [];
+    const used = usedNames(worked);
+    return [...worked.scope.declared.values()]
+      .filter((d) => d.role === "plan" && !OF_ITSELF.has(d.kind) && !used.has(d.name))
+      .map((d) => ({
+        at: d.at,
+        about: [d.name],
+        says: "unused",
+        slots: { name: d.name, kind: kindWord(d.kind) },
+      }));
+  },
+};
+
+/** Names that some line uses; a fastener also when a joint names its size. */
+function usedNames({ loaded, scope, joints, faults }: Worked): Set<string> {
+  const used = new Set<string>();
+  for (const { tree } of loaded.files) {
+    for (const entry of tree.entries) {
+      for (const use of usesOf(entry)) {
+        const found = lookUp(scope, use.name.text.replace("×", "x"));
+        if (found) used.add(found.name);
+      }
+    }
+  }
+  for (const joint of joints) if (joint.fastener) used.add(joint.fastener.name);
+  // A misspelt name near this one was likely meant for it.
+  for (const fault of faults)
+    if (fault.kind === "unknown-name") for (const name of fault.near) used.add(name);
+  return used;
+}
+
+/** Whether some line could not be read, and might have used the name. */
+const someLineUnread = ({ loaded }: Worked): boolean =>
+  loaded.files.some((f) => f.tree.complaints.length > 0);

@@ -1,0 +1,54 @@
+import { minus, type Quantity, refused } from "../units";
+import type { Check } from "./check";
+
+export const overBudget: Check = {
+  code: "over-budget",
+  class: "warning",
+  title: "It costs more than the budget",
+  page: `What is bought (whole boards, sheets and boxes, with tax) is added up and compared with the budget. Things without a price
+are left out, so it may be more still. Boards are laid out by a first answer; a cheaper way may exist.
+
+\`\`\`sawbuck
+plan A rail
+  budget $5
+stock 2x4, sold 8' $4.20
+part rail 2 of 2x4, length 60"
+\`\`\`
+
+\`\`\`sawbuck
+plan A rail
+  budget $10
+stock 2x4, sold 8' $4.20
+part rail 2 of 2x4, length 60"
+\`\`\``,
+  templates: {
+    over: "It costs {total}, {more} over the budget of {budget}.",
+    least: "It costs {total} and more, {more} over the budget of {budget}: no price is known for {without}.",
+    other: "The prices are in {currency}, so they cannot be compared with the budget of {budget}.",
+    first: "The boards are laid out by a first answer; a cheaper way may exist.",
+  },
+  run: ({ settings, shopping }) => {
+    const { budget } = settings;
+    const total = shopping.total ?? shopping.subtotal;
+    if (!budget || !total || shopping.rows.length === 0) return [];
+    const more = minus(total, budget.value);
+    if (refused(more)) {
+      const slots = { currency: total.dim.currency, budget: budget.value };
+      return [{ at: budget.at, says: "other", slots }];
+    }
+    if (more.approx <= 0) return [];
+    const without = [...new Set(shopping.withoutPrice)];
+    return [
+      {
+        at: budget.at,
+        says: without.length > 0 ? "least" : "over",
+        slots: { total, more: more as Quantity, budget: budget.value, without: without.join(", ") },
+        numbers: [
+          { name: "costs", value: total, source: "the shop's prices" },
+          { name: "budget", value: budget.value, source: "the plan" },
+        ],
+        assumed: [{ says: "first", slots: {} }],
+      },
+    ];
+  },
+};

@@ -1,0 +1,77 @@
+import { ifKnown } from "../plan";
+import { exactly, fraction, LENGTH, lengthText, type Quantity, roughly } from "../units";
+import { type BoardWork, type Part, type SheetWork, TICKS_PER_MM, type Worked } from "../worked";
+import type { Check, Finding, Says } from "./check";
+
+export const tooLongForStock: Check = {
+  code: "too-long-for-stock",
+  class: "error",
+  title: "A piece longer than any board",
+  page: `A piece cannot be cut from boards that are all shorter. What counts is the length from tip to tip, with what is left on to
+fit; of a bought board, less the end that is squared; of one on hand, the longest stretch without a bad place.
+
+\`\`\`sawbuck
+stock 2x4, sold 6' $3.10, 8' $4.20
+part rail 2 of 2x4, length 100"
+\`\`\`
+
+\`\`\`sawbuck
+stock 2x4, sold 6' $3.10, 8' $4.20
+part rail 2 of 2x4, length 90"
+\`\`\``,
+  templates: {
+    board: "{part} needs {needs}, but the longest piece {material} gives is {longest}: {over} too little.",
+    sheet: "{part} needs {needs} along the sheet, but no sheet of {material} is that long.",
+    trim: "{trim} is taken off one end of a bought board.",
+    stock: "{material} is sold and on hand like this.",
+    longer: "Look for a longer board of {material}, or make {part} of two pieces.",
+  },
+  run: (worked) => [
+    ...worked.boards.flatMap((work) => work.tooLong.map((part) => onBoards(part, work, worked))),
+    ...worked.sheets.flatMap((work) => work.tooLong.map((part) => onSheets(part, work))),
+  ],
+};
+
+function onBoards(part: Part, work: BoardWork, { settings }: Worked): Finding {
+  const { material } = work;
+  const needs = ifKnown(part.needs)!;
+  const longest = exactly(LENGTH, fraction.rational(work.longest ?? 0, TICKS_PER_MM));
+  const over: Quantity = roughly(LENGTH, needs.approx - longest.approx);
+  const trim = material.endTrim;
+  const trimmed: Says[] =
+    trim.assumed && material.sold.length > 0
+      ? [{ says: "trim", slots: { trim: lengthText(trim.value, settings.display) } }]
+      : [];
+  return {
+    ...common(part, work),
+    says: "board",
+    slots: { part: part.name, needs, material: material.name, longest, over },
+    numbers: [
+      { name: part.name, value: needs, source: "worked out" },
+      { name: `longest ${material.name}`, value: longest, source: "the stock line" },
+    ],
+    assumed: trimmed,
+  };
+}
+
+function onSheets(part: Part, work: SheetWork): Finding {
+  const needs = ifKnown(part.needs)!;
+  return {
+    ...common(part, work),
+    says: "sheet",
+    slots: { part: part.name, needs, material: work.material.name },
+  };
+}
+
+function common(
+  part: Part,
+  { material }: BoardWork | SheetWork,
+): Pick<Finding, "at" | "about" | "related" | "cures"> {
+  const slots = { material: material.name, part: part.name };
+  return {
+    at: part.lengthAt,
+    about: [part.name, material.name],
+    related: material.declared ? [{ at: material.declared.at, says: "stock", slots }] : [],
+    cures: [{ says: "longer", slots, edits: [] }],
+  };
+}

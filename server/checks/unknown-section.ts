@@ -1,0 +1,34 @@
+import type { Check } from "./check";
+import { ofKind } from "./faults";
+
+export const unknownSection: Check = {
+  code: "unknown-section",
+  class: "error",
+  title: "A board that no yard names like that",
+  page: `A name such as \`2x4\` is what the yard calls a board; its real size, 1-1/2" x 3-1/2", comes from the lumber standard the plan
+follows. A board of any other size is told with \`stock\`: \`stock slat, measured 5/8" x 3-7/16"\`.
+
+\`\`\`sawbuck
+part leg 4 of 2x7, length 28"
+\`\`\`
+
+\`\`\`sawbuck
+part leg 4 of 2x6, length 28"
+\`\`\``,
+  templates: {
+    near: "No yard sells a board called {name}. Near it are {near}.",
+    unknown: "No yard sells a board called {name}. Tell its real size on a stock line.",
+    swap: "Write {to}",
+  },
+  run: (worked) =>
+    ofKind(worked, "unknown-section").map(({ at, name, near }) => ({
+      at,
+      about: [name],
+      says: near.length > 0 ? "near" : "unknown",
+      slots: {
+        name,
+        near: near.length > 1 ? `${near.slice(0, -1).join(", ")} and ${near.at(-1)}` : (near[0] ?? ""),
+      },
+      cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
+    })),
+};

@@ -1,0 +1,153 @@
+/** What is told when the pointer rests on something: what it is, what it comes to, and where that comes from. */
+import type { Entry, Span } from "../../grammar/tree";
+import type { Declared } from "../plan";
+import type { Joint } from "../worked";
+import { type Spot, type Standing, standingAt } from "./at";
+import type { Checked } from "./checked";
+import { describeBox, describeFill, describeFinish, describeRoll } from "./hover-box";
+import { describeMaterial, describePart } from "./hover-part";
+import {
+  describeFunction,
+  describeLiteral,
+  describeMeasure,
+  describeProperty,
+  describeScrew,
+} from "./hover-values";
+import {
+  describeCode,
+  describeEntryWord,
+  describeMust,
+  describeOpening,
+  describeUnchecked,
+  describeWord,
+} from "./hover-words";
+import { describeFastener, describeJoint, describeRing } from "./hover-work";
+import { escaped, paragraphs, strong } from "./markdown";
+import { declaredAs } from "./values";
+
+export interface Hover {
+  readonly markdown: string;
+  readonly range: Span;
+}
+
+/** What to tell about an offset of the plan's own file; undefined where there is nothing to tell. */
+export function hoverAt(plan: Checked, offset: number): Hover | undefined {
+  const main = plan.worked.loaded.files[0];
+  if (!main) return undefined;
+  const standing = standingAt(main.tree, offset);
+  const { spot } = standing;
+  if (spot.is === "nothing" || spot.is === "words to people" || spot.is === "path") return undefined;
+  const markdown = tell(plan, standing, spot);
+  return markdown ? { markdown, range: { start: spot.span.start, end: spot.span.end } } : undefined;
+}
+
+function tell(
+  plan: Checked,
+  { entry, clause }: Standing,
+  spot: Exclude<Spot, { is: "nothing" | "words to people" | "path" }>,
+): string | undefined {
+  const { worked } = plan;
+  const { display } = worked.settings;
+  const file = plan.file;
+  switch (spot.is) {
+    case "entry word":
+      return entry && tellEntry(plan, entry, spot.span.text);
+    case "declared":
+      return tellDeclared(plan, worked.scope.declared.get(spot.span.text), spot.span.text);
+    case "use":
+      return tellUse(plan, spot.span.text, spot.use.also);
+    case "code":
+      return describeCode(spot.span.text);
+    case "screw": {
+      const joint = entry && jointOf(plan, entry);
+      return joint ? describeJoint(joint, worked) : describeScrew(spot.span, display);
+    }
+    case "literal":
+      return spot.span.form === "section"
+        ? tellUse(plan, spot.span.text, "sections")
+        : describeLiteral(spot.span, display);
+    case "property":
+      return describeProperty(spot.property, file, worked);
+    case "function":
+      return describeFunction(spot.span.text);
+    case "opening":
+      return describeOpening(spot.form);
+    case "word":
+      return describeWord(spot.span.text, clause?.kind, worked);
+  }
+}
+
+function tellEntry(plan: Checked, entry: Entry, word: string): string | undefined {
+  const joint = jointOf(plan, entry);
+  return paragraphs(
+    joint && describeJoint(joint, plan.worked),
+    entry.kind === "must" ? describeMust(entry, plan.worked) : undefined,
+    describeEntryWord(word),
+    joint ? undefined : describeUnchecked(entry, plan.worked),
+  );
+}
+
+const jointOf = ({ worked }: Checked, entry: Entry): Joint | undefined =>
+  worked.joints.find((j) => j.entry === entry);
+
+function tellUse(plan: Checked, name: string, also: string): string | undefined {
+  const { worked } = plan;
+  const declared = declaredAs(worked, name);
+  if (declared) {
+    const told = tellDeclared(plan, declared, declared.name);
+    return declared.name === name.replace("×", "x")
+      ? told
+      : paragraphs(`${strong(name)}: every ${escaped(declared.name)}`, told);
+  }
+  if (also === "floor" && name === "floor") return `${strong(name)}: the floor that it all stands on`;
+  if (also === "fills") return describeFill(name, undefined, worked);
+  const material = worked.materials.find((m) => m.name === name.replace("×", "x"));
+  return material && describeMaterial(material, worked);
+}
+
+function tellDeclared(plan: Checked, declared: Declared | undefined, name: string): string | undefined {
+  if (!declared) return undefined;
+  const where = declared.at.file === plan.file ? "" : `Declared in ${escaped(declared.at.file)}`;
+  return paragraphs(tellKind(plan, declared, name), where);
+}
+
+function tellKind(plan: Checked, declared: Declared, name: string): string | undefined {
+  const { worked } = plan;
+  switch (declared.kind) {
+    case "measure": {
+      const measure = worked.measures.get(name);
+      return measure && describeMeasure(measure, worked);
+    }
+    case "part": {
+      const part = worked.parts.get(name);
+      return part && describePart(part, worked);
+    }
+    case "stock":
+    case "sheet": {
+      const material = worked.materials.find((m) => m.name === name);
+      return material
+        ? describeMaterial(material, worked)
+        : `${strong(name)}, a ${declared.kind}: not worked out, since a mistake stands in the way or nothing uses it`;
+    }
+    case "fastener": {
+      const fastener = worked.fasteners.find((f) => f.name === name);
+      return fastener && describeFastener(fastener, worked);
+    }
+    case "ring": {
+      const ring = worked.rings.find((r) => r.name === name);
+      return ring && describeRing(ring, plan);
+    }
+    case "box": {
+      const box = worked.boxes.find((b) => b.name === name);
+      return box && describeBox(box, worked);
+    }
+    case "fill":
+      return describeFill(name, declared, worked);
+    case "roll":
+      return describeRoll(declared, worked);
+    case "finish":
+      return describeFinish(declared, worked);
+    case "assembly":
+      return `${strong(name)}, an assembly: not checked, since assemblies are read but not worked out yet`;
+  }
+}
