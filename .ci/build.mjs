@@ -4,13 +4,13 @@
 //
 // Without names it bundles all of them. With --watch it goes on bundling after each change, readable and with source maps.
 import { existsSync } from "node:fs";
-import { stat } from "node:fs/promises";
+import { mkdir, stat, writeFile } from "node:fs/promises";
 import { build, context } from "esbuild";
 
 const node = { platform: "node", format: "cjs", target: "node20" };
 const bundles = {
   extension: { ...node, entryPoints: ["client/extension.ts"], external: ["vscode"] },
-  server: { ...node, entryPoints: ["server/lsp/node.ts"] },
+  server: { ...node, entryPoints: ["server/lsp/main.ts"] },
   cli: { ...node, entryPoints: ["server/cli/main.ts"], banner: { js: "#!/usr/bin/env node" } },
   preview: { platform: "browser", format: "iife", target: "es2022", entryPoints: ["client/preview/main.ts"] },
 };
@@ -28,6 +28,7 @@ const missing = names.map((name) => bundles[name].entryPoints[0]).filter((entry)
 if (missing.length > 0) fail(`there is no ${missing.join(", no ")}`);
 
 await Promise.all(names.map(bundle));
+if (!watch && names.includes("server")) await writePages();
 
 async function bundle(name) {
   const outfile = `dist/${name}.js`;
@@ -45,6 +46,25 @@ async function bundle(name) {
     await build(options);
     console.log(`${outfile}  ${Math.round((await stat(outfile)).size / 1000)} kB`);
   }
+}
+
+/** The page of every problem as a file beside the server, for editors that open the link of a problem's code. */
+async function writePages() {
+  const options = {
+    entryPoints: ["server/service.ts"],
+    bundle: true,
+    format: "esm",
+    platform: "node",
+    write: false,
+  };
+  const [{ text }] = (await build(options)).outputFiles;
+  const { problemPages } = await import(
+    `data:text/javascript;base64,${Buffer.from(text).toString("base64")}`
+  );
+  await mkdir("dist/pages", { recursive: true });
+  const pages = problemPages();
+  await Promise.all(pages.map(({ code, markdown }) => writeFile(`dist/pages/${code}.md`, markdown)));
+  console.log(`dist/pages  ${pages.length} pages`);
 }
 
 function fail(message) {

@@ -107,6 +107,8 @@ export const SYNTAX_TEMPLATES = {
   "too-deep": {
     "too-deep":
       "Here are more than {limit} parentheses inside one another. Work a part of it out in a measure line, and use its name.",
+    "sum-too-long":
+      "More than {limit} values are reckoned together here. Work a part of it out in a measure line, and use its name.",
   },
 } as const satisfies Readonly<Record<SyntaxCode, Readonly<Record<string, string>>>>;
 

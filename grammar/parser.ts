@@ -2,7 +2,7 @@
  * From text to tree. Entries are told apart by column 0, clauses by commas and lines; each clause is then read by its
  * own rule, so a mistake costs that clause and nothing else. Never throws; always returns a tree.
  */
-import type { IToken } from "chevrotain";
+import type { IToken, TokenType } from "chevrotain";
 import { CLAUSES, goesOn, rules } from "./clauses";
 import { clauseForm, entryForm, type Form } from "./forms";
 import { entryGuesses, guesses } from "./guesses";
@@ -19,13 +19,29 @@ import {
   unknownEntry,
 } from "./messages";
 import { nameOf } from "./rules-base";
-import { breaksBetween, Close, Comma, endOf, Literal, Open, opensLine, Section, tokenize } from "./tokens";
+import {
+  breaksBetween,
+  Close,
+  Comma,
+  endOf,
+  Literal,
+  Minus,
+  Open,
+  opensLine,
+  Plus,
+  Section,
+  Slash,
+  Star,
+  tokenize,
+} from "./tokens";
 import type { Clause, Complaint, Entry, Head, Name, Span, Tree } from "./tree";
 
 /** Longest text read, in characters. */
 export const LONGEST_TEXT = 1_000_000;
 /** Deepest nesting of parentheses read. */
 export const DEEPEST = 40;
+/** The most signs (+ - * /) in one clause. */
+export const LONGEST_SUM = 200;
 
 /** Most characters of a file that are read again to try what was meant. */
 const TRIES = 200_000;
@@ -319,7 +335,7 @@ function attempt<T>(
 ): T | undefined {
   const deep = tooDeep(tokens);
   if (deep) {
-    put(reading, complain(spanOf(deep), "too-deep", "too-deep", { limit: String(DEEPEST) }));
+    put(reading, deep);
     return undefined;
   }
   rules.input = tokens;
@@ -331,14 +347,20 @@ function attempt<T>(
   return undefined;
 }
 
-function tooDeep(tokens: readonly IToken[]): IToken | undefined {
+/** The complaint about parentheses nested too deep, or a sum of too many values, either of which would overflow. */
+function tooDeep(tokens: readonly IToken[]): Complaint | undefined {
   let depth = 0;
-  let run = 0;
+  let signs = 0;
   for (const t of tokens) {
-    if (t.tokenType === Open && ++depth > DEEPEST) return t;
+    if (t.tokenType === Open && ++depth > DEEPEST) {
+      return complain(spanOf(t), "too-deep", "too-deep", { limit: String(DEEPEST) });
+    }
     if (t.tokenType === Close) depth--;
-    run = t.image === "-" ? run + 1 : 0;
-    if (run > DEEPEST) return t;
+    if (SIGNS.has(t.tokenType) && ++signs > LONGEST_SUM) {
+      return complain(spanOf(t), "too-deep", "sum-too-long", { limit: String(LONGEST_SUM) });
+    }
   }
   return undefined;
 }
+
+const SIGNS: ReadonlySet<TokenType> = new Set([Plus, Minus, Star, Slash]);

@@ -1,5 +1,5 @@
 import { ifKnown } from "../plan";
-import type { Part, Worked } from "../worked";
+import type { Part, Ring, Worked } from "../worked";
 import type { Check, Finding } from "./check";
 
 export const countDiffers: Check = {
@@ -25,13 +25,34 @@ ring seat = 6 board
     use: "It is counted here.",
     write: "Write {to}",
   },
-  run: (worked) => [...worked.parts.values()].flatMap((part) => [...byRings(part, worked), ...byHands(part)]),
+  run: (worked) => {
+    const uses = usesInRings(worked);
+    return [...worked.parts.values()].flatMap((part) => [
+      ...byRings(part, uses.get(part.name) ?? [], worked),
+      ...byHands(part),
+    ]);
+  },
 };
 
-function byRings(part: Part, worked: Worked): Finding[] {
-  const uses = worked.rings.flatMap((r) =>
-    r.members.filter((m) => m.part === part.name).map((m) => ({ ring: r, m })),
-  );
+interface Use {
+  readonly ring: Ring;
+  readonly m: Ring["members"][number];
+}
+
+/** Where each part stands in a ring. */
+function usesInRings({ rings }: Worked): ReadonlyMap<string, readonly Use[]> {
+  const uses = new Map<string, Use[]>();
+  for (const ring of rings) {
+    for (const m of ring.members) {
+      const list = uses.get(m.part);
+      if (list) list.push({ ring, m });
+      else uses.set(m.part, [{ ring, m }]);
+    }
+  }
+  return uses;
+}
+
+function byRings(part: Part, uses: readonly Use[], worked: Worked): Finding[] {
   const wanted = uses.reduce((sum, u) => sum + u.m.count, 0);
   if (part.statedCount === undefined || uses.length === 0 || wanted === part.statedCount) return [];
   // More pieces than the rings take may be used elsewhere; fewer can never do.

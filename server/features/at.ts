@@ -109,8 +109,8 @@ const isExpression = (node: object): node is Expression =>
 function spotInExpression(e: Expression, covers: Covers): Spot {
   if (e.kind === "literal") return { is: e.form === "screw" ? "screw" : "literal", span: e };
   if (e.kind === "property") {
-    const of = { text: "of", start: e.property.end + 1, end: e.of.start - 1 };
-    return covers(of) ? { is: "property", span: e.property, property: e } : { is: "nothing" };
+    const spot = propertySpot(e);
+    return covers(spot.span) ? spot : { is: "nothing" };
   }
   if (e.kind === "round") {
     const word = { text: "round", start: e.start, end: e.start + "round".length };
@@ -118,6 +118,14 @@ function spotInExpression(e: Expression, covers: Covers): Spot {
   }
   return { is: "nothing" };
 }
+
+/** `thickness of`, in front of the thing. */
+const propertySpot = (e: Property) =>
+  ({
+    is: "property",
+    span: { ...e.property, end: Math.max(e.property.end, e.of.start - 1) },
+    property: e,
+  }) as const;
 
 const TO_PEOPLE = new Set(["title", "because", "by", "text"]);
 
@@ -128,7 +136,7 @@ function spotOfName(entry: Entry, key: string, name: Name, parent: Span | undefi
   if (key === "code") return { is: "code", span: name };
   if (isDeclaration(entry) && entry.name === name) return { is: "declared", span: name };
   if (key === "property" && parent && isExpression(parent) && parent.kind === "property")
-    return { is: "property", span: name, property: parent };
+    return propertySpot(parent);
   const use = usesOf(entry).find((u) => u.name.start === name.start);
   if (use) return { is: "use", span: name, use };
   if (parent && isExpression(parent) && parent.kind === "call") return { is: "function", span: name };

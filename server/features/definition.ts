@@ -16,6 +16,8 @@ export function definitionAt(plan: Checked, offset: number, read: Reader): At | 
       return declaredAs(worked, spot.span.text)?.at;
     case "literal":
       return spot.span.form === "section" ? declaredAs(worked, spot.span.text)?.at : undefined;
+    case "property":
+      return declaredAs(worked, spot.property.of.name.text)?.at;
     case "screw":
       return worked.joints.find((j) => j.entry === entry)?.fastener?.declared.at;
     case "path": {

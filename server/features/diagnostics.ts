@@ -1,8 +1,7 @@
 /** The problems of one plan as an editor lists them, with the places they concern. */
 
 import type { Span } from "../../grammar/tree";
-import type { ProblemClass } from "../checks";
-import { sayProblem, wholeText } from "../checks/say";
+import { type Problem, type ProblemClass, problemText, type Says } from "../checks";
 import type { At } from "../plan";
 import type { Checked } from "./checked";
 
@@ -10,36 +9,54 @@ export interface Diagnostic {
   readonly range: Span;
   readonly code: string;
   readonly class: ProblemClass;
+  /** The headline, then a line for each thing taken for granted, then one for each way out. */
   readonly message: string;
   readonly related: readonly { readonly message: string; readonly at: At }[];
   readonly cures: readonly string[];
 }
 
+/** The most problems told of one file; one more then says how many are left. */
+export const MOST_DIAGNOSTICS = 1000;
+
 /**
- * All open problems, at their places in the plan's own file. One that lies in another file (its shop, or what it brings)
+ * The open problems, at their places in the plan's own file. One that lies in another file (its shop, or what it brings)
  * is told at the line that leads there; hints in other files are left to those files.
  */
 export function diagnosticsOf(plan: Checked): Diagnostic[] {
-  const { display } = plan.worked.settings;
-  return plan.problems.flatMap((problem): Diagnostic[] => {
-    const here = problem.at.file === plan.file;
-    if (!here && problem.class === "hint") return [];
-    const said = sayProblem(problem, display);
-    const hazard = problem.class === "hazard" ? "Hazard: " : "";
-    const where = here ? "" : `In ${problem.at.file}, ${lineOf(plan, problem.at)}: `;
-    const related = problem.related.map((r, i) => ({ message: said.related[i]!, at: r.at }));
-    return [
-      {
-        range: here ? { start: problem.at.start, end: problem.at.end } : leadingTo(plan, problem.at.file),
-        code: problem.code,
-        class: problem.class,
-        message: hazard + where + wholeText(said),
-        related: here ? related : [{ message: said.headline, at: problem.at }, ...related],
-        cures: said.cures,
-      },
-    ];
-  });
+  const told = plan.problems.filter((p) => p.at.file === plan.file || p.class !== "hint");
+  const list = told.slice(0, MOST_DIAGNOSTICS).map((p) => diagnosticOf(plan, p));
+  const next = told[MOST_DIAGNOSTICS];
+  if (!next) return list;
+  const left = told.length - MOST_DIAGNOSTICS;
+  const message = `${left} more ${left === 1 ? "problem is" : "problems are"} not listed here: mend those above first.`;
+  return [...list, { ...diagnosticOf(plan, next), message, related: [], cures: [] }];
 }
+
+function diagnosticOf(plan: Checked, problem: Problem): Diagnostic {
+  const { display } = plan.worked.settings;
+  const here = problem.at.file === plan.file;
+  const say = (what: Says) => problemText(problem.code, what, display);
+  const headline = say(problem);
+  const cures = problem.cures.map(say);
+  const hazard = problem.class === "hazard" ? "Hazard: " : "";
+  const where = here ? "" : `In ${lastName(problem.at.file)}, ${lineOf(plan, problem.at)}: `;
+  const related = problem.related.map((r) => ({ message: say(r), at: r.at }));
+  const lines = [
+    `${hazard}${where}${headline}`,
+    ...problem.assumed.map((a) => `Taken for granted: ${say(a)}`),
+    ...cures.map((c) => `Cure: ${c}`),
+  ];
+  return {
+    range: here ? { start: problem.at.start, end: problem.at.end } : leadingTo(plan, problem.at.file),
+    code: problem.code,
+    class: problem.class,
+    message: lines.join("\n"),
+    related: here ? related : [{ message: headline, at: problem.at }, ...related],
+    cures,
+  };
+}
+
+const lastName = (path: string): string => path.split(/[\\/]/).pop() ?? path;
 
 function lineOf(plan: Checked, at: At): string {
   const text = plan.worked.loaded.files.find((f) => f.file === at.file)?.tree.text ?? "";

@@ -18,7 +18,9 @@ export function describeBox(box: Box, worked: Worked): string {
   const weight = (w: Value<Quantity>) => valueOr(w, display);
   return paragraphs(
     `${strong(box.name)}, a box${size ? `: inside ${escaped(size)}` : ""}`,
-    `Holds ${valueOr(box.volume, display)} to the rim`,
+    box.volume.state === "known"
+      ? `Holds ${valueOr(box.volume, display)} to the rim`
+      : `How much it holds: ${whyNot(box.volume)}`,
     list([
       filling && box.level
         ? `Filled with ${escaped(filling.name)}: ${valueOr(box.filled, display)}`
@@ -27,7 +29,9 @@ export function describeBox(box: Box, worked: Worked): string {
         ? `The ${escaped(filling.name)} weighs ${weight(weights.dry)} dry, ${weight(weights.moist)} moist, ${weight(weights.saturated)} saturated; ${escaped(filling.source)}`
         : `What its fill weighs: ${whyNot(weights.saturated)}`,
       filling?.assumed ? `The fill is ${escaped(filling.assumed)}` : undefined,
-      `Empty it weighs ${weight(box.own)}${ownFrom(box)}`,
+      box.own.state === "known"
+        ? `Empty it weighs ${weight(box.own)}${ownFrom(box)}`
+        : `What it weighs empty: ${whyNot(box.own)}`,
       outlineLine(box, worked),
       pressureLine(box, worked),
       `Drains: ${box.drains ? DRAINS[box.drains] : "the plan does not say how"}`,
@@ -44,7 +48,6 @@ const DRAINS = {
 } as const;
 
 function ownFrom(box: Box): string {
-  if (box.own.state !== "known") return "";
   return box.ownFrom === "said" ? ", as typed" : ", its walls and bottom without screws";
 }
 
@@ -69,12 +72,14 @@ function pressureLine(box: Box, { settings }: Worked): string {
   if (!limit) return `${presses}${own}; not checked against a floor, since the plan gives no floor limit`;
   const uses = quantityText(pressure, display);
   const typed = quantityText(limit.value, display);
+  // Both are in the plan's own unit, which is said once.
+  const number = uses.slice(0, uses.lastIndexOf(" "));
   const share = floorShare(settings)!;
   const left =
     settings.shares.length > 0
       ? `the ${quantityText(share, display)} that other things leave of the ${typed} you typed`
       : `the ${typed} you typed`;
-  return `${presses}${own}: uses ${escaped(`${uses} of ${left}`)}`;
+  return `${presses}${own}: uses ${escaped(`${number} of ${left}`)}`;
 }
 
 /** A fill the plan declares, or one of the built-in table. */

@@ -16,7 +16,7 @@ import {
 import type { Material, Part, Worked } from "../worked";
 import { sparesOf } from "../worked";
 import { code, escaped, list, paragraphs, strong } from "./markdown";
-import { bothTexts, chainOf, offTheMark, valueOr, whyNot } from "./values";
+import { bothTexts, chainOf, offTheMark, told, valueOr, whyNot } from "./values";
 
 export function describePart(part: Part, worked: Worked): string {
   const { display } = worked.settings;
@@ -30,7 +30,7 @@ export function describePart(part: Part, worked: Worked): string {
     `${strong(part.name)}, a part cut from ${escaped(of)}`,
     length
       ? `Length **${escaped(bothTexts(length, display))}**${words}${escaped(offTheMark(length, display))}`
-      : `Length ${whyNot(part.length)}`,
+      : `Length: ${whyNot(part.length)}`,
     chain.map(code).join("  \n"),
     list([
       ...endLines(part, display),
@@ -88,10 +88,10 @@ function endText(end: Part["leftEnd"], display: Display): string {
 
 function sectionLine(part: Part, display: Display): string {
   const { material, thickness, width } = part;
-  if (!material) return `Section ${whyNot(thickness)}`;
+  if (!material) return `Section: ${whyNot(thickness)}`;
   const from = material.source ? `; ${escaped(material.source)}` : "";
   const ripped = part.ripped && material.kind === "board" ? "ripped to that width, " : "";
-  return `Thickness ${valueOr(thickness, display)}, width ${valueOr(width, display)}: ${ripped}${escaped(material.name)}${from}`;
+  return `${told("Thickness", thickness, display)}, ${told("width", width, display)}; ${ripped}${escaped(material.name)}${from}`;
 }
 
 function countLine(part: Part, worked: Worked): string {
@@ -108,7 +108,7 @@ function countLine(part: Part, worked: Worked): string {
 
 function weightLine(part: Part, display: Display): string {
   const one = ifKnown(part.weight);
-  if (!one) return `Weight ${whyNot(part.weight)}`;
+  if (!one) return `Weight: ${whyNot(part.weight)}`;
   const { wood } = part.material!;
   const count = ifKnown(part.count);
   const all =
@@ -132,15 +132,17 @@ export function describeMaterial(material: Material, worked: Worked): string {
   const { wood } = material;
   const kind = !material.declared ? "a board by its name" : material.kind === "sheet" ? "a sheet" : "a stock";
   const size =
-    material.kind === "sheet"
-      ? `${valueOr(material.thickness, display)} thick`
-      : `${valueOr(material.thickness, display)} x ${material.width ? valueOr(material.width, display) : ""}`;
+    material.thickness.state !== "known"
+      ? `its size is ${whyNot(material.thickness)}`
+      : material.kind === "sheet"
+        ? `really ${valueOr(material.thickness, display)} thick`
+        : `really ${valueOr(material.thickness, display)} x ${material.width ? valueOr(material.width, display) : ""}`;
   const density =
     wood.density === undefined
       ? "its weight is in no table"
       : `${bothTexts(roughly(DENSITY, wood.density / 1e9), display)} at ${wood.moisture}% moisture, ${wood.source}`;
   return paragraphs(
-    `${strong(material.name)}, ${kind}: really ${size}`,
+    `${strong(material.name)}, ${kind}: ${size}`,
     material.source && `Size: ${escaped(material.source)}`,
     list([
       `Wood: ${escaped(wood.title)}, ${escaped(density)}`,

@@ -111,7 +111,8 @@ function symbolOf(entry: Entry, worked: Worked): PlanSymbol[] {
   }
 }
 
-function detailOf(entry: Extract<Entry, { name: Name }>, worked: Worked): string {
+/** What a declared thing comes to, in a few words. */
+export function detailOf(entry: Extract<Entry, { name: Name }>, worked: Worked): string {
   const { display } = worked.settings;
   const name = entry.name.text;
   const value = (v: Value<Quantity> | undefined) => {

@@ -96,6 +96,10 @@ export function whyNot(value: Value<unknown>): string {
     : `not checked: ${escaped(value.cause.why)}`;
 }
 
+/** `Length 12" (305 mm)`, or `Length: not checked: …`. */
+export const told = (what: string, value: Value<Quantity>, display: Display): string =>
+  value.state === "known" ? `${what} ${valueOr(value, display)}` : `${what}: ${whyNot(value)}`;
+
 /** A value in both systems, or why there is none. */
 export const valueOr = (value: Value<Quantity>, display: Display): string =>
   value.state === "known" ? escaped(bothTexts(value.value, display)) : whyNot(value);
@@ -107,6 +111,7 @@ export const valueOr = (value: Value<Quantity>, display: Display): string =>
 export function chainOf(e: Expression, file: string, worked: Worked): string[] {
   if (e.end - e.start > MOST_LETTERS) return [];
   const evaluate = evaluatorOf(worked);
+  if (evaluate(e, file).state !== "known") return [];
   const seen = new Set<string>();
   const lines: string[] = [];
   const add = (of: Expression, from: string, name: string) => {

@@ -192,10 +192,15 @@ export function usesOf(entry: Entry): Use[] {
   return uses;
 }
 
-/** Calls `visit` for every expression that stands in an entry or its clauses. */
+/** Calls `visit` for every expression that stands in an entry or its clauses, but not in an assembly's own lines. */
 export function eachOwnExpression(node: object, visit: (e: Expression) => void): void {
-  for (const [key, value] of Object.entries(node)) {
-    if (key === "body" || value === null || typeof value !== "object") continue;
+  if (Array.isArray(node)) {
+    for (const one of node) if (typeof one === "object") eachOwnExpression(one, visit);
+    return;
+  }
+  for (const key in node) {
+    const value = (node as Record<string, unknown>)[key];
+    if (typeof value !== "object" || value === null || key === "body" || key === "name") continue;
     if (isExpression(value)) visit(value);
     else eachOwnExpression(value, visit);
   }

@@ -25,8 +25,11 @@ const GLYPHS: Readonly<Record<string, string>> = {
   "⅞": "7/8",
 };
 
+const TYPED = /[^ -~°]/;
+
 /** Typed primes, curly quotes, × and fraction glyphs as plain characters: `83½″` becomes `83 1/2"`. */
 export function plainly(text: string): string {
+  if (!TYPED.test(text)) return text;
   return text
     .replace(/[′’‘]/g, "'")
     .replace(/[″“”]/g, '"')

@@ -64,10 +64,11 @@ export function ringMembers(declared: Declared, scope: Scope, worker: Worker): R
   return members;
 }
 
-/** How many of a part the plan's rings take in all; undefined when no ring names it. */
-export function countInRings(part: string, rings: readonly (readonly RingMember[])[]): number | undefined {
-  const uses = rings.flat().filter((m) => m.part === part);
-  return uses.length === 0 ? undefined : uses.reduce((sum, m) => sum + m.count, 0);
+/** How many of each part the plan's rings take in all; a part that no ring names is not in it. */
+export function countsInRings(rings: readonly (readonly RingMember[])[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { part, count } of rings.flat()) counts.set(part, (counts.get(part) ?? 0) + count);
+  return counts;
 }
 
 export function workRing(

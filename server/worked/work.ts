@@ -15,7 +15,7 @@ import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
 import { MOST_PIECES, type Part, workPart } from "./parts";
 import { findProperty } from "./properties";
-import { countInRings, type Ring, ringMembers, workRing } from "./rings";
+import { countsInRings, type Ring, ringMembers, workRing } from "./rings";
 import { type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { uncheckedOf } from "./unchecked";
@@ -76,10 +76,10 @@ export function work(loaded: Loaded): Worked {
   const ofKind = (kind: Declared["kind"]) => declared.filter((d) => d.kind === kind);
   const measures = measuresOf(ofKind("measure"), worker);
   const members = ofKind("ring").map((d) => ({ declared: d, members: ringMembers(d, scope, worker) }));
-  const used = members.map((m) => m.members);
+  const inRings = countsInRings(members.map((m) => m.members));
   const all = materials;
   const parts = new Map(
-    ofKind("part").map((d) => [d.name, workPart(d, worker, all, countInRings(d.name, used))] as const),
+    ofKind("part").map((d) => [d.name, workPart(d, worker, all, inRings.get(d.name))] as const),
   );
   for (const kind of ["stock", "sheet"] as const) {
     for (const d of ofKind(kind)) if (d.role === "plan") materials.peek(d);

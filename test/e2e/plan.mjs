@@ -5,14 +5,14 @@ export const PLAN = {
   title: "Salad trough",
 
   /** A part, and what its hover must say. */
-  part: { name: "leg", line: "part leg of 2x4", hover: /29-1\/4"/ },
+  part: { name: "leg", line: "part leg 4 of 2x4", hover: /29-1\/4"/ },
 
   /** A name used in one line and made in another. */
-  use: { line: "fasten side into ledger", name: "ledger", madeAt: "part ledger of" },
+  use: { line: "fasten side face into ledger", name: "ledger", madeAt: "part ledger 2 of" },
 
   /** A screw that is too long. */
   screw: {
-    line: 'fasten side into ledger, #8 x 1-5/8"',
+    line: 'fasten side face into leg face, 2 #8 x 1-5/8"',
     find: '1-5/8"',
     type: '4"',
     hoverOn: "#8",
@@ -23,11 +23,11 @@ export const PLAN = {
 
   /** A name that nothing has. */
   name: {
-    line: "place end-floor front to back",
-    find: "end-floor",
-    type: "end-flor",
+    line: "fasten floor-board face into ledger face",
+    find: "floor-board",
+    type: "flor-board",
     code: "unknown-name",
-    message: /end-floor/,
+    message: /floor-board/,
   },
 
   /** A measure that the cut list follows. */

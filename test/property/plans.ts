@@ -84,7 +84,7 @@ const form = fc
   .constantFrom(...ENTRY_FORMS)
   .chain((e) =>
     fc
-      .subarray([...e.clauses], { maxLength: 4 })
+      .subarray([...e.clauses], { maxLength: Math.min(4, e.clauses.length) })
       .map((list) => `${e.example}\n${list.map((c) => `  ${c.example}\n`).join("")}`),
   );
 const ring = fc

@@ -27,12 +27,13 @@ export const scenarios = [
       const sheet = editor.sheet();
       await row(sheet, measure.before).waitFor();
       await editor.replace(name);
-      const line = editor.lineNumber(name.line.slice(0, 6) + name.type);
+      const broken = name.line.replace(name.find, name.type);
+      const line = editor.lineNumber(broken);
       const said = `This sheet is from before the mistake on line ${line}. It follows again when the line is mended.`;
       await sheet.locator("#notice").filter({ hasText: said }).waitFor();
       await row(sheet, measure.before).waitFor();
       await shot("sheet-old");
-      await editor.replace({ line: name.line.slice(0, 6) + name.type, find: name.type, type: name.find });
+      await editor.replace({ line: broken, find: name.type, type: name.find });
       await sheet.locator("#notice").waitFor({ state: "hidden" });
     },
   },
@@ -64,7 +65,8 @@ export const scenarios = [
       await row(editor.sheet(), PLAN.measure.before).waitFor();
       // A window in a browser writes down what was open while it is already closing, and not always in time.
       await tries(3, async (again) => {
-        if (again) await editor.command(OPEN_SHEET);
+        if (again) await openSheet(page, folder);
+        await page.waitForTimeout(2000);
         await page.reload();
         await row(editor.sheet(), PLAN.measure.before).waitFor();
       });

@@ -1,0 +1,4 @@
+/** The program that an editor starts: dist/server.js. */
+import { serve } from "./node";
+
+serve();

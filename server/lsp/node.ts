@@ -1,0 +1,45 @@
+/** The language server in Node: files from disk, and a connection over stdio, or to the editor that started it. */
+import { existsSync } from "node:fs";
+import { homedir } from "node:os";
+import { join } from "node:path";
+import process from "node:process";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import {
+  type Connection,
+  createConnection,
+  IPCMessageReader,
+  IPCMessageWriter,
+} from "vscode-languageserver/node";
+import { diskReader } from "./disk";
+import { type Surroundings, serveOn } from "./server";
+
+/** Starts the server. It ends when the editor says so or goes away. */
+export function serve(): void {
+  const connection = connect(process.argv);
+  serveOn(connection, onDisk);
+  connection.listen();
+}
+
+const onDisk: Surroundings = {
+  toFile: (uri) => {
+    try {
+      return uri.startsWith("file:") ? fileURLToPath(uri) : uri;
+    } catch {
+      return uri; // `file://somewhere-else/…`, which is no path here
+    }
+  },
+  toUri: (file) => (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(file) ? file : pathToFileURL(file).href),
+  read: diskReader,
+  home: homedir(),
+  pageBeside: (code) => {
+    const page = join(__dirname, "pages", `${code}.md`);
+    return existsSync(page) ? pathToFileURL(page).href : undefined;
+  },
+};
+
+/** As the arguments say (`--stdio`, `--node-ipc` …); else to the program that forked this one, else over stdio. */
+function connect(args: readonly string[]): Connection {
+  if (args.some((arg) => /^--(stdio|node-ipc|socket|pipe)\b/.test(arg))) return createConnection();
+  if (process.send) return createConnection(new IPCMessageReader(process), new IPCMessageWriter(process));
+  return createConnection(process.stdin, process.stdout);
+}

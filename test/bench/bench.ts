@@ -1,0 +1,97 @@
+/** Measures what the architecture gives budgets for, in a fresh process, and prints each figure beside its budget. */
+import { statSync } from "node:fs";
+import { parse } from "../../grammar/parser";
+import { completionsAt } from "../../server/features/completion";
+import { hoverAt } from "../../server/features/hover";
+import type { Reader } from "../../server/plan";
+import { evaluate, sheetOf, writeSheet } from "../../server/service";
+import { planOf } from "./plan";
+import { Server } from "./server";
+import { type Figure, inMs, print, timed } from "./stats";
+
+const nothing: Reader = (path) => ({ file: path, refused: "there is no such file" });
+const figures: Figure[] = [];
+const add = (what: string, budget: string, value: string) => figures.push({ what, budget, value });
+
+/** The plan as it stands after the i-th key: one digit of one length goes round. */
+const edited = (text: string, i: number): string => text.replace('= 27-1/2"', `= ${20 + (i % 10)}-1/2"`);
+
+async function main(): Promise<void> {
+  const short = planOf(300);
+  const long = planOf(2000);
+  add("read a plan, 300 lines", "", inMs(timed(60, (i) => parse(edited(short, i)))));
+  add(
+    "keystroke to problems, 300 lines",
+    "8 ms",
+    inMs(timed(60, (i) => evaluate("p", edited(short, i), nothing))),
+  );
+  add(
+    "keystroke to problems, 2,000 lines",
+    "60 ms",
+    inMs(timed(30, (i) => evaluate("p", edited(long, i), nothing))),
+  );
+  const evaluated = evaluate("p", short, nothing);
+  const at = short.indexOf("leg-7 2 of");
+  add("hover, 300 lines", "5 ms", inMs(timed(60, () => hoverAt(evaluated, at))));
+  add(
+    "completion, 300 lines",
+    "5 ms",
+    inMs(timed(60, () => completionsAt(evaluated, short.indexOf("- thickness", at)))),
+  );
+  add("shop sheet as HTML, 300 lines", "", inMs(timed(20, () => writeSheet(sheetOf(evaluated), "html"))));
+  await overStdio(short, long);
+  add("extension package", "3 MB", `${(statSync("dist/sawbuck.vsix").size / 1e6).toFixed(2)} MB`);
+  print(figures);
+}
+
+const URI = "file:///bench.sawbuck";
+
+async function overStdio(short: string, long: string): Promise<void> {
+  const starts: number[] = [];
+  for (let i = 0; i < 7; i++) {
+    const start = performance.now();
+    const server = new Server();
+    await server.open(URI, short);
+    await server.request("textDocument/diagnostic", { textDocument: { uri: URI } });
+    starts.push(performance.now() - start);
+    server.close();
+  }
+  add("start to first problems, bundled server", "200 ms", inMs(starts));
+  for (const [text, lines, runs, budget] of [
+    [short, "300", 60, "8 ms"],
+    [long, "2,000", 30, "60 ms"],
+  ] as const) {
+    const server = new Server();
+    await server.open(URI, text);
+    const times: number[] = [];
+    for (let i = 0; i < runs + 10; i++) times.push(await edit(server, edited(text, i), i + 2));
+    add(`keystroke to problems over stdio, ${lines} lines`, budget, inMs(times.slice(10)));
+    server.close();
+  }
+  await memory(short);
+}
+
+/** Milliseconds from sending a whole changed text to having its problems. */
+async function edit(server: Server, text: string, version: number): Promise<number> {
+  const start = performance.now();
+  server.notify("textDocument/didChange", {
+    textDocument: { uri: URI, version },
+    contentChanges: [{ text }],
+  });
+  await server.request("textDocument/diagnostic", { textDocument: { uri: URI } });
+  return performance.now() - start;
+}
+
+async function memory(text: string): Promise<void> {
+  const server = new Server();
+  await server.open(URI, text);
+  const after: string[] = [];
+  for (let i = 1; i <= 5000; i++) {
+    await edit(server, edited(text, i), i + 1);
+    if (i === 1000 || i === 3000 || i === 5000) after.push(`${server.memory().toFixed(0)} MB after ${i}`);
+  }
+  add("memory after 5,000 edits", "under 150 MB and flat", after.join(", "));
+  server.close();
+}
+
+void main();

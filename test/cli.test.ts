@@ -1,0 +1,137 @@
+/** The command line, run as it is shipped. Needs dist/cli.js, which `npm test` builds first. */
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+
+const ROOT = join(__dirname, "..");
+const CLI = join(ROOT, "dist/cli.js");
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "sawbuck-cli-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function run(args: readonly string[], cwd = folder) {
+  const result = spawnSync(process.execPath, [CLI, ...args], { cwd, encoding: "utf8", timeout: 30_000 });
+  expect(result.error).toBeUndefined();
+  expect(`${result.stdout}${result.stderr}`).not.toMatch(/\n\s+at .*:\d+:\d+/);
+  return result;
+}
+
+function file(name: string, text: string | Uint8Array): string {
+  writeFileSync(join(folder, name), text);
+  return name;
+}
+
+const GOOD = 'part leg 4 of 2x4, length 9"\n';
+const BAD = 'prat leg 4 of 2x4, length 9"\n';
+const HINT = 'measure a = 2"\npart leg 4 of 2x4, length 9"\n';
+
+describe("check", () => {
+  test("exit 0 without errors and hazards, 1 with, 2 when it cannot read", () => {
+    expect(run(["check", file("good.sawbuck", GOOD)]).status).toBe(0);
+    expect(run(["check", file("hint.sawbuck", HINT)]).status).toBe(0);
+    expect(run(["check", file("bad.sawbuck", BAD)]).status).toBe(1);
+    expect(run(["check", "nowhere.sawbuck"]).status).toBe(2);
+    expect(run(["check"]).status).toBe(2);
+    expect(run(["check", "--format", "xml", "good.sawbuck"]).status).toBe(2);
+    expect(run(["check", "--colour", "good.sawbuck"]).status).toBe(2);
+    expect(run(["chek", "good.sawbuck"]).status).toBe(2);
+    expect(run([]).status).toBe(2);
+    expect(run(["--help"]).status).toBe(0);
+  });
+
+  test("prints each problem with its place, code and cure, and what was not checked", () => {
+    const { stdout } = run(["check", file("bad.sawbuck", BAD)]);
+    expect(stdout).toMatchInlineSnapshot(`
+      "bad.sawbuck: 1 error
+        bad.sawbuck:1:1  error  No line opens with “prat”. Did you mean “part”?  [unknown-entry]
+            cure: Write “part”
+      "
+    `);
+  });
+
+  test("a folder is searched for plans, and what a plan brings is seen from the plan", () => {
+    mkdirSync(join(folder, "plans/deep"), { recursive: true });
+    file("plans/deep/a.sawbuck", "bring ../b.sawbuck\npart leg 4 of 2x4, length tall\n");
+    file("plans/b.sawbuck", 'measure tall = 9"\n');
+    const { stdout, status } = run(["check", "plans", "--format", "json"]);
+    const result = JSON.parse(stdout);
+    expect(status).toBe(0);
+    expect(result.plans.map((p: { file: string }) => p.file)).toEqual([
+      "plans/b.sawbuck",
+      "plans/deep/a.sawbuck",
+    ]);
+    expect(
+      result.plans.flatMap((p: { problems: { code: string }[] }) => p.problems.map((q) => q.code)),
+    ).toEqual(["never-used"]);
+  });
+
+  test("the reader's shop file stands in for the one a plan names", () => {
+    file("theirs.sawbuck", "stock 2x4, sold 8' $4.00\n");
+    file("mine.sawbuck", "stock 2x4, sold 10' $9.00\n");
+    file("shopped.sawbuck", 'shop theirs.sawbuck\npart leg 4 of 2x4, length 9"\n');
+    expect(run(["sheet", "shopped.sawbuck"]).stdout).toContain("$4.00");
+    const mine = run(["sheet", "shopped.sawbuck", "--shop", "mine.sawbuck"]).stdout;
+    expect(mine).toContain("$9.00");
+    expect(mine).not.toContain("$4.00");
+    expect(run(["check", "shopped.sawbuck", "--shop", "nobodys.sawbuck"]).stdout).toContain(
+      "[file-not-found]",
+    );
+  });
+});
+
+describe("bad input ends in a sentence, never a stack trace", () => {
+  test.each([
+    ["bytes", Uint8Array.from({ length: 3000 }, (_, i) => (i * 7919) % 256)],
+    ["nul", "part leg\0 4 of 2x4\n"],
+    ["crlf", '\uFEFFplan A\r\n  outdoors\r\npart leg 4 of 2x4, length 9"'],
+    ["empty", ""],
+    ["large", `note ${"x".repeat(5_000_000)}\n`],
+    ["million", 'plan A\n  make 1000000\npart leg 4 of 2x4, length 9"\n'],
+    ["deep", `measure a = ${"(".repeat(100_000)}\n`],
+    ["itself", "bring itself.sawbuck\n"],
+  ])("%s", (name, text) => {
+    const { status } = run(["check", file(`${name}.sawbuck`, text)]);
+    expect([0, 1]).toContain(status);
+    expect([0, 1]).toContain(run(["sheet", `${name}.sawbuck`, "--format", "html"]).status);
+  });
+
+  test.runIf(existsSync("/dev/zero"))("a device, a folder, a pipe that nobody writes to", () => {
+    expect(run(["check", "/dev/zero"]).stderr).toContain("not an ordinary file");
+    expect(run(["sheet", "/dev/zero"]).stderr).toContain("not an ordinary file");
+    expect(run(["sheet", "."]).stderr).toContain("folder");
+    spawnSync("mkfifo", [join(folder, "pipe")]);
+    expect(run(["check", "pipe"]).status).toBe(2);
+    file("brings.sawbuck", "bring /dev/zero\n");
+    expect(run(["check", "brings.sawbuck"]).stdout).toContain("not an ordinary file");
+  });
+});
+
+describe("sheet", () => {
+  test("is printed as text, or written as HTML or JSON", () => {
+    file("good.sawbuck", GOOD);
+    expect(run(["sheet", "good.sawbuck"]).stdout).toContain("Cut list");
+    expect(run(["sheet", "good.sawbuck", "--format", "html", "--out", "good.html"]).status).toBe(0);
+    expect(readFileSync(join(folder, "good.html"), "utf8")).toMatch(/^<!doctype html>/i);
+    const json = JSON.parse(run(["sheet", "good.sawbuck", "--format=json"]).stdout);
+    expect(json).toMatchObject({
+      format: "sawbuck-sheet",
+      version: 1,
+      cutList: [{ rows: [{ part: "leg", count: 4 }] }],
+    });
+  });
+
+  test("is never written over a plan, a folder or a device", () => {
+    file("good.sawbuck", GOOD);
+    for (const out of ["good.sawbuck", "other.sawbuck", ".", "/dev/full"]) {
+      const { status, stderr } = run(["sheet", "good.sawbuck", "--out", out]);
+      expect(status).toBe(2);
+      expect(stderr).toMatch(/plan|ordinary/);
+    }
+    expect(readFileSync(join(folder, "good.sawbuck"), "utf8")).toBe(GOOD);
+  });
+});

@@ -1,0 +1,160 @@
+/** A language server in this process with a scripted editor at the other end of its connection, and files in memory. */
+import { PassThrough } from "node:stream";
+import {
+  type ClientCapabilities,
+  createConnection,
+  createProtocolConnection,
+  type Diagnostic,
+  type Position,
+  type ProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from "vscode-languageserver/node";
+import { TextDocument } from "vscode-languageserver-textdocument";
+import { serveOn } from "../../server/lsp/server";
+import type { Reader } from "../../server/plan";
+
+export interface Editor {
+  readonly connection: ProtocolConnection;
+  readonly answer: { readonly capabilities: object };
+  readonly open: (file: string, text: string) => Promise<void>;
+  readonly edit: (file: string, start: number, end: number, text: string) => Promise<void>;
+  readonly replace: (file: string, text: string) => Promise<void>;
+  readonly close: (file: string) => Promise<void>;
+  readonly textOf: (file: string) => string;
+  readonly positionOf: (file: string, offset: number) => Position;
+  /** What was pushed last for a file; undefined when nothing ever was. */
+  readonly pushed: (file: string) => readonly Diagnostic[] | undefined;
+  /** Everything pushed for a file, in order. */
+  readonly pushes: { readonly uri: string; readonly version?: number; readonly diagnostics: Diagnostic[] }[];
+  readonly pull: (file: string) => Promise<readonly Diagnostic[]>;
+  readonly worked: { readonly uri: string; readonly version: number }[];
+  readonly refreshes: () => number;
+  readonly logged: string[];
+  /** Resolves when `ready` holds; fails after twenty seconds. */
+  readonly until: (ready: () => boolean) => Promise<void>;
+  readonly end: () => void;
+}
+
+export const uriOf = (file: string): string => `file://${file}`;
+
+export interface Setup {
+  readonly disk?: Map<string, string>;
+  readonly capabilities?: ClientCapabilities;
+  readonly initializationOptions?: unknown;
+  /** Answers `workspace/configuration`. */
+  readonly setting?: () => unknown;
+  readonly folder?: string;
+}
+
+export async function editor(setup: Setup = {}): Promise<Editor> {
+  const [up, down] = [new PassThrough(), new PassThrough()];
+  const server = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
+  serveOn(server, {
+    toFile: (uri) => (uri.startsWith("file://") ? uri.slice("file://".length) : uri),
+    toUri: uriOf,
+    read: memoryReader(setup.disk ?? new Map()),
+    home: "/home",
+    pageBeside: (code) => `file:///pages/${code}.md`,
+  });
+  server.listen();
+
+  const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
+  const pushes: Editor["pushes"] = [];
+  const worked: Editor["worked"] = [];
+  const logged: string[] = [];
+  let refreshes = 0;
+  connection.onNotification("textDocument/publishDiagnostics", (what: Editor["pushes"][number]) => {
+    pushes.push(what);
+  });
+  connection.onNotification("sawbuck/worked", (what: Editor["worked"][number]) => {
+    worked.push(what);
+  });
+  connection.onNotification("window/logMessage", ({ message }: { message: string }) => {
+    logged.push(message);
+  });
+  connection.onRequest("workspace/diagnostic/refresh", () => {
+    refreshes++;
+    return null;
+  });
+  connection.onRequest("client/registerCapability", () => null);
+  connection.onRequest("workspace/configuration", ({ items }: { items: unknown[] }) =>
+    items.map(() => setup.setting?.() ?? null),
+  );
+  connection.listen();
+  const answer = await connection.sendRequest<Editor["answer"]>("initialize", {
+    processId: null,
+    rootUri: null,
+    capabilities: setup.capabilities ?? {},
+    initializationOptions: setup.initializationOptions,
+    workspaceFolders: setup.folder ? [{ uri: uriOf(setup.folder), name: "yard" }] : null,
+  });
+  await connection.sendNotification("initialized", {});
+
+  const texts = new Map<string, TextDocument>();
+  const textOf = (file: string): string => texts.get(file)?.getText() ?? "";
+  const change = async (file: string, edit: { range?: { start: Position; end: Position }; text: string }) => {
+    const document = texts.get(file)!;
+    TextDocument.update(document, [edit as { text: string }], document.version + 1);
+    await connection.sendNotification("textDocument/didChange", {
+      textDocument: { uri: uriOf(file), version: document.version },
+      contentChanges: [edit],
+    });
+  };
+  return {
+    connection,
+    answer,
+    open: async (file, text) => {
+      texts.set(file, TextDocument.create(uriOf(file), "sawbuck", 1, text));
+      const textDocument = { uri: uriOf(file), languageId: "sawbuck", version: 1, text };
+      await connection.sendNotification("textDocument/didOpen", { textDocument });
+    },
+    edit: (file, start, end, text) => {
+      const document = texts.get(file)!;
+      return change(file, {
+        range: { start: document.positionAt(start), end: document.positionAt(end) },
+        text,
+      });
+    },
+    replace: (file, text) => change(file, { text }),
+    close: async (file) => {
+      texts.delete(file);
+      await connection.sendNotification("textDocument/didClose", { textDocument: { uri: uriOf(file) } });
+    },
+    textOf,
+    positionOf: (file, offset) => texts.get(file)!.positionAt(offset),
+    pushed: (file) => pushes.findLast((p) => p.uri === uriOf(file))?.diagnostics,
+    pushes,
+    pull: async (file) => {
+      const report = await connection.sendRequest<{ items: Diagnostic[] }>("textDocument/diagnostic", {
+        textDocument: { uri: uriOf(file) },
+      });
+      return report.items;
+    },
+    worked,
+    refreshes: () => refreshes,
+    logged,
+    until: async (ready) => {
+      const late = performance.now() + 20_000;
+      while (!ready()) {
+        if (performance.now() > late) throw new Error("waited twenty seconds in vain");
+        await new Promise((resolve) => setTimeout(resolve, 2));
+      }
+    },
+    end: () => {
+      connection.dispose();
+      server.dispose();
+    },
+  };
+}
+
+/** Files in memory, seen from the folder of the file that names them. */
+export function memoryReader(disk: ReadonlyMap<string, string>): Reader {
+  return (path, from) => {
+    const file = path.startsWith("/") ? path : `${from.slice(0, from.lastIndexOf("/") + 1)}${path}`;
+    const text = disk.get(file);
+    return text === undefined ? { file, refused: "there is no such file" } : { file, text };
+  };
+}
+
+export const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
