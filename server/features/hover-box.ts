@@ -1,5 +1,5 @@
 /** What a hover says of boxes, and of what goes into and onto them: fills, rolls and finishes. */
-import { type Declared, ifKnown, type Value } from "../plan";
+import { type Declared, ifKnown } from "../plan";
 import { cite, fill, structuralCaution } from "../trade";
 import { DENSITY, type Display, type Quantity, quantityText, roughly } from "../units";
 import { type Box, floorShare, type Worked } from "../worked";
@@ -15,7 +15,6 @@ export function describeBox(box: Box, worked: Worked): string {
   const size = sides.every((s) => s !== undefined)
     ? sides.map((s) => bothTexts(s!, display)).join(" x ")
     : undefined;
-  const weight = (w: Value<Quantity>) => valueOr(w, display);
   return paragraphs(
     `${strong(box.name)}, a box${size ? `: inside ${escaped(size)}` : ""}`,
     box.volume.state === "known"
@@ -25,12 +24,10 @@ export function describeBox(box: Box, worked: Worked): string {
       filling && box.level
         ? `Filled with ${escaped(filling.name)}: ${valueOr(box.filled, display)}`
         : undefined,
-      filling
-        ? `The ${escaped(filling.name)} weighs ${weight(weights.dry)} dry, ${weight(weights.moist)} moist, ${weight(weights.saturated)} saturated; ${escaped(filling.source)}`
-        : `What its fill weighs: ${whyNot(weights.saturated)}`,
+      filling ? fillWeights(box, display) : `What its fill weighs: ${whyNot(weights.saturated)}`,
       filling?.assumed ? `The fill is ${escaped(filling.assumed)}` : undefined,
       box.own.state === "known"
-        ? `Empty it weighs ${weight(box.own)}${ownFrom(box)}`
+        ? `Empty it weighs ${valueOr(box.own, display)}${ownFrom(box)}`
         : `What it weighs empty: ${whyNot(box.own)}`,
       outlineLine(box, worked),
       pressureLine(box, worked),
@@ -39,6 +36,21 @@ export function describeBox(box: Box, worked: Worked): string {
     ]),
     `_${escaped(structuralCaution.value.text)}_`,
   );
+}
+
+function fillWeights({ fill: filling, weights }: Box, display: Display): string {
+  const states = (["dry", "moist", "saturated"] as const).map((state) => ({ state, weight: weights[state] }));
+  const known = states.flatMap(({ state, weight }) =>
+    weight.state === "known" ? [`${valueOr(weight, display)} ${state}`] : [],
+  );
+  const missing = states.find(({ weight }) => weight.state !== "known");
+  if (known.length === 0) return `What its fill weighs: ${whyNot(weights.saturated)}`;
+  return `The ${escaped(filling?.name ?? "fill")} weighs ${known.join(", ")}; ${[
+    escaped(filling?.source ?? ""),
+    missing ? whyNot(missing.weight) : "",
+  ]
+    .filter(Boolean)
+    .join("; ")}`;
 }
 
 const DRAINS = {

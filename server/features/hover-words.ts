@@ -35,12 +35,14 @@ export function describeMust(entry: Entry, worked: Worked): string | undefined {
   const must = worked.musts.find((m) => m.entry === entry);
   if (!must) return undefined;
   const { display } = worked.settings;
+  const { left, right, holds } = must;
+  const rule = `Your own rule: ${must.entry.comparison} ${valueOr(right, display)}.`;
+  const outcome = holds === undefined ? "not checked" : holds ? "the rule is kept" : "the rule is broken";
   const state =
-    must.holds === undefined ? "not checked" : must.holds ? "the rule is kept" : "the rule is broken";
-  return paragraphs(
-    `Your own rule: ${must.entry.comparison} ${valueOr(must.right, display)}. It comes to ${valueOr(must.left, display)}: ${state}.`,
-    must.because && `Because ${escaped(must.because)}`,
-  );
+    left.state === "known"
+      ? `It comes to ${valueOr(left, display)}: ${outcome}.`
+      : `What it comes to: ${valueOr(left, display)}.`;
+  return paragraphs(`${rule} ${state}`, must.because && `Because ${escaped(must.because)}`);
 }
 
 /** Lines that are read but not worked out by this version say so. */

@@ -45,7 +45,7 @@ export function describeJoint(joint: Joint, worked: Worked): string {
   return paragraphs(
     `**Fastened**: ${escaped(joint.title)}`,
     size
-      ? `${escaped(size.text)}${name}, ${escaped(bothTexts(size.length, display))} long, shank ${escaped(fineTexts(size.diameter, display))}; ${escaped(size.source)}${slant}`
+      ? `${escaped(size.text)}${name}, ${escaped(bothTexts(size.length, display))} long, shank ${escaped(fineTexts(size.diameter, display))}${slant}; ${escaped(size.source)}`
       : "not checked: the line does not say which screws",
     list([
       ...paths.slice(0, MOST_PATHS).map((p) => pathText(p, worked)),
