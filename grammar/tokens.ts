@@ -226,7 +226,11 @@ const LEXED = [
 
 export const VOCABULARY: TokenType[] = [...LEXED, Literal, ...Object.values(K)];
 
-const lexer = new Lexer([...LEXED, Literal], { positionTracking: "onlyOffset", ensureOptimizations: true });
+const lexer = new Lexer([...LEXED, Literal], {
+  positionTracking: "onlyOffset",
+  ensureOptimizations: true,
+  skipValidations: true,
+});
 
 /** Splits text into tokens and comments. Every character is covered or skipped: there are no lexer errors. */
 export function tokenize(text: string): { tokens: IToken[]; comments: IToken[] } {

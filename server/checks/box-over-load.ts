@@ -35,7 +35,7 @@ box trough, inside 48" x 24" x 4"
   templates: {
     over: "{box}, full and wet, presses {pressure} on the floor, over the {limit} that {whose}.",
     near: "{box}, full and wet, presses {pressure} on the floor, close to the {limit} that {whose}.",
-    volume: "{box} holds {volume} of {fill}: {dry} dry, {moist} moist, {wet} saturated ({source}).",
+    volume: "{box} holds {volume} of {fill}: {weights} ({source}).",
     "fill-assumed": "{fill} is {assumed}.",
     empty: "The box itself weighs {own} ({from}).",
     "no-empty": "The box itself is left out: the plan does not say what it weighs empty.",
@@ -77,7 +77,10 @@ function finding(box: Box, worked: Worked): Finding[] {
 
 function assumed(box: Box, { settings }: Worked): Says[] {
   const fill = box.fill!;
-  const weight = (q: Quantity | undefined) => (q ? quantityText(q, settings.display) : "not known");
+  const weights = (["dry", "moist", "saturated"] as const).flatMap((wetness) => {
+    const weight = ifKnown(box.weights[wetness]);
+    return weight ? [`${quantityText(weight, settings.display)} ${wetness}`] : [];
+  });
   const own = ifKnown(box.own);
   const outline = box.outline!;
   const from = {
@@ -92,9 +95,7 @@ function assumed(box: Box, { settings }: Worked): Says[] {
         box: box.name,
         volume: ifKnown(box.filled)!,
         fill: fill.name,
-        dry: weight(ifKnown(box.weights.dry)),
-        moist: weight(ifKnown(box.weights.moist)),
-        wet: weight(ifKnown(box.weights.saturated)),
+        weights: weights.join(", "),
         source: fill.source,
       },
     },

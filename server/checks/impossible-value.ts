@@ -1,5 +1,6 @@
 import type { Check } from "./check";
 import { ofKind } from "./faults";
+import { textAt } from "./writing";
 
 export const impossibleValue: Check = {
   code: "impossible-value",
@@ -18,18 +19,18 @@ measure rim = 30"
 part leg 4 of 2x4, length rim - thickness of 1x4
 \`\`\``,
   templates: {
-    "by zero": "Nothing can be divided by zero.",
-    "no value": "There is no such value.",
+    "by zero": "“{here}” divides by zero, and nothing comes out of that.",
+    "no value": "“{here}” has no value.",
     nothing: "There would be nothing of it: {what} comes out as {found}.",
     "less than nothing": "There would be less than nothing of it: {what} comes out as {found}.",
     angle: "An end cut is from 0° to less than 90° off square; this one is {found}.",
-    "whole number": "{what}: a whole number from 1 up is wanted, not {found}.",
-    "not a number": "{what} cannot be reckoned with here.",
+    "whole number": "A whole number from 1 up is wanted for {what}, not {found}.",
+    "not a number": "“{what}” is a name and no value, so it cannot be reckoned with.",
     "too long a chain": "Too many values lean on one another here. Give one of them a value of its own.",
-    "too large": "The number is far too large.",
-    "too few values": "{what} does not take that many values.",
+    "too large": "“{here}” comes to far too large a number.",
+    "too few values": "The values for “{what}” should be {most} in number, not {found}.",
     overfilled: "{what} would be filled above its rim: {found}, where {most} is the most.",
-    underfilled: "{what} would be filled to below its bottom.",
+    underfilled: "{what} would be filled to below its bottom: {found}, where it is {most} deep.",
     "no inside": "{what} has no inside of that size.",
     uncuttable: "{what} cannot be cut with these ends.",
   },
@@ -38,6 +39,11 @@ part leg 4 of 2x4, length rim - thickness of 1x4
       at: fault.at,
       about: [fault.what],
       says: fault.why,
-      slots: { what: fault.what, found: fault.found ?? "", most: fault.most ?? "" },
+      slots: {
+        what: fault.what,
+        found: fault.found ?? "",
+        most: fault.most ?? "",
+        here: textAt(worked, fault.at),
+      },
     })),
 };

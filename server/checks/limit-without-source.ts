@@ -17,10 +17,12 @@ plan A trough
   floor limit 58 psf by the building's engineer
 \`\`\``,
   templates: {
-    unsaid: "Who says that it carries {value}? Write it behind the limit: by the building's engineer.",
+    floor: "Who says that the floor carries {value}? Write it behind the limit: by the building's engineer.",
+    foot: "Who says that one foot may press {value} on the floor? Write it behind the limit: by the building's engineer.",
   },
   run: ({ settings }) =>
-    [settings.floorLimit, settings.footLimit].flatMap((limit) =>
-      limit && !limit.by ? [{ at: limit.at, says: "unsaid", slots: { value: limit.value } }] : [],
-    ),
+    (["floor", "foot"] as const).flatMap((says) => {
+      const limit = says === "floor" ? settings.floorLimit : settings.footLimit;
+      return limit && !limit.by ? [{ at: limit.at, says, slots: { value: limit.value } }] : [];
+    }),
 };

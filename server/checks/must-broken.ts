@@ -1,5 +1,6 @@
 import { ifKnown } from "../plan";
 import type { Check } from "./check";
+import { textAt } from "./writing";
 
 export const mustBroken: Check = {
   code: "must-broken",
@@ -17,16 +18,17 @@ measure rim = 30"
 must rim at most 32" because small children must reach the soil
 \`\`\``,
   templates: {
-    reason: "This must be {comparison} {right}, because {because}; it is {left}.",
-    bare: "This must be {comparison} {right}; it is {left}.",
+    reason: "“{here}” must be {comparison} {right}, because {because}; it is {left}.",
+    bare: "“{here}” must be {comparison} {right}; it is {left}.",
   },
-  run: ({ musts }) =>
-    musts
+  run: (worked) =>
+    worked.musts
       .filter((m) => m.holds === false)
       .map((m) => ({
         at: m.at,
         says: m.because ? "reason" : "bare",
         slots: {
+          here: textAt(worked, { ...m.at, start: m.entry.left.start, end: m.entry.left.end }),
           comparison: m.entry.comparison,
           left: ifKnown(m.left)!,
           right: ifKnown(m.right)!,

@@ -10,7 +10,8 @@ export const neverUsed: Check = {
   class: "hint",
   title: "A line that nothing uses",
   page: `A measurement, a board or a screw that the plan declares and nothing uses may be a leftover, or a name misspelt somewhere
-else. What a shop file offers is not held to this: it lists what could be bought.
+else. What a shop file offers is not held to this: it lists what could be bought. Nor is a file without parts, which is
+there for other plans to bring.
 
 \`\`\`sawbuck
 measure rim = 30"
@@ -23,7 +24,7 @@ part leg 4 of 2x4, length rim
 \`\`\``,
   templates: { unused: "“{name}” is {kind} that nothing in this plan uses." },
   run: (worked) => {
-    if (someLineUnread(worked)) return [];
+    if (someLineUnread(worked) || !makesSomething(worked)) return [];
     const used = usedNames(worked);
     return [...worked.scope.declared.values()]
       .filter((d) => d.role === "plan" && !OF_ITSELF.has(d.kind) && !used.has(d.name))
@@ -35,6 +36,10 @@ part leg 4 of 2x4, length rim
       }));
   },
 };
+
+/** Whether the file has a part, a ring or a box; one with none is there for other plans to bring. */
+const makesSomething = ({ scope }: Worked): boolean =>
+  [...scope.declared.values()].some((d) => d.role === "plan" && OF_ITSELF.has(d.kind));
 
 /** Names that some line uses; a fastener also when a joint names its size. */
 function usedNames({ loaded, scope, joints, faults }: Worked): Set<string> {

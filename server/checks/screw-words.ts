@@ -1,15 +1,5 @@
 /** What both screw checks say: the screw, what it goes through, and the cure by another size. */
-import {
-  ANGLE,
-  type Display,
-  exactly,
-  fraction,
-  LENGTH,
-  lengthInFull,
-  lengthText,
-  order,
-  roughly,
-} from "../units";
+import { type Display, fraction, LENGTH, lengthInFull, lengthText, order, roughly } from "../units";
 import {
   type Joint,
   type Layer,
@@ -27,11 +17,10 @@ import { allOf, edit, markAbove, markBelow } from "./writing";
 export const SCREW_TEMPLATES = {
   faces: "The line does not say which faces meet: face to face is taken.",
   layer: "{part} is {depth} {way}.",
+  "one-length": "A {kind} {least} long would bite enough and leave {margin} of wood over its tip.",
   range: "A {kind} from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
   "too-thin":
     "These pieces are too thin for any {kind} driven {how}: use a thicker {into}, or join them another way, such as with a block behind.",
-  "too-thin-angled":
-    "No {kind} does at this angle. Driven straight, one from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
   "one-size": "No one length does for all the pieces of this line: give each its own fasten line.",
 } as const;
 
@@ -104,23 +93,24 @@ export function sizeCure(
 ): Cure[] {
   const { display } = worked.settings;
   const kind = kindOf(joint);
-  const range = (window: LengthWindow) => ({
-    kind,
-    margin: SCREW_RULE.margin,
-    ...windowText(window, display),
-  });
   const window = lengthWindow(fits, joint.angle);
   const told = (says: string, slots: Says["slots"]): Cure[] => [{ says, slots, edits: [] }];
-  if (!window) {
-    const straight = lengthWindow(fits, SQUARE);
-    if (straight && joint.angledAt) return told("too-thin-angled", range(straight));
-    const alone = fits.filter((f) => !lengthWindow([f], joint.angle));
+  const ends = window && windowText(window, display);
+  if (!window || !ends) {
+    const does = (f: ScrewFit) => {
+      const own = lengthWindow([f], joint.angle);
+      return own && windowText(own, display);
+    };
+    const alone = fits.filter((f) => !does(f));
     if (alone.length === 0) return told("one-size", {});
     const how = joint.angle.approx === 0 ? "straight" : "at this angle";
     return told("too-thin", { kind, how, into: alone[0]!.path.into });
   }
   const other = otherSize(joint, worked.fasteners, window, want);
-  if (!other || !joint.sizeAt) return told("range", range(window));
+  if (!other || !joint.sizeAt) {
+    const says = ends.least === ends.most ? "one-length" : "range";
+    return told(says, { kind, margin: SCREW_RULE.margin, ...ends });
+  }
   const length = lengthInFull(other.size.length, display);
   const named = other.fastener && (isNamed(joint) || other.fastener.size?.text === other.fastener.name);
   const text = named ? other.fastener!.name : other.size.text;
@@ -133,13 +123,18 @@ export function sizeCure(
 export const screwedJoints = (worked: Worked): { joint: Joint; fits: ScrewFit[] }[] =>
   worked.joints.map((joint) => ({ joint, fits: screwFits(joint) })).filter(({ fits }) => fits.length > 0);
 
-const SQUARE = exactly(ANGLE, fraction.ZERO);
+/** Lengths in mm that differ by less are one length, and no screw is just that long. */
+const NARROW = 0.5;
 
-/** The ends of a window on the plan's marks, within it; in full where no mark lies within it. */
-function windowText({ least, most }: LengthWindow, display: Display): { least: string; most: string } {
+/** The ends of a window on the plan's marks, within it; in full where no mark lies within it; nothing where it is too narrow. */
+function windowText(
+  { least, most }: LengthWindow,
+  display: Display,
+): { least: string; most: string } | undefined {
   const [from, to] = [roughly(LENGTH, least), roughly(LENGTH, most)];
   const [above, below] = [markAbove(from, display), markBelow(to, display)];
   const onMarks = Number(order(above, below)) <= 0;
+  if (!onMarks && most - least < NARROW) return undefined;
   return onMarks
     ? { least: lengthText(above, display), most: lengthText(below, display) }
     : { least: lengthInFull(from, display), most: lengthInFull(to, display) };

@@ -1,3 +1,5 @@
+import type { At } from "../plan";
+import type { Worked } from "../worked";
 import type { Check } from "./check";
 import { ofKind } from "./faults";
 
@@ -23,10 +25,19 @@ part leg 4 of 2x4, length 28"
     inside: "The inside of “{name}” needs three sides: how wide, how deep, how high.",
   },
   run: (worked) =>
-    ofKind(worked, "size-missing").map(({ at, name, what }) => ({
-      at,
-      about: [name],
-      says: what,
-      slots: { name },
-    })),
+    ofKind(worked, "size-missing")
+      .filter(({ at }) => !goesOnUnread(at, worked))
+      .map(({ at, name, what }) => ({
+        at,
+        about: [name],
+        says: what,
+        slots: { name },
+      })),
 };
+
+/** Whether the next line was meant to go on from this one and was not read: the size may stand there. */
+function goesOnUnread({ file, start }: At, { loaded }: Worked): boolean {
+  const tree = loaded.files.find((f) => f.file === file)?.tree;
+  const next = tree?.entries.find((e) => e.start > start);
+  return tree?.complaints.some((c) => c.says === "goes-on" && c.start === next?.start) ?? false;
+}

@@ -21,9 +21,10 @@ part rail 2 of 2x4, length 90"
 \`\`\``,
   templates: {
     board: "{part} needs {needs}, but the longest piece {material} gives is {longest}: {over} too little.",
-    sheet: "{part} needs {needs} along the sheet, but no sheet of {material} is that long.",
+    sheet: "{part} needs {needs} along the sheet, but the longest sheet of {material} is {longest}.",
     trim: "{trim} is taken off one end of a bought board.",
     stock: "{material} is sold and on hand like this.",
+    "longer-sheet": "Look for a longer sheet of {material}, or make {part} of two pieces.",
     longer: "Look for a longer board of {material}, or make {part} of two pieces.",
   },
   run: (worked) => [
@@ -35,7 +36,7 @@ part rail 2 of 2x4, length 90"
 function onBoards(part: Part, work: BoardWork, { settings }: Worked): Finding {
   const { material } = work;
   const needs = ifKnown(part.needs)!;
-  const longest = exactly(LENGTH, fraction.rational(work.longest ?? 0, TICKS_PER_MM));
+  const longest = inTicks(work.longest ?? 0);
   const over: Quantity = roughly(LENGTH, needs.approx - longest.approx);
   const trim = material.endTrim;
   const trimmed: Says[] =
@@ -56,12 +57,20 @@ function onBoards(part: Part, work: BoardWork, { settings }: Worked): Finding {
 
 function onSheets(part: Part, work: SheetWork): Finding {
   const needs = ifKnown(part.needs)!;
+  const sheets = [...work.job.sold, ...work.job.onHand];
+  const longest = inTicks(Math.max(...sheets.map((s) => s.length)));
   return {
     ...common(part, work),
     says: "sheet",
-    slots: { part: part.name, needs, material: work.material.name },
+    slots: { part: part.name, needs, material: work.material.name, longest },
+    numbers: [
+      { name: part.name, value: needs, source: "worked out" },
+      { name: `longest ${work.material.name}`, value: longest, source: "the sheet line" },
+    ],
   };
 }
+
+const inTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
 
 function common(
   part: Part,
@@ -72,6 +81,6 @@ function common(
     at: part.lengthAt,
     about: [part.name, material.name],
     related: material.declared ? [{ at: material.declared.at, says: "stock", slots }] : [],
-    cures: [{ says: "longer", slots, edits: [] }],
+    cures: [{ says: material.kind === "sheet" ? "longer-sheet" : "longer", slots, edits: [] }],
   };
 }

@@ -1,11 +1,20 @@
 /** How checks write lists and lengths, in sentences and in edits of the text. */
+import { wordsOf } from "../../grammar/messages";
 import type { At } from "../plan";
 import { type Display, exactly, exactOf, fraction, lengthInFull, lengthText, type Quantity } from "../units";
+import type { Worked } from "../worked";
 import type { Edit } from "./check";
 
 /** `a, b and c` */
 export const allOf = (words: readonly string[]): string =>
   words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
+
+/** What stands in the text there, on one line and not too long. */
+export const textAt = ({ loaded }: Worked, at: At): string =>
+  wordsOf(loaded.files.find((f) => f.file === at.file)?.tree.text ?? "", at);
+
+/** A sentence's first word. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Two lengths that differ: to the plan's marks, or in full where the marks would make them look alike. */
 export function tellApart(a: Quantity, b: Quantity, display: Display): readonly [string, string] {

@@ -1,6 +1,16 @@
 /** What is offered while a line is typed: from the words before the cursor, and the plan worked out so far. */
 import { clauseForm, ENTRY_FORMS, entryForm } from "../../grammar/forms";
-import { breaksBetween, Close, Comma, endOf, Open, tokenize, Word, Words } from "../../grammar/tokens";
+import {
+  breaksBetween,
+  Close,
+  Comma,
+  endOf,
+  Literal,
+  Open,
+  tokenize,
+  Word,
+  Words,
+} from "../../grammar/tokens";
 import type { Checked } from "./checked";
 import { CLAUSE_PATTERNS, goingOn, HEAD_PATTERNS, stillOpen } from "./completion-forms";
 import {
@@ -32,8 +42,9 @@ export function completionsAt(plan: Checked, offset: number): Completion[] {
   return insideEntry(plan, start, offset);
 }
 
+/** Where the line of an offset begins; a search from before the text would look at its first letter. */
 const lineStart = (text: string, offset: number): number =>
-  Math.max(text.lastIndexOf("\n", offset - 1), text.lastIndexOf("\r", offset - 1)) + 1;
+  offset <= 0 ? 0 : Math.max(text.lastIndexOf("\n", offset - 1), text.lastIndexOf("\r", offset - 1)) + 1;
 
 /** The start of the line in column 0 that a line belongs to; blank lines and comments belong to no other. */
 function entryStart(text: string, line: number): number | undefined {
@@ -54,14 +65,20 @@ function entryOffers(): Offer[] {
   );
 }
 
-/** Gives offers their place and their order. */
-function placed(offers: readonly Offer[], text: string, start: number, offset: number): Completion[] {
+/** Gives offers their place and their order, behind so many `before` them. */
+function placed(
+  offers: readonly Offer[],
+  text: string,
+  start: number,
+  offset: number,
+  before = 0,
+): Completion[] {
   const rest = /^[A-Za-z0-9-]*/.exec(text.slice(offset, offset + 60))?.[0].length ?? 0;
   const end = start < offset && /[A-Za-z0-9-]/.test(text[offset - 1] ?? "") ? offset + rest : offset;
   return offers.map(({ rank, ...o }, i) => ({
     ...o,
     range: { start, end },
-    sortText: String(i).padStart(4, "0"),
+    sortText: String(before + i).padStart(4, "0"),
   }));
 }
 
@@ -73,22 +90,36 @@ function insideEntry(plan: Checked, start: number, offset: number): Completion[]
   const { tokens, comments } = tokenize(before);
   const end = offset - start;
   const last = tokens[tokens.length - 1];
-  if (comments.some((c) => c.startOffset < end && endOf(c) === end)) return [];
+  // A lone # may yet become a screw's size.
+  const said = comments[comments.length - 1];
+  if (said && said.startOffset < end && endOf(said) === end && said.image !== "#") return [];
   if (!last || (last.tokenType === Words && !breaksBetween(before, endOf(last), end))) return [];
-  const screw = /#\d+(?: ?[x×] ?[\d ./-]*)?$|(?<![\w./-])\d+(?:\.\d+)? ?[x×] ?[\d.]*m?$/.exec(before);
+  const screw = /#(?:\d+(?: ?[x×] ?[\d ./-]*)?)?$|(?<![\w./-])\d+(?:\.\d+)? ?[x×] ?[\d.]*m?$/.exec(before);
   if (screw) {
     const expected = expectedAfter(before, tokens, screw.index);
     if (expected.some((n) => n.kind === "screw"))
       return placed(screwOffers(screw[0], plan), text, start + screw.index, offset);
   }
+  if (said?.image === "#" && endOf(said) === end) return [];
+  const section = /(?<![\w.'"/-])\d[\d/]*[x×]?[\d/]*$/.exec(before);
+  if (section) {
+    const expected = expectedAfter(before, upTo(tokens, section.index), section.index);
+    const sections = expected.filter((n) => n.kind === "name" && n.table === "sections");
+    if (sections.length > 0) {
+      const offers = distinct(offersFor(sections, plan)).filter((o) => /^\d/.test(o.label));
+      return placed(offers, text, start + section.index, offset);
+    }
+  }
   const units = unitsAt(plan, before, tokens);
   const withUnits = units ? placed(units.offers, text, start + units.from, offset) : [];
   if (units?.inNumber || (units && /[A-Za-z]$/.test(before) && withUnits.length > 0)) return withUnits;
-  const partial = isWord(last) && endOf(last) === end;
+  // Right behind a value or a parenthesis a blank comes first.
+  if (endOf(last) === end && (isA(last, Literal) || last.tokenType === Close)) return withUnits;
+  const partial = isA(last, Word) && endOf(last) === end;
   const from = partial ? last.startOffset : end;
   const expected = expectedAfter(before, tokens, from);
   const others = distinct([...offersFor(expected, plan), ...exampleOffers(before, tokens, from)]);
-  return [...withUnits, ...placed(others, text, start + from, offset)];
+  return [...withUnits, ...placed(others, text, start + from, offset, withUnits.length)];
 }
 
 /**
@@ -110,8 +141,8 @@ function unitsAt(plan: Checked, before: string, tokens: Lexed) {
 }
 
 const upTo = (tokens: Lexed, offset: number): Lexed => tokens.filter((t) => t.startOffset < offset);
-const isWord = (t: Lexed[number]): boolean =>
-  t.tokenType === Word || (t.tokenType.CATEGORIES?.includes(Word) ?? false);
+const isA = (t: Lexed[number], category: typeof Word): boolean =>
+  t.tokenType === category || (t.tokenType.CATEGORIES?.includes(category) ?? false);
 const unitsOf = (expected: readonly Next[]) => expected.flatMap((n) => (n.kind === "value" ? [n.unit] : []));
 
 interface Typed {

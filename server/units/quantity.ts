@@ -79,6 +79,10 @@ export function rounded(a: Quantity, step: Quantity): Outcome {
   if (!shared(a, step)) return "kinds";
   if (step.approx === 0) return "zero";
   if (a.exact && step.exact) return exactly(a.dim, R.roundTo(a.exact, step.exact));
+  const steps = Math.round(a.approx / step.approx);
+  // A value from trigonometry is exact again once it lies on a mark.
+  if (step.exact && Number.isSafeInteger(steps))
+    return exactly(a.dim, R.multiply(step.exact, R.rational(steps)));
   return finite(a.dim, Math.round(a.approx / step.approx) * step.approx);
 }
 

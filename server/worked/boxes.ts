@@ -153,7 +153,7 @@ function volumeOf(
     );
   const { wide, deep, high } = inside;
   if (!wide || !deep || !high) {
-    if (declared.entry.clauses.some((c) => c.kind === "broken") || !allSaid(declared)) return MISTAKE;
+    if (declared.entry.clauses.some((c) => c.kind === "broken") || allSaid(declared)) return MISTAKE;
     return worker.fault({ kind: "size-missing", at: declared.at, name: declared.name, what: "inside" });
   }
   const result = boxVolume({

@@ -158,6 +158,11 @@ export class Materials {
     const stated = read.clause("measured") ?? read.clause("actual");
     const sides = stated?.sides.map((e) => this.worker.positiveLength(e, at.file, "this side"));
     const nominalName = entry.of ?? entry.name;
+    if (!stated && !entry.of && !/^\d/.test(declared.name)) {
+      if (!entry.clauses.some((c) => c.kind === "broken"))
+        this.worker.fault({ kind: "size-missing", at, name: declared.name, what: "board" });
+      return undefined;
+    }
     const size =
       sides?.length === 2
         ? {
@@ -196,7 +201,7 @@ export class Materials {
       ? this.worker.positiveLength(category.value, at.file, "the thickness")
       : plain
         ? this.worker.positiveLength(plain.value, at.file, "the thickness")
-        : this.worker.fault({ kind: "size-missing", at, name: declared.name, what: "width" });
+        : this.worker.fault({ kind: "size-missing", at, name: declared.name, what: "thickness" });
     return {
       name: declared.name,
       kind: "sheet",

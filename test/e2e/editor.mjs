@@ -86,22 +86,23 @@ export function editorOf(page, start) {
       const spot = await page
         .waitForFunction(placeOnScreen, { line, find })
         .then((handle) => handle.jsonValue());
-      await page.mouse.move(spot.x, spot.y - 60);
-      await page.mouse.move(spot.x, spot.y, { steps: 4 });
-      await page.locator(on.hover).filter({ hasText: said }).first().waitFor();
+      const point = async () => {
+        await page.mouse.move(spot.x, spot.y - 60);
+        await page.mouse.move(spot.x, spot.y, { steps: 4 });
+      };
+      await editor.repeat(point, page.locator(on.hover).filter({ hasText: said }).first().waitFor());
     },
 
-    /** Presses a key each second until `seen` has come true: nothing answers before the extension has started. */
-    repeat: async (key, seen) => {
+    /** Does `work` every two seconds until `seen` has come true: nothing answers before the extension has started. */
+    repeat: async (work, seen) => {
       let over = false;
-      const end = () => {
+      const looked = seen.finally(() => {
         over = true;
-      };
-      const looked = seen.finally(end);
-      const pressed = (async () => {
-        for (; !over; await page.waitForTimeout(1000)) await page.keyboard.press(key);
+      });
+      const worked = (async () => {
+        for (; !over; await page.waitForTimeout(2000)) await work();
       })();
-      await Promise.all([looked, pressed]);
+      await Promise.all([looked, worked]);
     },
 
     command: async (title) => {
@@ -153,23 +154,28 @@ export function editorOf(page, start) {
 
     lineNumber: (begin) => text.slice(0, offsetOf(begin, begin)).split("\n").length,
 
-    sheet: () => page.frameLocator("iframe.webview.ready").frameLocator("iframe#active-frame"),
+    sheet: () => sheetOf(page),
   };
   return editor;
 }
 
-/** For what the workbench itself may miss: does it up to `count` times, each but the last cut short at 20 seconds. */
-export async function tries(count, work) {
-  for (let number = 1; number < count; number++) {
-    const done = work(number > 1).then(
-      () => true,
-      () => false,
-    );
-    const late = new Promise((resolve) => setTimeout(resolve, 20_000, false));
-    if (await Promise.race([done, late])) return;
-  }
-  await work(true);
+/** What is inside the one page beside the text. */
+export function sheetOf(page) {
+  return page.frameLocator("iframe.webview.ready").frameLocator("iframe#active-frame");
 }
+
+/** For what the workbench itself may miss: does `work` up to three times, waiting less the first two. Tells it which time it is. */
+export async function tries(page, patience, work) {
+  page.setDefaultTimeout(patience / 2);
+  for (let time = 1; time < 3; time++) {
+    if (await work(time).then(succeeded, failed)) return page.setDefaultTimeout(patience);
+  }
+  page.setDefaultTimeout(patience);
+  await work(3);
+}
+
+const succeeded = () => true;
+const failed = () => false;
 
 // The two below run in the page. Blanks on the screen are no-break spaces.
 

@@ -78,10 +78,10 @@ async function runOne(scenario, number, workbench, context) {
   try {
     await page.goto(workbench.url(folder));
     await page.locator(".monaco-workbench").waitFor({ timeout: 60_000 });
-    await scenario.run({ page, folder, shot });
+    await scenario.run({ page, folder, shot, patience });
   } catch (thrown) {
     error = thrown;
-    await shot(`failed-${number}`);
+    await shot(`failed-${number}`)?.catch((reason) => console.log(`no picture: ${reason}`));
   }
   await page.close();
   const seconds = ((performance.now() - started) / 1000).toFixed(1);

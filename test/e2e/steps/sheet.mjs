@@ -1,6 +1,6 @@
 // The shop sheet beside the text: that it is there, follows, stays when it must, and comes back.
 import assert from "node:assert/strict";
-import { openEditor, tries } from "../editor.mjs";
+import { openEditor, sheetOf, tries } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";
 
 export const scenarios = [
@@ -60,15 +60,15 @@ export const scenarios = [
   },
   {
     name: "the sheet comes back when the window does",
-    run: async ({ page, folder }) => {
-      const editor = await openSheet(page, folder);
-      await row(editor.sheet(), PLAN.measure.before).waitFor();
+    run: async ({ page, folder, patience }) => {
+      await openSheet(page, folder);
+      const sheetHere = () => row(sheetOf(page), PLAN.measure.before).waitFor();
+      await sheetHere();
       // A window in a browser writes down what was open while it is already closing, and not always in time.
-      await tries(3, async (again) => {
-        if (again) await openSheet(page, folder);
-        await page.waitForTimeout(2000);
+      await tries(page, patience, async (time) => {
+        if (time > 1) await openSheet(page, folder);
         await page.reload();
-        await row(editor.sheet(), PLAN.measure.before).waitFor();
+        await sheetHere();
       });
     },
   },

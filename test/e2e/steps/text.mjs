@@ -33,14 +33,14 @@ export const scenarios = [
   },
   {
     name: "the code in the list of problems opens its page",
-    run: async ({ page, folder, shot }) => {
+    run: async ({ page, folder, shot, patience }) => {
       const { screw } = PLAN;
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.replace(screw);
       await editor.openProblems();
       await editor.problem(screw.code).waitFor();
       // The list is drawn anew after each evaluation, and a click on a row that is going is lost.
-      await tries(3, async () => {
+      await tries(page, patience, async () => {
         const link = page.locator(".markers-panel a").filter({ hasText: screw.code });
         await link.first().click({ modifiers: ["ControlOrMeta"] });
         await page.getByRole("tab", { name: screw.code }).waitFor();
@@ -83,7 +83,7 @@ export const scenarios = [
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.placeCursor(use.line, use.name);
       await editor.repeat(
-        "F12",
+        () => page.keyboard.press("F12"),
         editor.cursorAt(editor.lineNumber(use.madeAt), use.madeAt.indexOf(use.name) + 1),
       );
     },
@@ -97,7 +97,7 @@ export const scenarios = [
       const last = editor.text().split("\n").length;
       await editor.type("bin");
       // The first key that shows whether the language's own settings have been read.
-      await editor.repeat("Control+/", editor.shows("# bin"));
+      await editor.repeat(() => page.keyboard.press("Control+/"), editor.shows("# bin"));
       await page.keyboard.press("Shift+Home");
       await editor.type('box bin, length 3" (4');
       await editor.shows('box bin, length 3" (4)');

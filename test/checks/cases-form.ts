@@ -1,0 +1,89 @@
+/** Plans with mistakes of form: at least one for each thing the grammar can say. */
+import { LONGEST_TEXT } from "../../grammar/parser";
+import { type Case, manyOf } from "./cases";
+
+const leg = (rest: string): string => `part leg 4 of 2x4${rest}`;
+const joint = (rest: string): string =>
+  `part slat 4 of 1x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face into rail face, ${rest}`;
+
+export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
+  "unknown-entry": [
+    'frobnicate leg 4 of 2x4, length 28"',
+    'prat leg 4 of 2x4, length 28"',
+    'Part leg 4 of 2x4, length 28"',
+    '4 legs of 2x4, length 28"',
+    'rim = 30"',
+    'leg 4 of 2x4, length 28"',
+    'part leg 4 of 2x4\nlength 28"',
+    "// the gate is locked after four",
+  ],
+  "not-understood": [
+    leg(', lenght 28"'),
+    leg(', length 28", colour red'),
+    'part shelf 1 of 1x8, length 30"\nload shelf 40 lb spread, slowly',
+    'part slat 4 of 1x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face in rail face, 2 #8 x 1-5/8" at each end',
+    leg(', length 28", ends Mitered 10°'),
+    leg(", length"),
+    leg(', length 28" 30"'),
+    leg(' length 28"'),
+    'part leg 4 pieces of 2x4, length 28"',
+    leg(', length 28", long point, to long point'),
+    leg(', length 28",'),
+    `${joint('2 #8 x 1-5/8" at each end')}\nstep Join them\n  uses slat, rail`,
+    'part leg 4 2x4, length 28"',
+    'measure rim 30"\npart leg 4 of 2x4, length rim',
+    leg(', 28"'),
+    'measure rim = 2 * (30" + 2"\npart leg 4 of 2x4, length rim',
+    'part leg 4 of 2" x 4", length 28"',
+    "part leg 4 of 45mm x 95mm, length 700mm",
+    'part leg 4 of 1-3/8" x 3-1/4", length 28"',
+    'part leg 4 of 2X4, length 28"',
+    leg(', length 2 x 14"'),
+    `measure rim = 30"\n${leg(', length rim-1"')}`,
+  ],
+  "stray-character": [
+    leg(", length ?"),
+    leg(', length @ 28"'),
+    'part leg 4 of 2x4; length 28"',
+    'measure rim: 30"\npart leg 4 of 2x4, length rim',
+    leg(', length "'),
+    leg(', length "28'),
+    leg(', length "28"'),
+    leg(", length 28''"),
+    leg(', length 28" #measured twice'),
+  ],
+  "bad-name": [
+    'part 2nd-leg 4 of 2x4, length 28"',
+    'part Leg 4 of 2x4, length 28"',
+    'part front leg 4 of 2x4, length 28"',
+    'part because 4 of 2x4, length 28"',
+  ],
+  "bad-number": [
+    leg(", length 1,5 m"),
+    leg(", length 28 in"),
+    leg(', length 28" 1/2'),
+    `stock 2x4, sold 8' 4.20$\n${leg(', length 28"')}`,
+    leg(", length 2' 4"),
+    joint("2 #8 at each end"),
+  ],
+  "indented-alone": [
+    { text: '  part leg 4 of 2x4, length 28"', bare: true },
+    `${leg(', length 28"')}\n  part rail 2 of 2x4, length 40"`,
+  ],
+  "not-text": [
+    { text: "note one line\nnote a picture: \0", shown: "note one line\nnote a picture: NUL", bare: true },
+  ],
+  "too-big": [
+    {
+      text: manyOf("# a line that is said again and again\n", LONGEST_TEXT + 1),
+      shown: "a million characters and some more",
+    },
+  ],
+  "too-deep": [
+    `measure rim = ${"(".repeat(41)}30"${")".repeat(41)}\n${leg(", length rim")}`,
+    {
+      text: `measure rim = 1"${' + 1/8"'.repeat(201)}\n${leg(", length rim")}`,
+      shown: "a measure line that adds up 202 lengths",
+    },
+  ],
+};
