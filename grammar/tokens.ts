@@ -136,9 +136,31 @@ export const Comment = createToken({
   start_chars_hint: ["#"],
 });
 
+const opensEntry = (text: string, token: IToken): boolean =>
+  lineStart(text, token.startOffset) && /^[a-z]/.test(token.image);
+const NAME_DUE = new Set([
+  "of",
+  "and",
+  "into",
+  "to",
+  "onto",
+  "with",
+  "through",
+  ",",
+  "=",
+  "(",
+  "+",
+  "-",
+  "*",
+  "/",
+]);
+
 /** The × between two sizes: a lone x, or one squeezed between a mark and a digit. */
-const times: CustomPatternMatcherFunc = (text, at) => {
+const times: CustomPatternMatcherFunc = (text, at, matched) => {
   if (text[at] !== "x" && text[at] !== "×") return null;
+  const last = matched[matched.length - 1];
+  // Where a name is due, x is one: `part x 1 of 2x4`, `length of x`.
+  if (text[at] === "x" && (!last || NAME_DUE.has(last.image) || opensEntry(text, last))) return null;
   const after = text[at + 1] ?? " ";
   const before = text[at - 1] ?? " ";
   const loose = !/[A-Za-z0-9_-]/.test(after);

@@ -57,7 +57,7 @@ describe("check", () => {
   test("a folder is searched for plans, and what a plan brings is seen from the plan", () => {
     mkdirSync(join(folder, "plans/deep"), { recursive: true });
     file("plans/deep/a.sawbuck", "bring ../b.sawbuck\npart leg 4 of 2x4, length tall\n");
-    file("plans/b.sawbuck", 'measure tall = 9"\n');
+    file("plans/b.sawbuck", 'measure tall = 9"\npart foot 1 of 2x4, length 4"\n');
     const { stdout, status } = run(["check", "plans", "--format", "json"]);
     const result = JSON.parse(stdout);
     expect(status).toBe(0);

@@ -124,6 +124,14 @@ describe("names", () => {
     expect(tree.entries[4]).toMatchObject({ subject: { name: { text: "back" }, where: [] } });
   });
 
+  test("may be x, where a name is due", () => {
+    const tree = parse(
+      'part x 1 of 2x4, length 9"\nmeasure y = length of x * 2\nbox b, inside 2" x 3" x y\n',
+    );
+    expect(tree.complaints).toEqual([]);
+    expect(tree.entries[0]).toMatchObject({ kind: "part", name: { text: "x" } });
+  });
+
   test("are narrowed by where they stand", () => {
     const tree = parse("place ledger across, behind front left leg\n");
     expect(tree.entries[0]!.clauses[1]).toMatchObject({

@@ -39,7 +39,8 @@ function findings(line: Worked["accepted"][number], found: readonly Problem[]): 
   if (!CODES.includes(code)) {
     const [near] = nearest(code, [...CODES, ...PLANNED_CODES]);
     if (!near) return of("unknown");
-    const cures = [{ says: "swap", slots: { to: near }, edits: [{ ...at, text: near }] }];
+    const mends = PLANNED_CODES.includes(near) || found.some((p) => accepts({ ...line, code: near }, p));
+    const cures = mends ? [{ says: "swap", slots: { to: near }, edits: [{ ...at, text: near }] }] : [];
     return of("near", { slots: { code, near }, cures });
   }
   if (!line.because) return of("reason");

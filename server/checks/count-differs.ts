@@ -1,6 +1,7 @@
 import { ifKnown } from "../plan";
 import type { Part, Ring, Worked } from "../worked";
 import type { Check, Finding } from "./check";
+import { placedOften, placeLines } from "./placed";
 
 export const countDiffers: Check = {
   code: "count-differs",
@@ -56,8 +57,8 @@ function byRings(part: Part, uses: readonly Use[], worked: Worked): Finding[] {
   const wanted = uses.reduce((sum, u) => sum + u.m.count, 0);
   if (part.statedCount === undefined || uses.length === 0 || wanted === part.statedCount) return [];
   // More pieces than the rings take may be used elsewhere; fewer can never do.
-  if (part.statedCount > wanted && usedElsewhere(part, worked)) return [];
   const rings = [...new Set(uses.map((u) => u.ring.name))];
+  if (part.statedCount > wanted && usedElsewhere(part, rings, worked)) return [];
   const { entry } = part.declared;
   const count = entry.kind === "part" ? entry.count : undefined;
   const at = count ? { ...part.declared.at, start: count.start, end: count.end } : part.declared.at;
@@ -82,9 +83,10 @@ function byRings(part: Part, uses: readonly Use[], worked: Worked): Finding[] {
   ];
 }
 
-/** Whether a joint or a box speaks of the part as well: then some of its pieces may stand outside the ring. */
-function usedElsewhere(part: Part, { boxes }: Worked): boolean {
-  return boxes.some((b) =>
+/** Whether some pieces may stand outside these rings, once each: in a box, placed by themselves, or in a ring that is placed again. */
+function usedElsewhere(part: Part, rings: readonly string[], worked: Worked): boolean {
+  if (placeLines(part.name, worked).length > 0 || rings.some((r) => placedOften(r, worked))) return true;
+  return worked.boxes.some((b) =>
     b.declared.entry.clauses.some(
       (c) => (c.kind === "walls" || c.kind === "floor") && c.things.some((t) => t.name.text === part.name),
     ),

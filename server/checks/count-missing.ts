@@ -1,6 +1,5 @@
-import { lookUp } from "../plan";
-import type { Worked } from "../worked";
 import type { Check } from "./check";
+import { placeLines } from "./placed";
 
 export const countMissing: Check = {
   code: "count-missing",
@@ -22,7 +21,8 @@ part leg 4 of 2x4, length 28"
   },
   run: (worked) =>
     [...worked.parts.values()]
-      .filter((p) => p.counted === "unknown" && !placed(p.name, worked))
+      .filter((p) => p.counted === "unknown" && placeLines(p.name, worked).length === 0)
+      .filter((p) => !worked.faults.some((f) => f.kind === "unknown-name" && f.near.includes(p.name)))
       .filter((p) => p.declared.entry.kind === "part" && !p.declared.entry.count)
       .map((p) => ({
         at: p.declared.at,
@@ -31,12 +31,3 @@ part leg 4 of 2x4, length 28"
         slots: { name: p.name, example: `part ${p.name} 4 of ${p.material?.name ?? "2x4"}` },
       })),
 };
-
-/** Whether some place line, also inside an assembly, is about the part. */
-function placed(name: string, { loaded, scope }: Worked): boolean {
-  return loaded.files.some(({ tree }) =>
-    tree.entries
-      .flatMap((e) => (e.kind === "assembly" ? [...e.body] : [e]))
-      .some((e) => e.kind === "place" && lookUp(scope, e.subject.name.text)?.name === name),
-  );
-}

@@ -1,5 +1,6 @@
 import { ifKnown } from "../plan";
 import type { Check } from "./check";
+import { apart } from "./writing";
 
 export const measureOutOfBounds: Check = {
   code: "measure-out-of-bounds",
@@ -20,22 +21,25 @@ part leg 4 of 2x4, length rim
     outside: "“{name}” is {value}, but it may be {comparison} {bound}.",
     bound: "The bound is here.",
   },
-  run: ({ measures }) =>
+  run: ({ measures, settings }) =>
     [...measures.values()].flatMap((measure) => {
       const value = ifKnown(measure.value);
       if (!value) return [];
       return measure.bounds
         .filter((b) => !b.kept)
-        .map((b) => ({
-          at: measure.declared.at,
-          about: [measure.name],
-          says: "outside",
-          slots: { name: measure.name, value, comparison: b.comparison, bound: b.value },
-          numbers: [
-            { name: measure.name, value, source: "worked out" },
-            { name: b.comparison, value: b.value, source: "the measure's own bound" },
-          ],
-          related: [{ at: b.at, says: "bound", slots: {} }],
-        }));
+        .map((b) => {
+          const [is, bound] = apart(value, b.value, settings.display);
+          return {
+            at: measure.declared.at,
+            about: [measure.name],
+            says: "outside",
+            slots: { name: measure.name, value: is, comparison: b.comparison, bound },
+            numbers: [
+              { name: measure.name, value, source: "worked out" },
+              { name: b.comparison, value: b.value, source: "the measure's own bound" },
+            ],
+            related: [{ at: b.at, says: "bound", slots: {} }],
+          };
+        });
     }),
 };

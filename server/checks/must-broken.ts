@@ -1,6 +1,6 @@
 import { ifKnown } from "../plan";
 import type { Check } from "./check";
-import { textAt } from "./writing";
+import { apart, textAt } from "./writing";
 
 export const mustBroken: Check = {
   code: "must-broken",
@@ -24,19 +24,22 @@ must rim at most 32" because small children must reach the soil
   run: (worked) =>
     worked.musts
       .filter((m) => m.holds === false)
-      .map((m) => ({
-        at: m.at,
-        says: m.because ? "reason" : "bare",
-        slots: {
-          here: textAt(worked, { ...m.at, start: m.entry.left.start, end: m.entry.left.end }),
-          comparison: m.entry.comparison,
-          left: ifKnown(m.left)!,
-          right: ifKnown(m.right)!,
-          because: m.because,
-        },
-        numbers: [
-          { name: "is", value: ifKnown(m.left)!, source: "worked out" },
-          { name: "must", value: ifKnown(m.right)!, source: "the plan's own rule" },
-        ],
-      })),
+      .map((m) => {
+        const [left, right] = apart(ifKnown(m.left)!, ifKnown(m.right)!, worked.settings.display);
+        return {
+          at: m.at,
+          says: m.because ? "reason" : "bare",
+          slots: {
+            here: textAt(worked, { ...m.at, start: m.entry.left.start, end: m.entry.left.end }),
+            comparison: m.entry.comparison,
+            left,
+            right,
+            because: m.because,
+          },
+          numbers: [
+            { name: "is", value: ifKnown(m.left)!, source: "worked out" },
+            { name: "must", value: ifKnown(m.right)!, source: "the plan's own rule" },
+          ],
+        };
+      }),
 };

@@ -62,7 +62,9 @@ function findings(part: Part, tools: Tools): Finding[] {
     add("bevel", end.bevel, tools.bevels, end.at);
   }
   const width = ifKnown(part.width);
-  if (part.ripped && part.material?.kind === "board" && width && tools.rips === false) {
+  const board = part.material?.kind === "board" ? ifKnown(part.material.width) : undefined;
+  // A width that is the board's own needs no cut, and a wider one is another mistake.
+  if (part.ripped && board && width && width.approx < board.approx - 1e-6 && tools.rips === false) {
     found.push({
       at: part.ripped,
       about: [part.name],

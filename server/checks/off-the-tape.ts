@@ -1,5 +1,6 @@
 import { type At, ifKnown } from "../plan";
 import {
+  exactly,
   exactOf,
   fraction,
   LENGTH,
@@ -10,7 +11,8 @@ import {
   roughly,
 } from "../units";
 import type { Part, Worked } from "../worked";
-import type { Check, Finding } from "./check";
+import type { Check, Cure, Finding } from "./check";
+import { edit, writtenLength } from "./writing";
 
 export const offTheTape: Check = {
   code: "off-the-tape",
@@ -30,12 +32,15 @@ part slat 3 of 1x4, length 6-11/16"
   templates: {
     length: "{part} comes to {exact}, which is between two marks; it is cut at {mark}, {error} {way}.",
     width: "{part} is to be {exact} wide, which is between two marks; it is ripped to {mark}, {error} {way}.",
+    write: "Write {mark}",
+    round: "Round it to {step}",
   },
   run: (worked) =>
-    [...worked.parts.values()].flatMap((part) => [
-      ...finding(part, ifKnown(part.length), "length", part.lengthAt, worked),
-      ...finding(part, part.ripped && ifKnown(part.width), "width", part.ripped ?? part.declared.at, worked),
-    ]),
+    [...worked.parts.values()].flatMap((part) => {
+      const length = finding(part, ifKnown(part.length), "length", part.lengthAt, worked);
+      if (length.length > 0 || !part.ripped) return length;
+      return finding(part, ifKnown(part.width), "width", part.ripped, worked);
+    }),
 };
 
 function finding(
@@ -72,8 +77,41 @@ function finding(
           source: `rounded to ${lengthText({ ...is, exact: display.mark }, display)}`,
         },
       ],
+      cures: cures(part, says, is, worked),
     },
   ];
+}
+
+/** The mark in place of a plain value; an expression rounded to it. */
+function cures(part: Part, says: "length" | "width", is: Quantity, { loaded, settings }: Worked): Cure[] {
+  const { display } = settings;
+  const { entry, at } = part.declared;
+  const lengths = entry.clauses.find((c) => c.kind === "length");
+  const widths = entry.clauses.find((c) => c.kind === "width");
+  const value = (says === "length" ? lengths : widths)?.value;
+  const text = loaded.files.find((f) => f.file === at.file)?.tree.text;
+  const mark = exactly(LENGTH, fraction.roundTo(exactOf(is), display.mark));
+  if (!value || text === undefined || mark.approx <= 0) return [];
+  const place: At = { file: at.file, start: value.start, end: value.end };
+  if (value.kind === "literal") {
+    const to = writtenLength(mark, display);
+    return [{ says: "write", slots: { mark: to }, edits: [edit(place, to)] }];
+  }
+  const step = writtenLength(exactly(LENGTH, display.mark), display);
+  const written = text.slice(value.start, value.end);
+  return isWhole(written)
+    ? [{ says: "round", slots: { step }, edits: [edit(place, `round ${written} to ${step}`)] }]
+    : [];
+}
+
+/** Whether its parentheses pair: a sum's place leaves out those round its first or last term. */
+function isWhole(expression: string): boolean {
+  let open = 0;
+  for (const mark of expression) {
+    if (mark === "(") open++;
+    if (mark === ")" && --open < 0) return false;
+  }
+  return open === 0;
 }
 
 const INVISIBLE = 0.001;

@@ -1,4 +1,5 @@
 import { minus, type Quantity, refused } from "../units";
+import type { Worked } from "../worked";
 import type { Check } from "./check";
 
 export const overBudget: Check = {
@@ -25,9 +26,11 @@ part rail 2 of 2x4, length 60"
     over: "It costs {total}, {more} over the budget of {budget}.",
     least: "It costs {total} and more, {more} over the budget of {budget}: no price is known for {without}.",
     other: "The prices are in {currency}, so they cannot be compared with the budget of {budget}.",
+    uncounted: "How many {what} it takes is not known, so they are not all in this.",
     first: "The boards are laid out by a first answer; a cheaper way may exist.",
   },
-  run: ({ settings, shopping }) => {
+  run: (worked) => {
+    const { settings, shopping } = worked;
     const { budget } = settings;
     const total = shopping.total ?? shopping.subtotal;
     if (!budget || !total || shopping.rows.length === 0) return [];
@@ -37,7 +40,7 @@ part rail 2 of 2x4, length 60"
       return [{ at: budget.at, says: "other", slots }];
     }
     if (more.approx <= 0) return [];
-    const without = [...new Set(shopping.withoutPrice)];
+    const without = withoutPrice(worked);
     return [
       {
         at: budget.at,
@@ -47,8 +50,22 @@ part rail 2 of 2x4, length 60"
           { name: "costs", value: total, source: "the shop's prices" },
           { name: "budget", value: budget.value, source: "the plan" },
         ],
-        assumed: [{ says: "first", slots: {} }],
+        assumed: [
+          { says: "first", slots: {} },
+          ...shopping.fasteners
+            .filter((f) => !f.complete)
+            .map((f) => ({ says: "uncounted", slots: { what: f.fastener.name } })),
+        ],
       },
     ];
   },
 };
+
+/** What is bought at no known price: rows without one, and screws that the shop sells at none or has not at all. */
+function withoutPrice({ shopping, joints }: Worked): string[] {
+  const unpriced = shopping.fasteners.filter(
+    ({ fastener, count }) => count > fastener.onHand && !fastener.pack,
+  );
+  const unknown = joints.flatMap((j) => (j.size && !j.fastener ? [j.size.text] : []));
+  return [...new Set([...shopping.withoutPrice, ...unpriced.map((f) => f.fastener.name), ...unknown])];
+}

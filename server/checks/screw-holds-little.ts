@@ -1,6 +1,7 @@
 import { type Joint, SCREW_RULE, type ScrewFit, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { aboutPath, layersText, SCREW_TEMPLATES, screwedJoints, screwName, sizeCure } from "./screw-words";
+import { apart } from "./writing";
 
 export const screwHoldsLittle: Check = {
   code: "screw-holds-little",
@@ -55,6 +56,7 @@ function findingOf(
 ): Finding {
   const { path, bite, half } = worst;
   const least = SCREW_RULE.bite;
+  const [holds, most] = apart(bite, least, worked.settings.display);
   const about = aboutPath(joint, worst, worked);
   const says =
     worst.trouble === "unreached" ? "unreached" : bite.approx < least.approx ? "under-least" : "under-half";
@@ -66,8 +68,8 @@ function findingOf(
       screw: screwName(joint, worked),
       before: layersText(path.layers.slice(0, -1), worked),
       into: path.into,
-      bite,
-      least,
+      bite: holds,
+      least: most,
       length: joint.size!.length,
     },
     related: [

@@ -11,7 +11,7 @@ import {
   sizeCure,
   WAY,
 } from "./screw-words";
-import { edit, editAfter, markAbove } from "./writing";
+import { apart, edit, editAfter, markAbove } from "./writing";
 
 export const screwPokesThrough: Check = {
   code: "screw-pokes-through",
@@ -67,7 +67,7 @@ function findingOf(
   fits: readonly ScrewFit[],
   worked: Worked,
 ): Finding {
-  const { margin } = SCREW_RULE;
+  const [over, margin] = apart(worst.over, SCREW_RULE.margin, worked.settings.display);
   const about = aboutPath(joint, worst, worked);
   const reaches = worst.trouble === "near" && worst.over.approx < NO_WOOD;
   return {
@@ -78,7 +78,7 @@ function findingOf(
       screw: screwName(joint, worked),
       layers: layersText(worst.path.layers, worked),
       proud: negated(worst.over),
-      over: worst.over,
+      over,
       margin,
     },
     related: [

@@ -116,7 +116,9 @@ export function sizeCure(
   const text = named ? other.fastener!.name : other.size.text;
   const edits = [edit(joint.sizeAt, text)];
   if (other.fastener) return [{ says: "shop", slots: { ...why, name: other.fastener.name, length }, edits }];
-  return [{ says: "usual", slots: { ...why, length, kind }, edits }];
+  // A gauge's screws are sold by the inch, also where the plan is in millimetres.
+  const sold = display.system === "inches" || other.size.gauge === undefined ? length : other.size.text;
+  return [{ says: "usual", slots: { ...why, length: sold, kind }, edits }];
 }
 
 /** The paths of every joint with screws, those with anything known. */

@@ -1,7 +1,9 @@
 import { ifKnown } from "../plan";
+import { soldLengths } from "../trade";
 import { exactly, fraction, LENGTH, lengthText, type Quantity, roughly } from "../units";
 import { type BoardWork, type Part, type SheetWork, TICKS_PER_MM, type Worked } from "../worked";
-import type { Check, Finding, Says } from "./check";
+import type { Check, Cure, Finding, Says } from "./check";
+import { apart } from "./writing";
 
 export const tooLongForStock: Check = {
   code: "too-long-for-stock",
@@ -25,11 +27,12 @@ part rail 2 of 2x4, length 90"
     trim: "{trim} is taken off one end of a bought board.",
     stock: "{material} is sold and on hand like this.",
     "longer-sheet": "Look for a longer sheet of {material}, or make {part} of two pieces.",
+    usual: "A {length} board is long enough, and is a length usually sold.",
     longer: "Look for a longer board of {material}, or make {part} of two pieces.",
   },
   run: (worked) => [
     ...worked.boards.flatMap((work) => work.tooLong.map((part) => onBoards(part, work, worked))),
-    ...worked.sheets.flatMap((work) => work.tooLong.map((part) => onSheets(part, work))),
+    ...worked.sheets.flatMap((work) => work.tooLong.map((part) => onSheets(part, work, worked))),
   ],
 };
 
@@ -38,6 +41,7 @@ function onBoards(part: Part, work: BoardWork, { settings }: Worked): Finding {
   const needs = ifKnown(part.needs)!;
   const longest = inTicks(work.longest ?? 0);
   const over: Quantity = roughly(LENGTH, needs.approx - longest.approx);
+  const [long, most] = apart(needs, longest, settings.display);
   const trim = material.endTrim;
   const trimmed: Says[] =
     trim.assumed && material.sold.length > 0
@@ -45,8 +49,9 @@ function onBoards(part: Part, work: BoardWork, { settings }: Worked): Finding {
       : [];
   return {
     ...common(part, work),
+    cures: [...usualLength(part, work, settings), ...common(part, work).cures],
     says: "board",
-    slots: { part: part.name, needs, material: material.name, longest, over },
+    slots: { part: part.name, needs: long, material: material.name, longest: most, over },
     numbers: [
       { name: part.name, value: needs, source: "worked out" },
       { name: `longest ${material.name}`, value: longest, source: "the stock line" },
@@ -55,14 +60,15 @@ function onBoards(part: Part, work: BoardWork, { settings }: Worked): Finding {
   };
 }
 
-function onSheets(part: Part, work: SheetWork): Finding {
+function onSheets(part: Part, work: SheetWork, { settings }: Worked): Finding {
   const needs = ifKnown(part.needs)!;
   const sheets = [...work.job.sold, ...work.job.onHand];
   const longest = inTicks(Math.max(...sheets.map((s) => s.length)));
+  const [long, most] = apart(needs, longest, settings.display);
   return {
     ...common(part, work),
     says: "sheet",
-    slots: { part: part.name, needs, material: work.material.name, longest },
+    slots: { part: part.name, needs: long, material: work.material.name, longest: most },
     numbers: [
       { name: part.name, value: needs, source: "worked out" },
       { name: `longest ${work.material.name}`, value: longest, source: "the sheet line" },
@@ -70,12 +76,26 @@ function onSheets(part: Part, work: SheetWork): Finding {
   };
 }
 
+/** The shortest of the lengths usually sold from which the piece can be cut, its end squared first. */
+function usualLength(part: Part, { material }: BoardWork, { lumber, display }: Worked["settings"]): Cure[] {
+  const metric = lumber === "planed-metric";
+  const lengths = soldLengths.find((row) => row.unit === (metric ? "mm" : "ft"))?.value ?? [];
+  const wanted = ifKnown(part.needs)!.approx + material.endTrim.value.approx;
+  const length = lengths.find((l) => (metric ? l : l * FOOT) >= wanted - NUMERIC);
+  if (length === undefined) return [];
+  const text = metric ? lengthText(inTicks(length * TICKS_PER_MM), display) : `${length}'`;
+  return [{ says: "usual", slots: { length: text }, edits: [] }];
+}
+
+const FOOT = 304.8;
+const NUMERIC = 1e-6;
+
 const inTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
 
 function common(
   part: Part,
   { material }: BoardWork | SheetWork,
-): Pick<Finding, "at" | "about" | "related" | "cures"> {
+): Pick<Finding, "at" | "about" | "related"> & { readonly cures: readonly Cure[] } {
   const slots = { material: material.name, part: part.name };
   return {
     at: part.lengthAt,

@@ -1,6 +1,7 @@
 import { ifKnown } from "../plan";
 import type { Part, Worked } from "../worked";
 import type { Check, Finding } from "./check";
+import { apart } from "./writing";
 
 export const tooWideForStock: Check = {
   code: "too-wide-for-stock",
@@ -28,12 +29,13 @@ function ripped(worked: Worked): Finding[] {
     const width = ifKnown(part.width);
     const has = ifKnown(part.material?.width);
     if (!part.ripped || !width || !has || width.approx <= has.approx + NUMERIC) return [];
+    const [wide, most] = apart(width, has, worked.settings.display);
     return [
       {
         at: part.ripped,
         about: [part.name],
         says: "board",
-        slots: { part: part.name, width, material: part.material!.name, has },
+        slots: { part: part.name, width: wide, material: part.material!.name, has: most },
         numbers: [
           { name: part.name, value: width, source: "the plan" },
           { name: part.material!.name, value: has, source: part.material!.source },

@@ -1,17 +1,38 @@
 /** How checks write lists and lengths, in sentences and in edits of the text. */
 import { wordsOf } from "../../grammar/messages";
 import type { At } from "../plan";
-import { type Display, exactly, exactOf, fraction, lengthInFull, lengthText, type Quantity } from "../units";
+import {
+  type Display,
+  exactly,
+  exactOf,
+  fraction,
+  LENGTH,
+  lengthInFull,
+  lengthText,
+  type Quantity,
+  sameDimension,
+} from "../units";
 import type { Worked } from "../worked";
-import type { Edit } from "./check";
+import type { Edit, Slot } from "./check";
 
 /** `a, b and c` */
 export const allOf = (words: readonly string[]): string =>
   words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
 
-/** What stands in the text there, on one line and not too long. */
-export const textAt = ({ loaded }: Worked, at: At): string =>
-  wordsOf(loaded.files.find((f) => f.file === at.file)?.tree.text ?? "", at);
+/** What stands in the text there, on one line and not too long. A sum's own place may leave out parentheses round its ends. */
+export function textAt({ loaded }: Worked, at: At): string {
+  const text = loaded.files.find((f) => f.file === at.file)?.tree.text ?? "";
+  let open = 0;
+  let before = 0;
+  for (const mark of text.slice(at.start, at.end)) {
+    if (mark === "(") open++;
+    if (mark === ")" && open-- === 0) {
+      open = 0;
+      before++;
+    }
+  }
+  return "(".repeat(before) + wordsOf(text, at) + ")".repeat(open);
+}
 
 /** A sentence's first word. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -21,6 +42,10 @@ export function tellApart(a: Quantity, b: Quantity, display: Display): readonly 
   const marked = [lengthText(a, display), lengthText(b, display)] as const;
   return marked[0] === marked[1] ? [lengthInFull(a, display), lengthInFull(b, display)] : marked;
 }
+
+/** Two values that differ, as slots: lengths are told apart. */
+export const apart = (a: Quantity, b: Quantity, display: Display): readonly [Slot, Slot] =>
+  sameDimension(a.dim, LENGTH) && sameDimension(b.dim, LENGTH) ? tellApart(a, b, display) : [a, b];
 
 /** The first of the plan's marks at or above a length, and the last at or below it. */
 export const markAbove = (q: Quantity, { mark }: Display): Quantity => {

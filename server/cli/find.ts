@@ -1,6 +1,6 @@
 /** Finds plan files: those named, and all `*.sawbuck` below the folders named. */
 import { readdirSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { join, normalize } from "node:path";
 
 export interface Found {
   readonly files: readonly string[];
@@ -17,7 +17,7 @@ export function findPlans(names: readonly string[]): Found {
   for (const name of names) {
     const kind = kindOf(name);
     if (kind === "folder") files.push(...below(name, refused));
-    else if (kind === "file") files.push(name);
+    else if (kind === "file") files.push(normalize(name));
     else refused.push(`${name}: ${kind}`);
   }
   return { files: [...new Set(files)], refused };

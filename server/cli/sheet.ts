@@ -1,13 +1,13 @@
 /** `sawbuck sheet`: the shop sheet, printed or written to a file. */
 import { existsSync, statSync, writeFileSync } from "node:fs";
-import { resolve } from "node:path";
+import { normalize, resolve } from "node:path";
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluate, sheetOf, writeSheet } from "../service";
 import type { Asked } from "./arguments";
 
 export function sheetCommand(asked: Asked): number {
-  const [file] = asked.files as [string];
+  const file = normalize(asked.files[0]!);
   const read = readPlan(file);
   if ("refused" in read) return refuse(`${file}: ${read.refused}`);
   const evaluated = evaluate(

@@ -68,7 +68,7 @@ export function fastenerRows(worked: Worked): FastenerRow[] {
   const { display, make } = worked.settings;
   return [...rows].map(([what, { joints }]) => {
     const counts = joints.map((j) => ifKnown(j.count));
-    const pilots = new Set(joints.flatMap((j) => (j.pilot ? [lengthText(j.pilot, display)] : [])));
+    const pilots = new Set(joints.flatMap((j) => holesOf(j, display)));
     return {
       what,
       count: counts.every((c) => c !== undefined) ? counts.reduce((sum, c) => sum + c, 0) * make : null,
@@ -146,4 +146,12 @@ export function stepsOf({ loaded }: Worked): SheetData["steps"] {
     });
     return [{ title: entry.title.text, lines }];
   });
+}
+
+/** `1/8", clearance 3/16"`: the holes to drill for a joint. */
+function holesOf(joint: Joint, display: Display): string[] {
+  const pilot = joint.pilot && lengthText(joint.pilot, display);
+  const clearance = joint.clearance && `clearance ${lengthText(joint.clearance, display)}`;
+  const holes = [pilot, clearance].filter(Boolean).join(", ");
+  return holes ? [holes] : [];
 }

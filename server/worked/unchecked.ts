@@ -49,6 +49,14 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
   }
   for (const measure of worked.measures.values())
     add(`what ${measure.name} comes to`, measure.value, measure.declared.at);
+  for (const ring of worked.rings.filter((r) => r.lies === "flat")) {
+    const beveled = ring.members.some(({ part }) => {
+      const { leftEnd, rightEnd } = worked.parts.get(part) ?? {};
+      return leftEnd?.bevel || rightEnd?.bevel;
+    });
+    const why = "only its miters are worked out yet";
+    if (beveled) list.push({ what: `whether the bevels of ${ring.name} meet`, why, at: ring.declared.at });
+  }
   for (const ring of worked.rings) add(`whether ${ring.name} closes`, ring.closing, ring.declared.at);
   for (const joint of worked.joints) {
     for (const path of joint.paths)

@@ -19,6 +19,7 @@ import { countsInRings, type Ring, ringMembers, workRing } from "./rings";
 import { type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { uncheckedOf } from "./unchecked";
+import { checkUses } from "./uses";
 
 export interface Must {
   readonly entry: Entry & { kind: "must" };
@@ -93,6 +94,7 @@ export function work(loaded: Loaded): Worked {
       ? [workJoint(e, main.file, scope, worker, parts, fasteners)]
       : [],
   );
+  checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
   const cut = fits ? [...parts.values()] : [];
   const boards = materials.used

@@ -10,6 +10,7 @@ const many = Object.fromEntries(
 
 export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
   "cannot-accept": [
+    `${leg(', length 20" / 3')}\naccept off-the-tap on leg because nobody sees it`,
     `${leg(', length 28"')}\naccept ring-opn on leg because nobody sees it`,
     `${leg(', length 28"')}\naccept leaning-fence because nobody sees it`,
     `${leg(", length rimm")}\naccept unknown-name because it is clear what is meant`,
@@ -83,6 +84,8 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     leg(', length 20" / 3'),
     leg(", length 300.5mm"),
     'part slat 3 of 1x6, length 20", width 5" / 3',
+    leg(', length (20" + 1") / 13'),
+    leg(', length diagonal(5", 5")'),
   ],
   "said-twice": [
     leg(', length 28", length 30"'),
@@ -112,6 +115,7 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     rim('30" - 12 lb'),
     rim("€4 * $3"),
     rim('40" * 3"'),
+    rim('$4 * $3 / 1"'),
     rim("€4 / $3"),
     `${rim('30"')}\nmust rim at most 12 lb`,
     rim('round 30" to 2 lb'),

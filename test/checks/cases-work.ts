@@ -18,6 +18,8 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     `${trough("69 psf")}box trough, inside 46" x 15" x 12", filled with potting-mix`,
     `${trough("57 psf")}fill yard-mix, dry 30 lb/cuft\npart side 4 of 1x6, length 46"\nbox trough, walls side, inside 46" x 15" x 12", filled with yard-mix`,
     `${trough("57 psf")}box trough, inside 46" x 15" x 12", tapering to 40" x 12", filled with soil`,
+    `${trough("57 psf", "\n  of which people 57 psf")}box trough, inside 46" x 15" x 12", filled with soil, weighs 47 lb empty`,
+    'plan A trough\n  UNITS\n  floor limit 57 psf\nbox trough, inside 46" x 15" x 12", filled with soil, weighs 47 lb empty',
   ],
   "ends-cross": ['part block 2 of 1x6, length 8", long point to long point, ends mitered 45°'],
   "no-tool-for-cut": [
@@ -27,6 +29,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
   "over-budget": [
     "plan A rail\n  UNITS\n  budget $5\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"",
     "plan A rail\n  UNITS\n  budget $5\nstock 2x4, sold 8' $6.20\nstock 1x4, sold 8'\npart rail 1 of 2x4, length 60\"\npart slat 1 of 1x4, length 30\"",
+    'plan A rail\n  UNITS\n  budget $5\nfastener deck-2, #8 x 2" screw\nstock 2x4, sold 8\' $4.20\npart rail 2 of 2x4, length 60"\npart leg 4 of 2x4, length 12"\nfasten leg face into rail face, 2 deck-2 at each crossing\nfasten leg face into rail face, 1 deck-2 in all',
     "plan A rail\n  UNITS\n  budget €5\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"",
   ],
   "ring-open": [
@@ -53,6 +56,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     joined('3/4"', '1-1/2"', '2 #7 x 1" at each end'),
     joined('3/4"', '1-1/2"', '2 #8 x 1-5/8" at each end, angled 50°'),
     joined('3/4"', '3/4"', '2 #8 x 1-1/4" at each end, angled 60°'),
+    joined("18mm", "18mm", "2 4 x 20mm at each end"),
     joined("19mm", "38mm", "2 4 x 25mm at each end"),
     'part slat 4 of 1x4, length 20"\npart plank 4 of 2x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face and plank face into rail face, 2 #8 x 1" at each end',
     'part slat 4 of 1x4, length 20"\npart thin 4 of 1x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face and thin edge into rail face, 2 #8 x 1" at each end',

@@ -164,18 +164,26 @@ export function sheetOf(page) {
   return page.frameLocator("iframe.webview.ready").frameLocator("iframe#active-frame");
 }
 
-/** For what the workbench itself may miss: does `work` up to three times, waiting less the first two. Tells it which time it is. */
-export async function tries(page, patience, work) {
-  page.setDefaultTimeout(patience / 2);
+/** For what the workbench itself may miss: does `work` up to three times, and tells it which time it is. */
+export async function tries(work) {
   for (let time = 1; time < 3; time++) {
-    if (await work(time).then(succeeded, failed)) return page.setDefaultTimeout(patience);
+    if (await work(time).then(succeeded, failed)) return;
   }
-  page.setDefaultTimeout(patience);
   await work(3);
 }
 
 const succeeded = () => true;
 const failed = () => false;
+
+/**
+ * Loads the window anew. A browser gives a page no time to write down what was open in it while it goes, so the workbench is
+ * told a moment before.
+ */
+export async function reload(page) {
+  await page.evaluate(() => window.dispatchEvent(new PageTransitionEvent("pagehide")));
+  await page.waitForTimeout(2000);
+  await page.reload();
+}
 
 // The two below run in the page. Blanks on the screen are no-break spaces.
 

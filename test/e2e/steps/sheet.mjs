@@ -1,6 +1,6 @@
 // The shop sheet beside the text: that it is there, follows, stays when it must, and comes back.
 import assert from "node:assert/strict";
-import { openEditor, sheetOf, tries } from "../editor.mjs";
+import { openEditor, reload, sheetOf, tries } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";
 
 export const scenarios = [
@@ -60,14 +60,13 @@ export const scenarios = [
   },
   {
     name: "the sheet comes back when the window does",
-    run: async ({ page, folder, patience }) => {
+    run: async ({ page, folder }) => {
       await openSheet(page, folder);
       const sheetHere = () => row(sheetOf(page), PLAN.measure.before).waitFor();
       await sheetHere();
-      // A window in a browser writes down what was open while it is already closing, and not always in time.
-      await tries(page, patience, async (time) => {
+      await tries(async (time) => {
         if (time > 1) await openSheet(page, folder);
-        await page.reload();
+        await reload(page);
         await sheetHere();
       });
     },

@@ -33,14 +33,14 @@ export const scenarios = [
   },
   {
     name: "the code in the list of problems opens its page",
-    run: async ({ page, folder, shot, patience }) => {
+    run: async ({ page, folder, shot }) => {
       const { screw } = PLAN;
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.replace(screw);
       await editor.openProblems();
       await editor.problem(screw.code).waitFor();
       // The list is drawn anew after each evaluation, and a click on a row that is going is lost.
-      await tries(page, patience, async () => {
+      await tries(async () => {
         const link = page.locator(".markers-panel a").filter({ hasText: screw.code });
         await link.first().click({ modifiers: ["ControlOrMeta"] });
         await page.getByRole("tab", { name: screw.code }).waitFor();

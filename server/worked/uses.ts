@@ -1,0 +1,51 @@
+/** Names in lines whose meaning is to come: they are not worked out, but a misspelt one is still told. */
+import type { Entry } from "../../grammar/tree";
+import { type DeclaredKind, lookUp, nearNames, type Scope, type Use, usesOf } from "../plan";
+import type { Worker } from "./expressions";
+import { kindWord } from "./groups";
+
+type Main = { readonly file: string; readonly tree: { readonly entries: readonly Entry[] } };
+
+const LATER: ReadonlySet<Entry["kind"]> = new Set([
+  "place",
+  "assembly",
+  "coat",
+  "line",
+  "load",
+  "step",
+  "accept",
+]);
+
+export function checkUses(main: Main, scope: Scope, worker: Worker): void {
+  for (const entry of main.tree.entries) {
+    if (LATER.has(entry.kind)) for (const use of usesOf(entry)) checkUse(use, main.file, scope, worker);
+    if (entry.kind === "box") {
+      const carried = new Set(
+        entry.clauses.flatMap((c) => (c.kind === "carried" ? c.by.map((t) => t.name) : [])),
+      );
+      for (const use of usesOf(entry)) if (carried.has(use.name)) checkUse(use, main.file, scope, worker);
+    }
+  }
+}
+
+function checkUse(use: Use, file: string, scope: Scope, worker: Worker): void {
+  const { name, kinds, also } = use;
+  if ((also === "floor" && name.text === "floor") || (also === "sections" && /^\d/.test(name.text))) return;
+  const at = { file, start: name.start, end: name.end };
+  const found = lookUp(scope, name.text);
+  const wants = wanted(kinds);
+  if (!found) {
+    worker.fault({
+      kind: "unknown-name",
+      at,
+      name: name.text,
+      near: nearNames(scope, name.text, kinds),
+      wants,
+    });
+  } else if (!kinds.includes(found.kind)) {
+    worker.fault({ kind: "wrong-kind", at, name: name.text, found: found.kind, wants });
+  }
+}
+
+const wanted = (kinds: readonly DeclaredKind[]): string =>
+  kinds.includes("part") ? "a part" : kindWord(kinds[0] ?? "part");
