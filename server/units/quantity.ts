@@ -71,7 +71,10 @@ export function over(a: Quantity, b: Quantity): Outcome {
 /** Negative, zero, positive; "kinds" when the two cannot be compared. */
 export function order(a: Quantity, b: Quantity): number | "kinds" {
   if (!shared(a, b)) return "kinds";
-  return a.exact && b.exact ? R.compare(a.exact, b.exact) : Math.sign(a.approx - b.approx);
+  if (a.exact && b.exact) return R.compare(a.exact, b.exact);
+  // Trigonometry leaves crumbs in the last digits: 20" * sin(30°) is 10".
+  const crumbs = 1e-9 * Math.max(Math.abs(a.approx), Math.abs(b.approx));
+  return Math.abs(a.approx - b.approx) <= crumbs ? 0 : Math.sign(a.approx - b.approx);
 }
 
 /** The multiple of `step` nearest to a (ties away from zero). */
