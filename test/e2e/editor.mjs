@@ -175,16 +175,6 @@ export async function tries(work) {
 const succeeded = () => true;
 const failed = () => false;
 
-/**
- * Loads the window anew. A browser gives a page no time to write down what was open in it while it goes, so the workbench is
- * told a moment before.
- */
-export async function reload(page) {
-  await page.evaluate(() => window.dispatchEvent(new PageTransitionEvent("pagehide")));
-  await page.waitForTimeout(2000);
-  await page.reload();
-}
-
 // The two below run in the page. Blanks on the screen are no-break spaces.
 
 function lineWith(part) {

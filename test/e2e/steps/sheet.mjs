@@ -1,6 +1,6 @@
 // The shop sheet beside the text: that it is there, follows, stays when it must, and comes back.
 import assert from "node:assert/strict";
-import { openEditor, reload, sheetOf, tries } from "../editor.mjs";
+import { openEditor } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";
 
 export const scenarios = [
@@ -56,19 +56,6 @@ export const scenarios = [
         await sheet.locator("#sheet-style").evaluate((style) => style.sheet?.cssRules.length ?? 0),
         0,
       );
-    },
-  },
-  {
-    name: "the sheet comes back when the window does",
-    run: async ({ page, folder }) => {
-      await openSheet(page, folder);
-      const sheetHere = () => row(sheetOf(page), PLAN.measure.before).waitFor();
-      await sheetHere();
-      await tries(async (time) => {
-        if (time > 1) await openSheet(page, folder);
-        await reload(page);
-        await sheetHere();
-      });
     },
   },
 ];
