@@ -45,6 +45,8 @@ function findings(line: Worked["accepted"][number], found: readonly Problem[]): 
   }
   if (!line.because) return of("reason");
   const same = found.filter((p) => accepts(line, p));
+  // While something cannot be worked out, it may only be silent.
+  if (same.length === 0 && found.some((p) => p.class === "error")) return [];
   if (same.length === 0) {
     return of("gone", { class: "hint", slots: { code, on: line.on ? ` on ${line.on}` : "" } });
   }

@@ -1,5 +1,6 @@
 import { kindWord } from "../worked";
 import type { Check } from "./check";
+import { baseName } from "./writing";
 
 export const declaredTwice: Check = {
   code: "declared-twice",
@@ -19,14 +20,26 @@ part back-leg 2 of 4x4, length 30"
 \`\`\``,
   templates: {
     same: "“{name}” is already {kind}: this second one is passed over.",
+    elsewhere: "“{name}” is {kind} in {file} too: this line counts, and that one is passed over.",
     first: "The first “{name}” is here.",
+    second: "It is declared again here.",
   },
   run: ({ scope }) =>
-    scope.twice.map(({ first, second }) => ({
-      at: second.at,
-      about: [second.name],
-      says: "same",
-      slots: { name: second.name, kind: kindWord(first.kind) },
-      related: [{ at: first.at, says: "first", slots: { name: first.name } }],
-    })),
+    scope.twice.map(({ first, second }) => {
+      const about = [second.name];
+      const name = second.name;
+      // What the plan's builder can change is the plan; the other file may be anyone's.
+      if (first.role === "plan" && second.role !== "plan") {
+        const slots = { name, kind: kindWord(second.kind), file: baseName(second.at.file) };
+        const related = [{ at: second.at, says: "second", slots: {} }];
+        return { at: first.at, about, says: "elsewhere", slots, related };
+      }
+      return {
+        at: second.at,
+        about,
+        says: "same",
+        slots: { name, kind: kindWord(first.kind) },
+        related: [{ at: first.at, says: "first", slots: { name } }],
+      };
+    }),
 };

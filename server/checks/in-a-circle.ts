@@ -1,6 +1,7 @@
 import type { Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
+import { baseName } from "./writing";
 
 export const inACircle: Check = {
   code: "in-a-circle",
@@ -44,6 +45,6 @@ function files(worked: Worked): Finding[] {
     .map(({ at, along }) => ({
       at,
       says: "files",
-      slots: { path: along.map((file) => file.split(/[\\/]/).pop()!).join(" → ") },
+      slots: { path: along.map(baseName).join(" → ") },
     }));
 }

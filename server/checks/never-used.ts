@@ -1,6 +1,7 @@
 import { lookUp, usesOf } from "../plan";
 import { kindWord, type Worked } from "../worked";
 import type { Check } from "./check";
+import { minusIn } from "./minus";
 
 /** Declarations that do something by themselves. */
 const OF_ITSELF = new Set(["part", "ring", "box"]);
@@ -42,7 +43,8 @@ const makesSomething = ({ scope }: Worked): boolean =>
   [...scope.declared.values()].some((d) => d.role === "plan" && OF_ITSELF.has(d.kind));
 
 /** Names that some line uses; a fastener also when a joint names its size. */
-function usedNames({ loaded, scope, joints, faults }: Worked): Set<string> {
+function usedNames(worked: Worked): Set<string> {
+  const { loaded, scope, joints, faults } = worked;
   const used = new Set<string>();
   for (const { tree } of loaded.files) {
     for (const entry of tree.entries) {
@@ -54,8 +56,11 @@ function usedNames({ loaded, scope, joints, faults }: Worked): Set<string> {
   }
   for (const joint of joints) if (joint.fastener) used.add(joint.fastener.name);
   // A misspelt name near this one was likely meant for it.
-  for (const fault of faults)
-    if (fault.kind === "unknown-name") for (const name of fault.near) used.add(name);
+  for (const fault of faults) {
+    if (fault.kind !== "unknown-name") continue;
+    const minus = minusIn(fault, worked);
+    for (const name of minus ? [minus.from, minus.less ?? minus.from] : fault.near) used.add(name);
+  }
   return used;
 }
 

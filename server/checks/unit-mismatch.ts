@@ -1,5 +1,6 @@
-import { isNumber, LENGTH, nameOf, type Quantity, sameDimension } from "../units";
-import type { Worked } from "../worked";
+import { type At, usesOf } from "../plan";
+import { ANGLE, isNumber, LENGTH, nameOf, order, type Quantity, readLiteral, sameDimension } from "../units";
+import { compares, type Fault, type Worked } from "../worked";
 import { type Check, type Cure, type Finding, slotText } from "./check";
 import { ofKind } from "./faults";
 import { capital, textAt } from "./writing";
@@ -30,10 +31,15 @@ part leg 4 of 2x4, length 28"
     wanted: "{what} is wanted here, not {found}.",
     "no-kind": "{what} is wanted here, and “{text}” comes to a value of no everyday kind.",
     bare: "{what} is wanted here, but {text} has no unit. Is it inches or millimetres?",
+    "bare-measure": "“{name}” is used as a length, but {text} has no unit. Is it inches or millimetres?",
+    use: "It is used as a length here.",
     write: "Write {to}",
   },
   run: (worked) => [...sums(worked), ...wanted(worked)],
 };
+
+type Kinds = Extract<Fault, { kind: "kinds" }>;
+type Wanted = Extract<Fault, { kind: "wanted" }>;
 
 function sums(worked: Worked): Finding[] {
   return ofKind(worked, "kinds").map((fault) => {
@@ -43,29 +49,89 @@ function sums(worked: Worked): Finding[] {
       at: fault.at,
       says: fault.meant ? "meant" : fault.doing,
       slots: { left, right, Left: capital(left), Right: capital(right), meant: fault.meant ?? "" },
-      cures: fault.meant ? [write(fault.at, fault.meant)] : [],
+      cures: fault.meant ? [write(fault.at, fault.meant)] : besideLength(fault, worked),
     };
   });
 }
 
+/** The units a bare number beside a length may have; of those compared, only such as keep what is said of them. */
+function besideLength({ sides, left, right, comparison }: Kinds, worked: Worked): Cure[] {
+  const bareLeft = isNumber(left.dim) && sameDimension(right.dim, LENGTH);
+  const bareRight = isNumber(right.dim) && sameDimension(left.dim, LENGTH);
+  if (!sides || !(bareLeft || bareRight)) return [];
+  const at = sides[bareLeft ? 0 : 1];
+  const text = textAt(worked, at);
+  if (!BARE.test(text)) return [];
+  return inUnits(text, worked)
+    .filter((to) => {
+      const length = readLiteral(to);
+      if (!length || !comparison) return true;
+      const o = bareLeft ? order(length, right) : order(left, length);
+      return typeof o === "number" && compares(o, comparison);
+    })
+    .map((to) => write(at, to));
+}
+
 function wanted(worked: Worked): Finding[] {
-  const inches = worked.settings.display.system === "inches";
-  return ofKind(worked, "wanted").map((fault) => {
-    const what = capital(fault.what);
-    const bare =
-      isNumber(fault.found.dim) && sameDimension(fault.wanted, LENGTH) && /^[\d./]+$/.test(fault.text);
-    const options = inches ? [`${fault.text}"`, `${fault.text}mm`] : [`${fault.text}mm`, `${fault.text}"`];
+  const faults = ofKind(worked, "wanted");
+  const told = bareMeasures(faults, worked);
+  return faults.flatMap((fault) => {
+    const group = told.find((g) => g.faults.includes(fault));
+    if (group) return group.faults[0] === fault ? [ofMeasure(group, worked)] : [];
+    const text = fault.text || textAt(worked, fault.at);
+    const number = isNumber(fault.found.dim) && BARE.test(fault.text);
+    const bare = number && sameDimension(fault.wanted, LENGTH);
+    const angle = number && sameDimension(fault.wanted, ANGLE) && /^[\d.]+$/.test(text);
+    const options = bare ? inUnits(text, worked) : angle ? [`${text}°`] : [];
     return {
       at: fault.at,
       says: bare ? "bare" : nameOf(fault.found.dim) === NO_KIND ? "no-kind" : "wanted",
-      slots: { what, found: said(fault.found, worked), text: fault.text || textAt(worked, fault.at) },
-      cures: fault.meant
-        ? [write(fault.at, fault.meant)]
-        : bare
-          ? options.map((to) => write(fault.at, to))
-          : [],
+      slots: { what: capital(fault.what), found: said(fault.found, worked), text },
+      cures: (fault.meant ? [fault.meant] : options).map((to) => write(fault.at, to)),
     };
   });
+}
+
+interface BareMeasure {
+  readonly name: string;
+  /** Where its number stands. */
+  readonly at: At;
+  readonly faults: readonly Wanted[];
+}
+
+/** Measures that are a bare number, and that every line which names them takes for a length: one mistake each. */
+function bareMeasures(faults: readonly Wanted[], worked: Worked): BareMeasure[] {
+  const named = faults.filter((f) => f.text === "" && sameDimension(f.wanted, LENGTH));
+  if (named.length === 0) return [];
+  const uses = worked.loaded.files.flatMap((f) => f.tree.entries.flatMap(usesOf));
+  return [...worked.measures.values()].flatMap(({ name, declared: { entry, at } }): BareMeasure[] => {
+    const value = entry.kind === "measure" ? entry.value : undefined;
+    if (value?.kind !== "literal" || !BARE.test(value.text)) return [];
+    const mine = named.filter((f) => textAt(worked, f.at) === name);
+    const all = uses.filter((u) => u.name.text === name && u.kinds.includes("measure"));
+    if (mine.length === 0 || mine.length < all.length) return [];
+    return [{ name, at: { file: at.file, start: value.start, end: value.end }, faults: mine }];
+  });
+}
+
+function ofMeasure({ name, at, faults }: BareMeasure, worked: Worked): Finding {
+  const text = textAt(worked, at);
+  return {
+    at,
+    about: [name],
+    says: "bare-measure",
+    slots: { name, text },
+    related: faults.map((f) => ({ at: f.at, says: "use", slots: {} })),
+    cures: inUnits(text, worked).map((to) => write(at, to)),
+  };
+}
+
+const BARE = /^[\d./]+$/;
+
+/** A bare number with the marks of both systems, the plan's own first. */
+function inUnits(text: string, { settings }: Worked): string[] {
+  const both = [`${text}"`, `${text}mm`];
+  return settings.display.system === "inches" ? both : both.reverse();
 }
 
 const NO_KIND = nameOf({ ...LENGTH, length: 9 });

@@ -1,6 +1,7 @@
 import { kindWord } from "../worked";
-import type { Check } from "./check";
+import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
+import { minusIn } from "./minus";
 
 export const unknownName: Check = {
   code: "unknown-name",
@@ -21,17 +22,30 @@ part leg 4 of 2x4, length rim
   templates: {
     near: "Nothing here is called “{name}”. Did you mean {near}?",
     unknown: "Nothing here is called “{name}”; {wants} is wanted.",
+    minus:
+      "Nothing here is called “{name}”: a hyphen belongs to a name. To take one away, put a blank on both sides of the minus: {better}.",
     "wrong-kind": "“{name}” is {found}, but {wants} is wanted here.",
     swap: "Write “{to}”",
   },
   run: (worked) => [
-    ...ofKind(worked, "unknown-name").map((fault) => ({
-      at: fault.at,
-      about: [fault.name],
-      says: fault.near.length > 0 ? "near" : "unknown",
-      slots: { name: fault.name, near: fault.near.map((n) => `“${n}”`).join(" or "), wants: fault.wants },
-      cures: fault.near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...fault.at, text: to }] })),
-    })),
+    ...ofKind(worked, "unknown-name").map((fault): Finding => {
+      const { at, name, near, wants } = fault;
+      const about = [name];
+      const minus = minusIn(fault, worked);
+      if (minus) {
+        const { better, hyphen } = minus;
+        const edits = [{ file: at.file, start: hyphen, end: hyphen + 1, text: " - " }];
+        const cures = [{ says: "swap", slots: { to: better }, edits }];
+        return { at, about, says: "minus", slots: { name, better }, cures };
+      }
+      return {
+        at,
+        about,
+        says: near.length > 0 ? "near" : "unknown",
+        slots: { name, near: near.map((n) => `“${n}”`).join(" or "), wants },
+        cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
+      };
+    }),
     ...ofKind(worked, "wrong-kind").map((fault) => ({
       at: fault.at,
       about: [fault.name],

@@ -1,5 +1,9 @@
+import { section } from "../trade";
+import { type Display, exactly, fraction, INCH, LENGTH, lengthText, readNumber } from "../units";
+import type { Worked } from "../worked";
 import type { Check } from "./check";
 import { ofKind } from "./faults";
+import { allOf } from "./writing";
 
 export const unknownSection: Check = {
   code: "unknown-section",
@@ -27,8 +31,18 @@ part leg 4 of 2x6, length 28"
       says: near.length > 0 ? "near" : "unknown",
       slots: {
         name,
-        near: near.length > 1 ? `${near.slice(0, -1).join(", ")} and ${near.at(-1)}` : (near[0] ?? ""),
+        near: allOf(near.map((to) => withSize(to, worked.settings))),
       },
       cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
     })),
 };
+
+/** `2x4 (really 1-1/2" x 3-1/2")`; a metric name is its own size. */
+function withSize(name: string, { lumber, display }: Worked["settings"]): string {
+  const found = section(name, lumber);
+  if (found?.unit !== "in") return name;
+  return `${name} (really ${inchesText(found.thickness, display)} x ${inchesText(found.width, display)})`;
+}
+
+const inchesText = (tape: string, display: Display): string =>
+  lengthText(exactly(LENGTH, fraction.multiply(readNumber(tape)!, INCH)), display);

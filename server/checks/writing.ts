@@ -34,6 +34,9 @@ export function textAt({ loaded }: Worked, at: At): string {
   return "(".repeat(before) + wordsOf(text, at) + ")".repeat(open);
 }
 
+/** A file's own name, without the folders it lies in. */
+export const baseName = (file: string): string => file.split(/[\\/]/).pop()!;
+
 /** A sentence's first word. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

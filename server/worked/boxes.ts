@@ -183,7 +183,10 @@ function fillInfo(name: Name, file: string, scope: Scope, worker: Worker): FillI
   if (declared?.kind === "fill") {
     const read = new Reader(worker, declared.at.file, declared.entry.clauses);
     const own = (wetness: Wetness) => {
-      const clause = read.all("density").find((c) => c.state === wetness);
+      const clause = read.once(
+        wetness,
+        read.all("density").filter((c) => c.state === wetness),
+      );
       return (
         clause &&
         ifKnown(worker.expect(clause.value, declared.at.file, DENSITY, "a density, like 75 lb/cuft,"))

@@ -1,5 +1,6 @@
 /** What went wrong while working a plan out, as typed facts. The checks turn them into problems; nothing here is text for a builder. */
 
+import type { Comparison } from "../../grammar/tree";
 import type { At, DeclaredKind } from "../plan";
 import type { Dimension, Quantity } from "../units";
 
@@ -13,6 +14,8 @@ export type Fault =
       readonly right: Quantity;
       /** Where the two stand, in that order. */
       readonly sides?: readonly [At, At];
+      /** How they are compared, in that order. */
+      readonly comparison?: Comparison;
       /** For `11 - 1/2"`: the mixed number that was likely meant. */
       readonly meant?: string;
     }

@@ -33,6 +33,11 @@ export function measuresOf(declared: readonly Declared[], worker: Worker): Map<s
     declared.map((d) => {
       const value = worker.measureValue(d, d.at);
       const read = new Reader(worker, d.at.file, d.entry.clauses);
+      for (const way of ["at least", "at most"] as const)
+        read.once(
+          way,
+          read.all("bound").filter((b) => b.comparison === way),
+        );
       const bounds = read.all("bound").flatMap((clause): Bound[] => {
         const limit = ifKnown(worker.evaluate(clause.value, d.at.file));
         if (!limit) return [];
@@ -47,6 +52,7 @@ export function measuresOf(declared: readonly Declared[], worker: Worker): Map<s
             left: is,
             right: limit,
             sides: sidesOf(d, clause),
+            comparison: clause.comparison,
           });
         const kept = typeof o !== "number" || (clause.comparison === "at least" ? o >= 0 : o <= 0);
         return [{ comparison: clause.comparison, value: limit, at, kept }];

@@ -246,7 +246,15 @@ function endsOf(read: Reader, worker: Worker, file: string): Shape["ends"] & { r
   let left: Angles | undefined;
   let right: Angles | undefined;
   let faulty = false;
-  for (const clause of read.all("ends")) {
+  const said = read.all("ends");
+  const which = (end: (typeof said)[number]["which"]) => said.filter((c) => c.which === end);
+  const clauses = [
+    read.once("ends", which("both")),
+    read.once("left end", which("left")),
+    read.once("right end", which("right")),
+  ];
+  for (const clause of clauses) {
+    if (!clause) continue;
     const angle = (how: "mitered" | "beveled") => {
       const cut = clause.cuts.find((c) => c.how === how);
       const value = cut && ifKnown(worker.angle(cut.angle, file));

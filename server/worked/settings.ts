@@ -150,14 +150,13 @@ export class Reader {
   }
 
   clause<K extends Clause["kind"]>(kind: K): Of<K> | undefined {
-    const [first, second] = this.all(kind);
+    return this.once(kind, this.all(kind));
+  }
+
+  /** The first of clauses that say the same thing; the second is a fault. */
+  once<C extends Clause>(what: string, [first, second]: readonly C[]): C | undefined {
     if (first && second) {
-      this.worker.fault({
-        kind: "said-twice",
-        at: placeOf(this.file, second),
-        what: kind,
-        first: placeOf(this.file, first),
-      });
+      this.worker.fault({ kind: "said-twice", at: this.at(second), what, first: this.at(first) });
     }
     return first;
   }
@@ -227,8 +226,12 @@ function displayOf(units: Of<"units"> | undefined, worker: Worker, file: string)
 
 function toolsOf(loaded: Loaded, worker: Worker): (Tools & { kerf: Quantity | undefined }) | undefined {
   for (const { file, tree } of loaded.files) {
-    const entry = tree.entries.find((e) => e.kind === "tools");
+    const [entry, second] = tree.entries.filter((e) => e.kind === "tools");
     if (!entry) continue;
+    if (second) {
+      const [first, at] = [placeOf(file, entry.keyword), placeOf(file, second.keyword)];
+      worker.fault({ kind: "said-twice", at, what: "tools", first });
+    }
     const read = new Reader(worker, file, entry.clauses);
     const angle = (kind: "miters to" | "bevels to") => {
       const clause = read.clause(kind);

@@ -164,7 +164,8 @@ function mustsOf(main: Main, worker: Worker): Must[] {
     if (a && b && o === "kinds") {
       const place = (e: Expression): At => ({ file: main.file, start: e.start, end: e.end });
       const sides = [place(entry.left), place(entry.right)] as const;
-      worker.fault({ kind: "kinds", at, doing: "compare", left: a, right: b, sides });
+      const { comparison } = entry;
+      worker.fault({ kind: "kinds", at, doing: "compare", left: a, right: b, sides, comparison });
     }
     const holds = o === undefined || o === "kinds" ? undefined : compares(o, entry.comparison);
     return [{ entry, at, left, right, holds, because: entry.because?.text ?? "" }];

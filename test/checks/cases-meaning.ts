@@ -28,6 +28,10 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
   "declared-twice": [
     `${leg(', length 28"')}\npart leg 2 of 4x4, length 30"`,
     'measure rim = 30"\npart rim 4 of 2x4, length rim',
+    {
+      text: `shop hillside-shop.sawbuck\nstock 2x4, sold 10' $5.60\n${leg(', length 28"')}`,
+      files: { "hillside-shop.sawbuck": "stock 2x4, sold 8' $4.20" },
+    },
   ],
   "file-not-found": [`shop hilltop-shop.sawbuck\n${leg(', length 28"')}`],
   "impossible-value": [
@@ -90,6 +94,10 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
   "said-twice": [
     leg(', length 28", length 30"'),
     'plan A bench\n  UNITS\n  outdoors\n  indoors\n  kerf 1/8"\n  kerf 3/32"\nplan Another bench',
+    `tools\n  miters to 47°\ntools\n  miters to 60°\n${leg(', length 28"')}`,
+    'fill mix, saturated 75 lb/cuft, saturated 80 lb/cuft\nbox trough, inside 40" x 12" x 10", filled with mix',
+    leg(', length 28", ends mitered 45°, ends square'),
+    `measure rim = 30", at most 32", at most 34"\n${leg(", length rim")}`,
   ],
   "size-missing": [
     leg(""),
@@ -121,7 +129,13 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     rim('round 30" to 2 lb'),
     rim('diagonal(30", 2 lb)'),
     rim('28 - 1/2"'),
+    `${rim('30"')}\nmust rim at most 32`,
+    `measure rim = 30", at least 24\n${leg(", length rim")}`,
+    rim('28" + 2'),
+    `${rim("30")}\npart rail 2 of 2x4, length rim`,
+    `${rim("30")}\nmust count of leg at most rim`,
     leg(", length 45°"),
+    leg(', length 28", ends mitered 45'),
     leg(", length 28"),
     leg(", length 28-1/2"),
     "plan A bench\n  UNITS\n  budget 120",
@@ -131,6 +145,8 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     `measure rim = 30"\n${leg(", length rimm")}`,
     `measure rim = 30"\nmeasure rin = 31"\n${leg(", length rip")}\nmust rin at least rim`,
     leg(", length height-of-the-shed"),
+    `measure rim = 30"\nmeasure overhang = 1"\n${leg(", length rim-overhang")}`,
+    `measure rim = 30"\n${leg(', length rim-1-1/2"')}`,
     `${leg(', length 28"')}\nmeasure rim = leg\nmust rim at least 20"`,
     "stock 1x4, species wetsern-redcedar, sold 8' $6\npart slat 4 of 1x4, length 20\"",
   ],
