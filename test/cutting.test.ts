@@ -191,14 +191,14 @@ describe("which boards are bought", () => {
   });
 
   it("the fullest fillings, where first fit and best fit need one board more", () => {
-    const lengths = [50, 40, 35, 30, 25, 20];
+    const lengths = Int32Array.of(50, 40, 35, 30, 25, 20);
     for (const fit of ["first", "best"] as const) {
       const bins: Bin[] = [];
       const open = (): Bin => ({ wood: 0, bought: true, room: 100, runs: [] });
-      packDecreasing(fit, lengths, [1, 1, 1, 1, 1, 1], [0, 6], bins, open);
+      packDecreasing(fit, lengths, Int32Array.of(1, 1, 1, 1, 1, 1), [0, 6], bins, open);
       expect(bins.map(({ room }) => room)).toEqual([10, 10, 80]);
     }
-    const parts = lengths.map((length) => ({ id: String(length), length }));
+    const parts = [...lengths].map((length) => ({ id: String(length), length }));
     const answer = layOut(job({ pieces: parts, sold: [{ id: "a", length: 100, price: 900 }], kerf: 0 }));
     expect(answer.boards.map(({ cuts }) => cuts.map(({ pieceId }) => pieceId))).toEqual([
       ["50", "30", "20"],

@@ -13,9 +13,7 @@ export function cutAgain(question: Question, bins: readonly Bin[], effort: Effor
   let boards = [...bins].sort(worstFirst(question));
   for (let n = 2; n <= Math.min(MOST_BOARDS, boards.length) && effort.left > 0; n++) {
     const worst = boards.slice(0, n);
-    const counts = question.sizes.map(() => 0);
-    for (const { runs } of worst) for (let r = 0; r < runs.length; r += 2) counts[runs[r]!]! += runs[r + 1]!;
-    const anew = packBought(question, counts, effort, false);
+    const anew = packAgain(question, worst, effort);
     if (!isBetter(scoreOf(question, anew), scoreOf(question, worst))) continue;
     boards = [...anew, ...boards.slice(n)].sort(worstFirst(question));
     n = 1;
@@ -24,6 +22,18 @@ export function cutAgain(question: Question, bins: readonly Bin[], effort: Effor
 }
 
 const MOST_BOARDS = 12;
+
+/** The pieces on these boards packed again, as a question with no other lengths in it. */
+function packAgain(question: Question, boards: readonly Bin[], effort: Effort): readonly Bin[] {
+  const onThem = new Map<number, number>();
+  for (const { runs } of boards)
+    for (let r = 0; r < runs.length; r += 2) onThem.set(runs[r]!, (onThem.get(runs[r]!) ?? 0) + runs[r + 1]!);
+  const groups = [...onThem.keys()].sort((a, b) => a - b);
+  const counts = Int32Array.from(groups, (g) => onThem.get(g)!);
+  const few = { ...question, sizes: Int32Array.from(groups, (g) => question.sizes[g]!), counts, tooLong: 0 };
+  const bins = packBought(few, counts, effort, false);
+  return bins.map((bin) => ({ ...bin, runs: bin.runs.map((n, i) => (i % 2 === 0 ? groups[n]! : n)) }));
+}
 
 function worstFirst({ kinds }: Question): (a: Bin, b: Bin) => number {
   return (a, b) => {

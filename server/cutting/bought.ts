@@ -10,7 +10,7 @@ import { isBetter, type Score, scoreOf, shrink } from "./score";
  */
 export function packBought(
   question: Question,
-  counts: readonly number[],
+  counts: Int32Array,
   effort: Effort,
   thorough: boolean,
 ): readonly Bin[] {
@@ -18,9 +18,9 @@ export function packBought(
   const groups = [tooLong, sizes.length] as const;
   let best: readonly Bin[] = [];
   let bestScore: Score | null = null;
-  const consider = (pack: (left: number[]) => Bin[]) => {
+  const consider = (pack: (left: Int32Array) => Bin[]) => {
     if (bestScore !== null && effort.left <= 0) return;
-    const bins = shrink(question, pack([...counts]));
+    const bins = shrink(question, pack(counts.slice()));
     effort.left -= PER_RULE + sizes.length + bins.length;
     const score = scoreOf(question, bins);
     if (bestScore !== null && !isBetter(score, bestScore)) return;

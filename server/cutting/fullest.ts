@@ -20,17 +20,18 @@ export interface Filling {
 
 /** Pieces left, with quick steps to the next group that has any. */
 export interface Supply {
-  readonly sizes: readonly number[];
-  readonly counts: number[];
+  readonly sizes: Int32Array;
+  readonly counts: Int32Array;
   /** The first group from i on that has pieces, or `sizes.length`. */
   next(i: number): number;
   /** The first group from i on that has pieces and fits, or `sizes.length`. */
   nextFitting(i: number, room: number): number;
 }
 
-export function supplyOf(sizes: readonly number[], counts: number[]): Supply {
+export function supplyOf(sizes: Int32Array, counts: Int32Array): Supply {
   const n = sizes.length;
-  const skip = Int32Array.from({ length: n + 1 }, (_, i) => i);
+  const skip = new Int32Array(n + 1);
+  for (let i = 0; i <= n; i++) skip[i] = i;
   const next = (i: number) => {
     let g = i;
     while (g < n && counts[g] === 0) {
@@ -74,12 +75,12 @@ export function fullestFilling(supply: Supply, room: number, steps: number, must
     chosen[depth] = g;
     depth += 2;
     for (let most = Math.min(counts[g]!, Math.floor(rest / size)); most >= 1; most--) {
+      looked++;
       chosen[depth - 1] = most;
       const still = rest - most * size;
       let next = depth < DEEPEST ? supply.nextFitting(g + 1, still) : n;
       if (next === n || looked >= steps) note(still);
       for (; next < n && looked < steps && left > 0; next = supply.next(next + 1)) {
-        looked++;
         take(next, still);
       }
       if (left === 0 || looked >= steps) break;
@@ -89,7 +90,6 @@ export function fullestFilling(supply: Supply, room: number, steps: number, must
   if (must !== null) take(must, room);
   else
     for (let g = supply.nextFitting(0, room); g < n && looked < steps && left > 0; g = supply.next(g + 1)) {
-      looked++;
       take(g, room);
     }
   return { runs: best, used: best.length === 0 ? 0 : room - left, steps: looked };
@@ -102,7 +102,7 @@ export function fullestFilling(supply: Supply, room: number, steps: number, must
  */
 export function packFullest(
   question: Question,
-  counts: number[],
+  counts: Int32Array,
   kinds: readonly number[],
   effort: Effort,
 ): Bin[] {
@@ -140,12 +140,7 @@ export function packFullest(
 const DEEPEST = 2 * 200;
 
 /** Steps for each filling, so that all boards together stay near a third of the effort left. */
-function stepsEach(
-  { sizes, kinds }: Question,
-  counts: readonly number[],
-  tried: readonly number[],
-  effort: Effort,
-) {
+function stepsEach({ sizes, kinds }: Question, counts: Int32Array, tried: readonly number[], effort: Effort) {
   let wood = 0;
   counts.forEach((count, g) => {
     wood += count * sizes[g]!;
@@ -155,7 +150,7 @@ function stepsEach(
   return Math.min(MOST_STEPS, Math.max(LEAST_STEPS, Math.floor(effort.left / 3 / fillings)));
 }
 
-const MOST_STEPS = 60;
+const MOST_STEPS = 100;
 const LEAST_STEPS = 8;
 
 function worthMore({ kinds }: Question, a: Filling, kindA: number, b: Filling, kindB: number): boolean {

@@ -38,5 +38,6 @@ export function layOut(job: BoardJob): BoardAnswer {
   return answerOf(job, question, best);
 }
 
+/** Counted work for the rules, shared by the ways to fill boards on hand, and for cutting anew after each of them. */
 const EFFORT = 10_000;
 const AGAIN = 8_000;

@@ -24,8 +24,8 @@ export type Opening = (size: number, count: number) => Bin | null;
  */
 export function packDecreasing(
   fit: Fit,
-  sizes: readonly number[],
-  counts: number[],
+  sizes: Int32Array,
+  counts: Int32Array,
   [from, to]: readonly [from: number, to: number],
   bins: Bin[],
   open: Opening,

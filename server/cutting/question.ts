@@ -26,8 +26,8 @@ export interface Span {
 export interface Question {
   readonly kerf: number;
   /** Per group of equal pieces, longest first: length plus a kerf, and how many. */
-  readonly sizes: readonly number[];
-  readonly counts: readonly number[];
+  readonly sizes: Int32Array;
+  readonly counts: Int32Array;
   /** Per group: places in `job.pieces`, in order. */
   readonly members: readonly (readonly number[])[];
   /** By room, then weight, then id. */
@@ -53,14 +53,14 @@ export function readJob(job: BoardJob): Question {
     else groups.set(length, [i]);
   });
   const lengths = [...groups.keys()].sort((a, b) => b - a);
-  const sizes = lengths.map((length) => length + kerf);
+  const sizes = Int32Array.from(lengths, (length) => length + kerf);
   const kinds = usable && isAmount(endTrim) ? kindsOf(job.sold, kerf, endTrim) : [];
   const longest = kinds.at(-1)?.room ?? 0;
   const tooLong = sizes.findIndex((size) => size <= longest);
   return {
     kerf,
     sizes,
-    counts: lengths.map((length) => groups.get(length)!.length),
+    counts: Int32Array.from(lengths, (length) => groups.get(length)!.length),
     members: lengths.map((length) => groups.get(length)!),
     kinds,
     cheapestFrom: bestFrom(kinds, (a, b) => a.weight - b.weight || a.board.length - b.board.length),

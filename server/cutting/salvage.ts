@@ -7,7 +7,7 @@ export interface Start {
   /** One bin for each usable stretch on hand. */
   readonly bins: readonly Bin[];
   /** Pieces per group that remain to be bought for. */
-  readonly counts: readonly number[];
+  readonly counts: Int32Array;
 }
 
 /**
@@ -20,9 +20,9 @@ export function salvageStarts(question: Question, salvage: "use up" | "keep"): r
   const empty = (): Bin[] => spans.map(({ room }, wood) => ({ wood, bought: false, room, runs: [] }));
   if (spans.length === 0 || last === 0) return [{ bins: empty(), counts }];
   const ways = [
-    (bins: Bin[], left: number[]) => packDecreasing("first", sizes, left, [0, last], bins, () => null),
-    (bins: Bin[], left: number[]) => packDecreasing("best", sizes, left, [0, last], bins, () => null),
-    (bins: Bin[], left: number[]) => {
+    (bins: Bin[], left: Int32Array) => packDecreasing("first", sizes, left, [0, last], bins, () => null),
+    (bins: Bin[], left: Int32Array) => packDecreasing("best", sizes, left, [0, last], bins, () => null),
+    (bins: Bin[], left: Int32Array) => {
       packDecreasing("best", sizes, left, [0, tooLong], bins, () => null);
       if (last > tooLong) fillUp(sizes, left, bins);
     },
@@ -30,7 +30,7 @@ export function salvageStarts(question: Question, salvage: "use up" | "keep"): r
   const starts = new Map<string, Start>();
   for (const way of ways) {
     const bins = empty();
-    const left = [...counts];
+    const left = counts.slice();
     way(bins, left);
     const key = left.join();
     if (!starts.has(key)) starts.set(key, { bins, counts: left });
@@ -41,7 +41,7 @@ export function salvageStarts(question: Question, salvage: "use up" | "keep"): r
 /** Steps of the search for one stretch. */
 const STEPS = 60;
 
-function fillUp(sizes: readonly number[], counts: number[], bins: readonly Bin[]): void {
+function fillUp(sizes: Int32Array, counts: Int32Array, bins: readonly Bin[]): void {
   const supply = supplyOf(sizes, counts);
   const byRoom = bins.map((_, i) => i).sort((a, b) => bins[a]!.room - bins[b]!.room || a - b);
   for (const i of byRoom) {

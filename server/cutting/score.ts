@@ -37,7 +37,7 @@ export function scoreOf({ kinds, spans, kerf }: Question, bins: readonly Bin[]):
 }
 
 /** How many pieces are left over, and their length. */
-export function leftOver({ sizes, kerf }: Question, counts: readonly number[]): Score {
+export function leftOver({ sizes, kerf }: Question, counts: Int32Array): Score {
   let [pieces, length] = [0, 0];
   counts.forEach((count, g) => {
     pieces += count;
