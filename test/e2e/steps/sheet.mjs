@@ -1,4 +1,4 @@
-// The shop sheet beside the text: that it is there, follows, stays when it must, and comes back.
+// The shop sheet beside the text: that it is there, follows, and stays when it must.
 import assert from "node:assert/strict";
 import { openEditor } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";

@@ -1,0 +1,54 @@
+/** The parts of the extension that decide without an editor: which sheet is shown, and what a sample plan needs beside it. */
+import { describe, expect, test } from "vitest";
+import type { SheetAnswer } from "../../client/protocol";
+import { filesNeeded, freeName, titleOf } from "../../client/samples";
+import { notFollowing, viewOf } from "../../client/sheet-view";
+
+const good: SheetAnswer = { title: "Bench", body: "<p>old</p>", style: "p {}", state: "good", version: 1 };
+const broken: SheetAnswer = { ...good, body: "<p>new</p>", state: "has errors", version: 2, brokenAt: 7 };
+
+describe("the sheet that is shown", () => {
+  test("a good answer as it is", () => {
+    expect(viewOf(good, undefined)).toEqual({
+      title: "Bench",
+      body: "<p>old</p>",
+      style: "p {}",
+      notice: "",
+    });
+  });
+
+  test("with errors, the last good one, marked as old", () => {
+    expect(viewOf(broken, good).body).toBe("<p>old</p>");
+    expect(viewOf(broken, good).notice).toBe(
+      "This sheet is from before the mistake on line 7. It follows again when the line is mended.",
+    );
+    expect(viewOf({ ...broken, brokenAt: undefined }, good).notice).toBe(
+      "This sheet is from before the mistake. It follows again when the mistake is mended.",
+    );
+  });
+
+  test("with errors and none good yet, the new one with its problems", () => {
+    expect(viewOf(broken, undefined)).toMatchObject({ body: "<p>new</p>", notice: "" });
+  });
+
+  test("without an answer, what there was", () => {
+    expect(notFollowing(viewOf(good, undefined))).toMatchObject({ title: "Bench", body: "<p>old</p>" });
+    expect(notFollowing(undefined).notice).toContain("does not follow");
+  });
+});
+
+describe("sample plans", () => {
+  const text =
+    "plan  Salad trough \n  budget $160\n\nshop yard.sawbuck\nbring sizes.sawbuck\nbring sizes.sawbuck\n";
+
+  test("title and the files beside it", () => {
+    expect(titleOf(text)).toBe("Salad trough");
+    expect(titleOf("stock 2x4\n  plan b\n")).toBeUndefined();
+    expect(filesNeeded(text)).toEqual(["yard.sawbuck", "sizes.sawbuck"]);
+  });
+
+  test("a name that is free", () => {
+    expect(freeName("a.sawbuck", new Set())).toBe("a.sawbuck");
+    expect(freeName("a.sawbuck", new Set(["a.sawbuck", "a-2.sawbuck"]))).toBe("a-3.sawbuck");
+  });
+});
