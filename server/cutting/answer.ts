@@ -88,9 +88,9 @@ function restOf(cuts: readonly Cut[], from: number, to: number, kerf: number): r
   });
 }
 
-/** With the bad stretches, and the kerf beside one that is thinner than the saw. */
+/** With the bad stretches, and the kerf beside each that is thinner than the saw: a crack alone is all kerf. */
 function withBad(board: BoardOnHand, rests: readonly Waste[], cuts: readonly Cut[]): readonly Waste[] {
-  const bad = (badStretches(board) ?? []).filter(({ from, to }) => to > from);
+  const bad = badStretches(board) ?? [];
   const known: (Waste | Cut)[] = [
     ...bad.map(({ from, to }): Waste => ({ from, to, why: "bad" })),
     ...rests,
@@ -101,7 +101,7 @@ function withBad(board: BoardOnHand, rests: readonly Waste[], cuts: readonly Cut
   let at = 0;
   for (const stretch of [...known, { from: board.length, to: board.length }]) {
     if (stretch.from > at) waste.push({ from: at, to: stretch.from, why: "kerf" });
-    if ("why" in stretch) waste.push(stretch);
+    if ("why" in stretch && stretch.to > stretch.from) waste.push(stretch);
     at = stretch.to;
   }
   return waste;

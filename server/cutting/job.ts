@@ -7,6 +7,7 @@
  * Ids are unique within `pieces`, `sold` and `onHand`; of boards with the same id the first counts.
  */
 export { layOut } from "./lay-out";
+export { clearLengths } from "./question";
 
 /** The longest length in ticks (about 105 m) and the largest price in cents that is worked with; products stay exact. */
 export const MOST = 2 ** 26;

@@ -98,6 +98,11 @@ export function badStretches({ length, bad }: BoardOnHand): readonly { from: num
   return merged;
 }
 
+/** The lengths a board on hand can give whole, along the board: what lies between its bad stretches and their saw cuts. */
+export function clearLengths(board: BoardOnHand, kerf: number): readonly number[] {
+  return isAmount(kerf) ? spansOf(board, kerf).map(({ from, to }) => to - from) : [];
+}
+
 export function firstOfEachId<T extends { readonly id: string }>(boards: readonly T[]): readonly T[] {
   const seen = new Set<string>();
   return boards.filter(({ id }) => !seen.has(id) && seen.add(id));

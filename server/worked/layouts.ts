@@ -1,6 +1,13 @@
 /** Which boards to buy and what is cut from each: the first answer, worked out while typing. Exact lengths become whole ticks here. */
 
-import { type BoardAnswer, type BoardForSale, type BoardJob, type BoardOnHand, layOut } from "../cutting/job";
+import {
+  type BoardAnswer,
+  type BoardForSale,
+  type BoardJob,
+  type BoardOnHand,
+  clearLengths,
+  layOut,
+} from "../cutting/job";
 import { layOutSheets, type SheetAnswer, type SheetJob } from "../cutting/sheets";
 import { ifKnown } from "../plan";
 import { exactOf, fraction, type Quantity } from "../units";
@@ -63,7 +70,7 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
   );
   const kerf = ticksUp(settings.kerf.value);
   const endTrim = ticksUp(material.endTrim.value);
-  const spans = onHand.flatMap(clearSpans);
+  const spans = onHand.flatMap((board) => clearLengths(board, kerf));
   const reaches = [...sold.map((s) => s.length - endTrim), ...spans];
   const longest = reaches.length > 0 ? Math.max(...reaches) : null;
   const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
@@ -81,18 +88,6 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
     spares,
     ripped: parts.some((p) => p.ripped),
   };
-}
-
-/** The lengths of the stretches between bad ones. */
-function clearSpans(board: BoardOnHand): number[] {
-  const spans: number[] = [];
-  let from = 0;
-  for (const bad of [...board.bad].sort((a, b) => a.from - b.from)) {
-    spans.push(Math.min(bad.from, board.length) - from);
-    from = Math.max(from, bad.to);
-  }
-  spans.push(board.length - from);
-  return spans;
 }
 
 export function layOutPanels(material: Material, parts: readonly Part[], settings: Settings): SheetWork {
