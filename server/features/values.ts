@@ -27,13 +27,10 @@ export type Evaluator = (e: Expression, file: string) => Value<Quantity>;
 /** Works out any expression of a plan once more, by the same rules as the plan itself. */
 export function evaluatorOf(worked: Worked): Evaluator {
   const { scope, settings } = worked;
-  let materials: Materials | undefined;
   const worker: Worker = new Worker(scope, (thing, property, at) =>
-    findProperty(thing, property, at, worker, scope, () => {
-      materials ??= new Materials(scope, worker, settings);
-      return materials;
-    }),
+    findProperty(thing, property, at, worker, scope, materials),
   );
+  const materials: Materials = new Materials(scope, worker, settings.lumber);
   return (e, file) => worker.evaluate(e, file);
 }
 

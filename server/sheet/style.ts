@@ -63,7 +63,7 @@ export const SHEET_STYLE = `
   .sheet h1 { font-size: 20pt; }
   .sheet .problem { padding-left: 0; }
   .sheet .class, .sheet .hazard .class { float: none; margin-left: 0; }
-  .sheet dl div { display: block; }
+  .sheet dt { flex-basis: 26mm; }
   .sheet thead { display: none; }
   .sheet table, .sheet tbody { display: block; }
   .sheet tr { display: grid; grid-template-columns: 7mm 9mm 1fr auto; column-gap: 2mm; padding: 1.5mm 0; }
@@ -93,4 +93,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-8Ud3TmcP1Wp6YX/OI++22e6WRe4PLBxOvT1rO4lA5nQ=";
+export const SHEET_STYLE_HASH = "sha256-ZCTvdjKpa9wKb7TYYWE/o0bMOsoznASVY12IBpERdRU=";

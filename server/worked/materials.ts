@@ -6,6 +6,7 @@ import { type At, type Declared, ifKnown, known, nearNames, type Scope, type Val
 import {
   assumedSpecies,
   cite,
+  type LumberStandard,
   metricPanel,
   nearestSections,
   panel,
@@ -16,7 +17,7 @@ import {
 } from "../trade";
 import { exactly, fraction, INCH, LENGTH, type Quantity, readNumber, unitNamed } from "../units";
 import type { Worker } from "./expressions";
-import { Reader, type Settings } from "./settings";
+import { Reader } from "./settings";
 
 export interface Sold {
   readonly length: Quantity;
@@ -74,7 +75,7 @@ export class Materials {
   constructor(
     private readonly scope: Scope,
     private readonly worker: Worker,
-    private readonly settings: Settings,
+    private readonly lumber: LumberStandard,
   ) {}
 
   /** All that were asked for, in the order asked. */
@@ -134,7 +135,7 @@ export class Materials {
 
   /** The real size of a nominal section; a fault with the nearest known ones when there is none. */
   private section(name: string, at: At): Pick<Material, "thickness" | "width" | "source"> | undefined {
-    const found = section(name, this.settings.lumber);
+    const found = section(name, this.lumber);
     if (found)
       return {
         thickness: known(size(found.thickness, found.unit)),
@@ -142,7 +143,7 @@ export class Materials {
         source: cite(found.source),
       };
     if (/^\d/.test(name)) {
-      const near = nearestSections(name, this.settings.lumber, 3);
+      const near = nearestSections(name, this.lumber, 3);
       this.worker.fault({ kind: "unknown-section", at, name, near });
     } else {
       const near = nearNames(this.scope, name, ["stock", "sheet"]);

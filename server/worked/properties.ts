@@ -42,7 +42,7 @@ export function findProperty(
   at: At,
   worker: Worker,
   scope: Scope,
-  materials: () => Materials,
+  materials: Materials,
 ): Value<Quantity> | undefined {
   const name = thing.name.text;
   const declared = lookUp(scope, name);
@@ -50,15 +50,15 @@ export function findProperty(
     return declared || name === "floor" ? NOT_PLACED : missing(name, at, scope, worker);
   if (!declared) {
     if (!/^\d/.test(name)) return missing(name, at, scope, worker);
-    const material = materials().named(thing.name, at.file);
+    const material = materials.named(thing.name, at.file);
     return material ? ofMaterial(property, material) : MISTAKE;
   }
   switch (declared.kind) {
     case "part":
-      return ofPart(property, declared, worker, materials());
+      return ofPart(property, declared, worker, materials);
     case "stock":
     case "sheet": {
-      const material = materials().named({ ...thing.name, text: declared.name }, at.file);
+      const material = materials.named({ ...thing.name, text: declared.name }, at.file);
       return material ? ofMaterial(property, material) : MISTAKE;
     }
     case "box":

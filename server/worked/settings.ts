@@ -87,7 +87,7 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
   const tools = toolsOf(loaded, worker);
   const units = read.clause("units");
   const kerf = read.length("kerf", "the kerf");
-  const lumber = read.clause("lumber");
+  read.clause("lumber");
   const make = read.clause("make");
   const language = read.clause("language");
   const spare = read.clause("spare");
@@ -114,7 +114,7 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
       return value ? [{ what: c.what.text, value, at: placeOf(main.file, c) }] : [];
     }),
     budget: budget && read.money(budget.value, placeOf(main.file, budget)),
-    tax: read.quantity("tax", NUMBER, "a share, like 8%,"),
+    tax: taxOf(read, worker, main.file),
     spare: spareCount && sparePer ? { count: spareCount, per: sparePer } : undefined,
     make: (make && whole(make.value, "how many to make", MOST_COPIES)) ?? 1,
     kerf: kerf
@@ -122,11 +122,18 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
       : tools?.kerf
         ? { value: tools.kerf, from: "tools" }
         : { value: KERF, from: "assumed" },
-    lumber: STANDARDS[lumber?.standard ?? "dry"],
+    lumber: lumberOf(loaded),
     writtenBy: read.clause("written by")?.text.text ?? "",
     licence: read.clause("licence")?.text.text ?? "",
     tools,
   };
+}
+
+/** The standard that section names follow: known before anything is worked out, since lengths may lean on a section. */
+export function lumberOf(loaded: Loaded): LumberStandard {
+  const plan = loaded.files[0]!.tree.entries.find((e) => e.kind === "plan");
+  const clause = plan?.clauses.find((c): c is Of<"lumber"> => c.kind === "lumber");
+  return STANDARDS[clause?.standard ?? "dry"];
 }
 
 const placeOf = (file: string, span: { start: number; end: number }): At => ({
@@ -215,6 +222,17 @@ export class Reader {
     });
     return undefined;
   }
+}
+
+/** A share below one: `tax 8` would be eight times the price. */
+function taxOf(read: Reader, worker: Worker, file: string): Quantity | undefined {
+  const what = "a share, like 8%,";
+  const tax = read.quantity("tax", NUMBER, what);
+  const e = read.clause("tax")?.value;
+  if (!tax || !e || tax.approx < 1) return tax;
+  const at = { file, start: e.start, end: e.end };
+  worker.fault({ kind: "wanted", at, what, wanted: NUMBER, found: tax, text: "" });
+  return undefined;
 }
 
 function displayOf(units: Of<"units"> | undefined, worker: Worker, file: string): Display {

@@ -16,7 +16,7 @@ import { type Bound, type Measure, measuresOf } from "./measures";
 import { MOST_PIECES, type Part, workPart } from "./parts";
 import { findProperty } from "./properties";
 import { countsInRings, type Ring, ringMembers, workRing } from "./rings";
-import { type Settings, settingsOf } from "./settings";
+import { lumberOf, type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { uncheckedOf } from "./unchecked";
 import { checkUses } from "./uses";
@@ -64,23 +64,18 @@ export type { Bound, Measure };
 /** Works out what was loaded. Never throws on a plan, however wrong. */
 export function work(loaded: Loaded): Worked {
   const scope = scopeOf(loaded);
-  let materials: Materials | undefined;
   const worker: Worker = new Worker(scope, (thing, property, at) =>
-    findProperty(thing, property, at, worker, scope, () => {
-      materials ??= new Materials(scope, worker, settings);
-      return materials;
-    }),
+    findProperty(thing, property, at, worker, scope, materials),
   );
+  const materials: Materials = new Materials(scope, worker, lumberOf(loaded));
   const settings: Settings = settingsOf(loaded, worker);
-  materials ??= new Materials(scope, worker, settings);
   const declared = [...scope.declared.values()];
   const ofKind = (kind: Declared["kind"]) => declared.filter((d) => d.kind === kind);
   const measures = measuresOf(ofKind("measure"), worker);
   const members = ofKind("ring").map((d) => ({ declared: d, members: ringMembers(d, scope, worker) }));
   const inRings = countsInRings(members.map((m) => m.members));
-  const all = materials;
   const parts = new Map(
-    ofKind("part").map((d) => [d.name, workPart(d, worker, all, inRings.get(d.name))] as const),
+    ofKind("part").map((d) => [d.name, workPart(d, worker, materials, inRings.get(d.name))] as const),
   );
   for (const kind of ["stock", "sheet"] as const) {
     for (const d of ofKind(kind)) if (d.role === "plan") materials.peek(d);

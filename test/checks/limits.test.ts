@@ -231,3 +231,18 @@ describe("bounds and rules", () => {
     ]);
   });
 });
+
+test("a tax is a share below one", () => {
+  const plan = (tax: string) => `plan A\n  tax ${tax}\npart leg 4 of 2x4, length 9"\n`;
+  expect(found(plan("8%"))).toEqual([]);
+  expect(found(plan("99%"))).toEqual([]);
+  expect(found(plan("8"))).toEqual(["unit-mismatch error"]);
+});
+
+test("what holds for the whole plan may lean on a section", () => {
+  const plan = (line: string) => `plan A\n  kerf ${line}\nstock 1x4\npart leg 4 of 1x4, length 9"\n`;
+  expect(found(plan("thickness of 1x4 / 6"))).toEqual([]);
+  expect(found('tools\n  miters to thickness of 1x4\npart leg 4 of 2x4, length 9"\n')).toEqual([
+    "unit-mismatch error",
+  ]);
+});
