@@ -5,21 +5,10 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
-const steps = [[".ci/build.mjs"]];
-if (!existsSync("dist/sawbuck.vsix"))
-  steps.push([
-    "node_modules/@vscode/vsce/vsce",
-    "package",
-    "--no-dependencies",
-    "--allow-missing-repository",
-    "--skip-license",
-    "-o",
-    "dist/sawbuck.vsix",
-  ]);
-for (const args of steps) {
-  const { status } = spawnSync(process.execPath, args, { stdio: "inherit" });
-  if (status !== 0) process.exit(status ?? 1);
-}
+// Packing builds too.
+const script = existsSync("dist/sawbuck.vsix") ? "build" : "package";
+const { status: built } = spawnSync("npm", ["run", "--silent", script], { stdio: "inherit" });
+if (built !== 0) process.exit(built ?? 1);
 await build({
   entryPoints: ["test/bench/bench.ts"],
   bundle: true,

@@ -3,6 +3,7 @@
  * own rule, so a mistake costs that clause and nothing else. Never throws; always returns a tree.
  */
 import type { IToken, TokenType } from "chevrotain";
+import { detached, moved, type Piece, piecesOf, Shelf } from "./chunks";
 import { CLAUSES, goesOn, rules } from "./clauses";
 import { clauseForm, entryForm, type Form } from "./forms";
 import { entryGuesses, guesses } from "./guesses";
@@ -19,6 +20,7 @@ import {
   unknownEntry,
 } from "./messages";
 import { nameOf } from "./rules-base";
+import { type Draft, settle } from "./settle";
 import {
   breaksBetween,
   Close,
@@ -34,7 +36,7 @@ import {
   Star,
   tokenize,
 } from "./tokens";
-import type { Clause, Complaint, Entry, Head, Name, Span, Tree } from "./tree";
+import type { Clause, Complaint, Entry, Head, Name, Tree } from "./tree";
 
 /** Longest text read, in characters. */
 export const LONGEST_TEXT = 1_000_000;
@@ -43,29 +45,58 @@ export const DEEPEST = 40;
 /** The most signs (+ - * /) in one clause. */
 export const LONGEST_SUM = 200;
 
-/** Most characters of a file that are read again to try what was meant. */
-const TRIES = 200_000;
-
-/** Reads a whole plan file. */
-export function parse(text: string): Tree {
+/** Reads a whole plan file. The tree depends on the text alone; the shelf of entries read lately only makes it quicker. */
+export function parse(text: string, shelf: Shelf = lately): Tree {
   const refused = refuse(text);
   if (refused) return { text, entries: [], comments: [], complaints: [refused] };
-  const { entries, comments, drafts } = read(text);
-  return { text, entries, comments, complaints: settle(text, entries, drafts) };
+  shelf.expect(text.length);
+  const { entries, comments, drafts } = read(text, shelf);
+  return {
+    text,
+    entries,
+    comments,
+    complaints: settle(text, entries, drafts, (part) => read(part, shelf).drafts.length),
+  };
 }
 
-/** A complaint, and what was likely meant instead: guesses not yet tried. */
-interface Draft {
-  readonly complaint: Complaint;
-  readonly guesses: () => readonly Complaint[];
-}
+const lately = new Shelf();
 
 interface Reading {
   readonly text: string;
   readonly drafts: Draft[];
 }
 
-function read(text: string): Pick<Tree, "entries" | "comments"> & Pick<Reading, "drafts"> {
+/** Reads text piece by piece, each from the shelf if it was read lately. */
+function read(text: string, shelf: Shelf): Pick<Tree, "entries" | "comments"> & Pick<Reading, "drafts"> {
+  const entries: Entry[] = [];
+  const comments: Tree["comments"][number][] = [];
+  const drafts: Draft[] = [];
+  const starts = piecesOf(text);
+  for (const [i, at] of starts.entries()) {
+    let own = text.slice(at, starts[i + 1] ?? text.length);
+    let piece = shelf.find(own, at);
+    if (!piece) {
+      const above = entries[entries.length - 1]?.keyword.text;
+      own = detached(own);
+      const fresh = readPiece(own, above);
+      piece = moved({ entries: fresh.entries, comments: fresh.comments }, at);
+      // A complaint may lean on the entry above, so only what reads well is kept.
+      if (fresh.drafts.length === 0) shelf.put(own, at, piece);
+      for (const d of fresh.drafts) drafts.push(movedDraft(d, at));
+    }
+    entries.push(...piece.entries);
+    comments.push(...piece.comments);
+  }
+  return { entries, comments, drafts };
+}
+
+const movedDraft = ({ complaint, guesses }: Draft, by: number): Draft => ({
+  complaint: moved(complaint, by),
+  guesses: () => guesses().map((c) => moved(c, by)),
+});
+
+/** Reads the text of one entry; `above` is the first word of the entry before it. */
+function readPiece(text: string, above: string | undefined): Piece & Pick<Reading, "drafts"> {
   const { tokens, comments } = tokenize(text);
   const reading: Reading = { text, drafts: [] };
   const entries: Entry[] = [];
@@ -77,7 +108,7 @@ function read(text: string): Pick<Tree, "entries" | "comments"> & Pick<Reading, 
       const cure = { says: "outdent", slots: {}, start, end: first.startOffset, text: "" };
       put(reading, complain(spanOf(first), "indented-alone", "indented", {}, cure));
     }
-    entries.push(readEntry(reading, group, entries[entries.length - 1]?.keyword.text));
+    entries.push(readEntry(reading, group, entries[entries.length - 1]?.keyword.text ?? above));
   }
   return {
     entries,
@@ -90,32 +121,6 @@ const NONE = (): readonly Complaint[] => [];
 const put = (reading: Reading, complaint: Complaint, more: Draft["guesses"] = NONE): void => {
   reading.drafts.push({ complaint, guesses: more });
 };
-
-/** Says for every complaint the first guess whose change mends the line; a change that does not mend is never offered. */
-function settle(text: string, entries: readonly Entry[], drafts: readonly Draft[]): Complaint[] {
-  const settled: Complaint[] = [];
-  let left = TRIES;
-  let at = 0;
-  for (const { complaint, guesses } of drafts) {
-    while (entries[at + 1] && entries[at + 1]!.start <= complaint.start) at++;
-    // A line may go on from the one above, so both are read again.
-    const above = entries[complaint.code === "unknown-entry" ? Math.max(0, at - 1) : at]?.start ?? 0;
-    const from = Math.min(above, complaint.cure?.start ?? above);
-    const slice = text.slice(from, Math.max(entries[at]?.end ?? 0, complaint.end));
-    const wrong = left > 0 ? read(slice).drafts.length : 0;
-    const mends = ({ start, end, text: better }: Span & { readonly text: string }) => {
-      left -= slice.length + 100;
-      const cured = slice.slice(0, Math.max(0, start - from)) + better + slice.slice(end - from);
-      return left > 0 && read(cured).drafts.length < wrong;
-    };
-    const tried = [...(left > 0 ? guesses() : []), complaint];
-    const { cure, ...bare } = complaint;
-    const best = tried.find((c) => !c.cure || mends(c.cure)) ?? bare;
-    if (best.says === "goes-on" && settled[settled.length - 1]?.says === "comma-last") settled.pop();
-    settled.push(best);
-  }
-  return settled;
-}
 
 /** Tokens of one clause: what stands between commas, or on a line. */
 interface Part {

@@ -1,6 +1,6 @@
 /**
  * The one door: everything outside (language server, command line) comes in here. Text goes in, with a reader for the
- * files it names; the worked-out plan with its problems comes out. Nothing is remembered between calls.
+ * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before.
  */
 import { CHECKS, type Judged, judge } from "./checks";
 import { type LoadOptions, load, type Reader } from "./plan";

@@ -25,6 +25,11 @@ export function showProblems(
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
   const refreshes = capabilities.workspace?.diagnostics?.refreshSupport ?? false;
   const pull = capabilities.textDocument?.diagnostic !== undefined;
+  let ended = false;
+  connection.onShutdown(() => {
+    ended = true;
+    for (const timer of waiting.values()) clearTimeout(timer);
+  });
 
   const later = (uri: string, run: () => void): void => {
     clearTimeout(waiting.get(uri));
@@ -80,11 +85,11 @@ export function showProblems(
 
   const work = inBatches((uris, others) => {
     for (const uri of uris) {
-      if (!open.get(uri)) continue;
+      if (ended || !open.get(uri)) continue;
       if (pull) diagnosed(uri);
       else push(uri);
     }
-    if (pull && others) refresh();
+    if (pull && others && !ended) refresh();
   });
   return {
     again: (uris, typed) =>

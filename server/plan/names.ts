@@ -113,8 +113,18 @@ export interface Use {
 const PLACED: readonly DeclaredKind[] = ["part", "assembly", "ring", "box"];
 const VALUED: readonly DeclaredKind[] = ["measure"];
 
-/** Every use of a name in an entry, in the order written. */
-export function usesOf(entry: Entry): Use[] {
+/** Every use of a name in an entry, in the order written. Worked out once for each entry that was read. */
+export function usesOf(entry: Entry): readonly Use[] {
+  const known = USES.get(entry);
+  if (known) return known;
+  const found = findUses(entry);
+  USES.set(entry, found);
+  return found;
+}
+
+const USES = new WeakMap<Entry, readonly Use[]>();
+
+function findUses(entry: Entry): Use[] {
   const uses: Use[] = [];
   const use = (name: Name, kinds: readonly DeclaredKind[], also: Use["also"] = "nothing") => {
     uses.push({ name, kinds, also });

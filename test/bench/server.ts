@@ -9,9 +9,13 @@ export class Server {
   private readonly waiting = new Map<number, (result: unknown) => void>();
 
   constructor() {
-    this.process = spawn(process.execPath, ["--max-semi-space-size=64", "dist/server.js", "--stdio"], {
-      stdio: ["pipe", "pipe", "inherit"],
-    });
+    this.process = spawn(
+      process.execPath,
+      ["--max-semi-space-size=16", "--heap-growing-percent=100", "dist/server.js", "--stdio"],
+      {
+        stdio: ["pipe", "pipe", "inherit"],
+      },
+    );
     this.process.stdout!.on("data", (chunk: Buffer) => this.read(chunk));
   }
 

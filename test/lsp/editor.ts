@@ -142,8 +142,10 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
       }
     },
     end: () => {
-      connection.dispose();
-      server.dispose();
+      void connection.sendRequest("shutdown").finally(() => {
+        connection.dispose();
+        server.dispose();
+      });
     },
   };
 }

@@ -51,7 +51,7 @@ test.each(["push", "pull"] as const)("problems after edits are those of the fina
         e.pushes.length = 0;
       }
     }),
-    { numRuns: Math.min(RUNS, 1000) / 2 },
+    { numRuns: RUNS / 2 },
   );
   expect(withProblems).toBeGreaterThan(runs / 4);
   expect(typed.logged).toEqual([]);

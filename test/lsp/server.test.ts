@@ -376,3 +376,21 @@ describe("the extension's own messages", () => {
     expect(e.worked).toHaveLength(1);
   });
 });
+
+test("a request that fails is logged and answered with nothing, and the next ones are answered", async () => {
+  class Failing extends Map<string, string> {
+    override get(): never {
+      throw new Error("the disk is on fire");
+    }
+  }
+  const e = await start({ disk: new Failing(), capabilities: PULL });
+  await e.open(PLAN, `shop shop.sawbuck\n${GOOD}`);
+  expect(await e.pull(PLAN)).toEqual([]);
+  const position = e.positionOf(PLAN, e.textOf(PLAN).indexOf("rim"));
+  expect(
+    await e.connection.sendRequest("textDocument/hover", { textDocument: { uri: uriOf(PLAN) }, position }),
+  ).toBeNull();
+  expect(e.logged.join("\n")).toContain("the disk is on fire");
+  await e.replace(PLAN, GOOD.replace("rim -", "rimm -"));
+  expect(codes(await e.pull(PLAN))).toEqual(["unknown-name"]);
+});
