@@ -112,11 +112,35 @@ describe("bad input ends in a sentence, never a stack trace", () => {
 });
 
 describe("sheet", () => {
+  test("a full disk is told, a reader that stops reading is not", () => {
+    file("good.sawbuck", GOOD);
+    const shell = (line: string) =>
+      spawnSync("bash", ["-c", `set -o pipefail; ${line}`], { cwd: folder, encoding: "utf8" });
+    const sheet = `${process.execPath} ${CLI} sheet good.sawbuck`;
+    const full = shell(`${sheet} > /dev/full`);
+    expect([full.status, full.stderr]).toEqual([2, "sawbuck: nothing more can be written: ENOSPC\n"]);
+    const closed = shell(`${sheet} --format html | head -c 1 >/dev/null`);
+    expect([closed.status, closed.stderr]).toEqual([0, ""]);
+  });
+
   test("is printed as text, or written as HTML or JSON", () => {
     file("good.sawbuck", GOOD);
     expect(run(["sheet", "good.sawbuck"]).stdout).toContain("Cut list");
     expect(run(["sheet", "good.sawbuck", "--format", "html", "--out", "good.html"]).status).toBe(0);
     expect(readFileSync(join(folder, "good.html"), "utf8")).toMatch(/^<!doctype html>/i);
+    for (const [name, begins] of [
+      ["named.html", "<!doctype html>"],
+      ["named.HTM", "<!doctype html>"],
+      ["named.json", "{"],
+      ["named.txt", ""],
+    ] as const) {
+      expect(run(["sheet", "good.sawbuck", `--out=${name}`]).status).toBe(0);
+      const text = readFileSync(join(folder, name), "utf8");
+      expect(text.toLowerCase().startsWith(begins)).toBe(true);
+      if (begins === "") expect(text).toMatch(/^Cut list$/m);
+    }
+    expect(run(["sheet", "good.sawbuck", "--format", "text", "--out", "named.html"]).status).toBe(0);
+    expect(readFileSync(join(folder, "named.html"), "utf8")).toMatch(/^Cut list$/m);
     const json = JSON.parse(run(["sheet", "good.sawbuck", "--format=json"]).stdout);
     expect(json).toMatchObject({
       format: "sawbuck-sheet",

@@ -33,13 +33,19 @@ export function readArguments(
     options[name] = value;
   }
   const formats: readonly string[] = FORMATS[command];
-  const format = options.format ?? "text";
+  const format = options.format ?? formatOf(options.out);
   if (!formats.includes(format))
     return { wrong: `--format is ${formats.join(", ")}; “${format}” is none of them.` };
   if (files.length === 0)
     return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
   if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
   return { files, shop: options.shop, format: format as Asked["format"], out: options.out };
+}
+
+/** A file named like a page or like data is written as one. */
+function formatOf(out: string | undefined): string {
+  const ending = /\.(html?|json)$/i.exec(out ?? "")?.[1]?.toLowerCase();
+  return ending === undefined ? "text" : ending === "htm" ? "html" : ending;
 }
 
 function splitOption(word: string): [name: string, value: string | undefined] {

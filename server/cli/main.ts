@@ -33,7 +33,7 @@ function refuse(why: string): number {
 
 main().then(
   (code) => {
-    // A closed pipe (`sawbuck check … | head`) is not a failure; let what was written drain.
+    // What was written drains before the process ends.
     if (code >= 0) process.exitCode = code;
   },
   (error: unknown) => {
@@ -43,4 +43,8 @@ main().then(
     process.exitCode = 2;
   },
 );
-process.stdout.on("error", () => process.exit(process.exitCode ?? 0));
+// A closed pipe (`sawbuck check … | head`) is not a failure; a full disk is.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") process.stderr.write(`sawbuck: nothing more can be written: ${error.code}\n`);
+  process.exit(error.code === "EPIPE" ? (process.exitCode ?? 0) : 2);
+});

@@ -3,7 +3,8 @@ export const USAGE = `Usage:
       Finds the mistakes it can name. Exit 0 when there are no errors and no hazards,
       1 when there are, 2 when something cannot be read.
   sawbuck sheet FILE [--shop FILE] [--format html|json|text] [--out FILE]
-      Prints the shop sheet, or writes it to a file.
+      Prints the shop sheet, or writes it to a file, in the format its name ends with
+      (.html, .json, else text) when none is asked for.
   sawbuck lsp --stdio
       Serves an editor over standard input and output.
 
