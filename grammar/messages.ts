@@ -168,11 +168,25 @@ export function unknownEntry(first: IToken): Complaint {
     const slots = { found: word, better: small };
     return complain(span, "unknown-entry", "small-letters", slots, swap(span, small));
   }
-  const near = nearest(small, known)[0];
+  const near = ENTRY_HABITS.get(small) ?? nearest(small, known)[0];
   return near
     ? complain(span, "unknown-entry", "near", { word, near }, swap(span, near))
     : complain(span, "unknown-entry", "unknown", { word, words });
 }
+
+/** First words that people bring, and the language's own. */
+const ENTRY_HABITS: ReadonlyMap<string, string> = new Map([
+  ...["screw", "screws", "nail", "nails", "bolt", "bolts"].map((word) => [word, "fastener"] as const),
+  ...["wood", "lumber", "timber", "board", "boards"].map((word) => [word, "stock"] as const),
+  ...["piece", "cut"].map((word) => [word, "part"] as const),
+  ...["plywood", "panel"].map((word) => [word, "sheet"] as const),
+  ...["attach", "join"].map((word) => [word, "fasten"] as const),
+  ...["put", "position"].map((word) => [word, "place"] as const),
+  ...["paint", "stain"].map((word) => [word, "coat"] as const),
+  ["let", "measure"],
+  ["soil", "fill"],
+  ["rule", "must"],
+]);
 
 /** The complaint about a clause or head that could not be read, where nothing better was guessed. */
 export function notUnderstood(failure: Failure): Complaint {

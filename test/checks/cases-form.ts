@@ -12,6 +12,8 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     'prat leg 4 of 2x4, length 28"',
     'Part leg 4 of 2x4, length 28"',
     '4 legs of 2x4, length 28"',
+    'cut leg 4 of 2x4, length 28"',
+    'screw deck, #8 x 1-1/4" screw',
     'rim = 30"',
     'leg 4 of 2x4, length 28"',
     'part leg 4 of 2x4\nlength 28"',
