@@ -23,8 +23,9 @@ export function evaluate(file: string, text: string, read: Reader, options: Load
   return { file, text, worked, ...judge(worked) };
 }
 
-/** The shop sheet of an evaluated plan, as plain data. */
-export const sheetOf = (e: Evaluated): SheetData => gather(e.worked, e, e.file);
+/** The shop sheet of an evaluated plan, as plain data. `named` tells how files are named on it; unsaid, as they were read. */
+export const sheetOf = (e: Evaluated, named = (file: string): string => file): SheetData =>
+  gather(e.worked, e, named);
 
 /** A sheet in one of its formats. */
 export function writeSheet(sheet: SheetData, format: "html" | "json" | "text"): string {

@@ -40,7 +40,8 @@ const PLANNING: ReadonlySet<string> = new Set(["plan", "part", "assembly", "ring
 
 function answer(evaluated: Evaluated, version: number) {
   const { file, problems, text } = evaluated;
-  const sheet = sheetOf({ ...evaluated, file: file.split(/[\\/]/).pop() ?? file });
+  const folder = file.slice(0, Math.max(file.lastIndexOf("/"), file.lastIndexOf("\\")) + 1);
+  const sheet = sheetOf(evaluated, (f) => (f.startsWith(folder) ? f.slice(folder.length) : f));
   const errors = problems.filter((p) => p.class === "error");
   const first = errors.find((p) => p.at.file === file);
   return {

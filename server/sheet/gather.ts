@@ -11,11 +11,11 @@ import { cutGroups } from "./gather-cuts";
 import { boxRows, fastenerRows, ringRows, shoppingOf, stepsOf } from "./gather-work";
 import { placer } from "./marks";
 
-/** The sheet of a plan. `file` is how the plan is named on it. */
-export function gather(worked: Worked, judged: Judged, file: string): SheetData {
+/** The sheet of a plan. `named` tells how a file is named on it. */
+export function gather(worked: Worked, judged: Judged, named: (file: string) => string): SheetData {
   const { settings, loaded } = worked;
   const { display } = settings;
-  const place = placer(loaded.files);
+  const place = placer(loaded.files, named);
   const main = loaded.files[0]!;
   const problem = (p: Problem, accepted?: string): SheetProblem => ({
     code: p.code,
@@ -39,7 +39,7 @@ export function gather(worked: Worked, judged: Judged, file: string): SheetData 
     format: "sawbuck-sheet",
     version: 1,
     language: settings.language,
-    file,
+    file: named(main.file),
     title: settings.title || "Untitled plan",
     units: {
       system: display.system,

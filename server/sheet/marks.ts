@@ -63,9 +63,10 @@ export class Lines {
   }
 }
 
-/** Finds lines and columns in any of the plan's files. */
+/** Finds lines and columns in any of the plan's files, which are named as `named` tells. */
 export function placer(
   files: readonly { readonly file: string; readonly tree: { readonly text: string } }[],
+  named: (file: string) => string,
 ): (at: At) => Place {
   const lines = new Map(files.map((f) => [f.file, new Lines(f.tree.text)]));
   const none = new Lines("");
@@ -73,6 +74,7 @@ export function placer(
     const found = lines.get(at.file) ?? none;
     const from = found.at(at.start);
     const to = found.at(at.end);
-    return { file: at.file, line: from.line, column: from.column, endLine: to.line, endColumn: to.column };
+    const [file, end] = [named(at.file), { endLine: to.line, endColumn: to.column }];
+    return { file, line: from.line, column: from.column, ...end };
   };
 }

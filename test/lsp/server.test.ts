@@ -342,7 +342,11 @@ describe("the extension's own messages", () => {
     });
     const at = GOOD.indexOf("rim -");
     await e.edit(PLAN, at, at + 3, "rimm");
-    expect(await sheet()).toMatchObject({ state: "has errors", version: 2, brokenAt: 3 });
+    const broken = await sheet();
+    expect(broken).toMatchObject({ state: "has errors", version: 2, brokenAt: 3 });
+    // The page is handed on: it names the plan, and not the folders of whoever printed it.
+    expect(broken).toMatchObject({ body: expect.stringContaining("line 3") });
+    expect(JSON.stringify(broken)).not.toContain("/yard");
   });
 
   test("a shop file and a document that is not open have no sheet", async () => {
