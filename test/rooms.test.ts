@@ -137,8 +137,8 @@ describe("the import order", () => {
   });
 
   test("no file is longer than 400 lines, unless it is a table", () => {
-    const tables = ["grammar/forms.ts"];
-    const long = files
+    const tables = ["grammar/forms.ts", "test/sheet/trough.ts"];
+    const long = [...files, ...below(join(ROOT, "test"))]
       .filter((f) => readFileSync(f, "utf8").split("\n").length > 401)
       .map(named)
       .filter((f) => !tables.includes(f));

@@ -12,7 +12,7 @@ import {
   type Quantity,
   sameDimension,
 } from "../units";
-import type { Worked } from "../worked";
+import type { Joint, Worked } from "../worked";
 import type { Edit, Slot } from "./check";
 
 /** `a, b and c` */
@@ -49,6 +49,10 @@ export function tellApart(a: Quantity, b: Quantity, display: Display): readonly 
 /** Two values that differ, as slots: lengths are told apart. */
 export const apart = (a: Quantity, b: Quantity, display: Display): readonly [Slot, Slot] =>
   sameDimension(a.dim, LENGTH) && sameDimension(b.dim, LENGTH) ? tellApart(a, b, display) : [a, b];
+
+/** How a joint's screws are set out: `2 at each end`, `along it, 6" on center`. */
+export const setOut = ({ pattern, spacing }: Joint, display: Display): string =>
+  spacing ? `${pattern}, ${lengthText(spacing, display)} on center` : pattern;
 
 /** The first of the plan's marks at or above a length, and the last at or below it. */
 export const markAbove = (q: Quantity, { mark }: Display): Quantity => {

@@ -1,6 +1,7 @@
 /** What a hover says of fasteners, joints and rings. */
 import type { JointSide } from "../../grammar/tree";
 import { problemText } from "../checks";
+import { setOut } from "../checks/writing";
 import { ifKnown } from "../plan";
 import type { Ring as Closing } from "../solid/ring";
 import { LENGTH, lengthText, moneyText, quantityText, roughly } from "../units";
@@ -10,7 +11,7 @@ import { escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, exactText, fineTexts, whyNot } from "./values";
 
 export function describeFastener(fastener: Fastener, worked: Worked): string {
-  const { display, make } = worked.settings;
+  const { display } = worked.settings;
   const { size, pack } = fastener;
   const used = worked.joints.filter((j) => j.fastener === fastener);
   const kind = [fastener.coating, fastener.kind].filter(Boolean).join(" ");
@@ -24,7 +25,9 @@ export function describeFastener(fastener: Fastener, worked: Worked): string {
         ? `Sold in boxes of ${pack.count}${pack.price ? ` for ${escaped(moneyText(pack.price))}` : ", without a price"}`
         : undefined,
       fastener.onHand > 0 ? `On hand: ${fastener.onHand}` : undefined,
-      ...used.slice(0, MOST_PATHS).map((j) => `Used in ${escaped(j.title)}: ${countText(j, make)}`),
+      ...used
+        .slice(0, MOST_PATHS)
+        .map((j) => `Used in ${escaped(j.title)}: ${countText(j, worked.settings)}`),
       used.length > MOST_PATHS ? `and in ${used.length - MOST_PATHS} more joints` : undefined,
       used.length === 0 ? "No joint here uses it" : undefined,
     ]),
@@ -35,7 +38,7 @@ export function describeFastener(fastener: Fastener, worked: Worked): string {
 const MOST_PATHS = 8;
 
 export function describeJoint(joint: Joint, worked: Worked): string {
-  const { display, make } = worked.settings;
+  const { display } = worked.settings;
   const { size, angle } = joint;
   if (joint.entry.kind === "glue")
     return paragraphs(`**Glued**: ${escaped(joint.title)}`, "Glue joints are not checked yet.");
@@ -50,7 +53,7 @@ export function describeJoint(joint: Joint, worked: Worked): string {
     list([
       ...paths.slice(0, MOST_PATHS).map((p) => pathText(p, worked)),
       paths.length > MOST_PATHS ? `and ${paths.length - MOST_PATHS} more ways through it` : undefined,
-      joint.pattern ? `How many: ${countText(joint, make)}` : undefined,
+      joint.pattern ? `How many: ${countText(joint, worked.settings)}` : undefined,
       joint.pilot && `Pilot hole ${escaped(fineTexts(joint.pilot, display))}`,
       joint.clearance && `Clearance hole ${escaped(fineTexts(joint.clearance, display))}`,
       facesText(joint),
@@ -58,11 +61,12 @@ export function describeJoint(joint: Joint, worked: Worked): string {
   );
 }
 
-function countText(joint: Joint, make: number): string {
+function countText(joint: Joint, { make, display }: Worked["settings"]): string {
   const count = ifKnown(joint.count);
-  if (count === undefined) return `${escaped(joint.pattern)}; ${whyNot(joint.count)}`;
-  if (joint.pattern.endsWith("in all") && make === 1) return escaped(joint.pattern);
-  return `${escaped(joint.pattern)}, ${count} in all${make > 1 ? ` for one, ${count * make} for ${make}` : ""}`;
+  const how = escaped(setOut(joint, display));
+  if (count === undefined) return `${how}; ${whyNot(joint.count)}`;
+  if (joint.pattern.endsWith("in all") && make === 1) return how;
+  return `${how}, ${count} in all${make > 1 ? ` for one, ${count * make} for ${make}` : ""}`;
 }
 
 function pathText(path: Path, worked: Worked): string {

@@ -171,7 +171,8 @@ export interface FastenerRow {
   readonly count: number | null;
   /** Each joint that uses it: "side into leg: 2 at each end". */
   readonly joints: readonly string[];
-  readonly pilot: string;
+  /** The holes to drill, where all its joints ask for the same; else each joint tells its own. */
+  readonly holes: string;
 }
 
 export interface SheetRing {

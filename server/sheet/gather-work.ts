@@ -1,6 +1,7 @@
 /** Shopping list, fasteners, rings, boxes and steps as the sheet tells them. */
 import type { Judged } from "../checks";
 import { problemText } from "../checks";
+import { setOut } from "../checks/writing";
 import { ifKnown } from "../plan";
 import { structuralCaution } from "../trade";
 import { bothLengths, type Display, lengthText, moneyText, type Quantity, quantityText } from "../units";
@@ -68,15 +69,17 @@ export function fastenerRows(worked: Worked): FastenerRow[] {
   const { display, make } = worked.settings;
   return [...rows].map(([what, { joints }]) => {
     const counts = joints.map((j) => ifKnown(j.count));
-    const pilots = new Set(joints.flatMap((j) => holesOf(j, display)));
+    const holes = joints.map((j) => holesOf(j, display));
+    const alike = holes.every((h) => h === holes[0]);
     return {
       what,
       count: counts.every((c) => c !== undefined) ? counts.reduce((sum, c) => sum + c, 0) * make : null,
-      joints: joints.map((j) => {
+      joints: joints.map((j, i) => {
         const slant = j.angle.approx > 0 ? `, ${quantityText(j.angle, display)} off square` : "";
-        return `${j.title}: ${j.pattern}${slant}`;
+        const own = alike || !holes[i] ? "" : `, ${holes[i]}`;
+        return `${j.title}: ${setOut(j, display)}${slant}${own}`;
       }),
-      pilot: [...pilots].join(", "),
+      holes: alike ? holes[0]! : "",
     };
   });
 }
@@ -148,10 +151,9 @@ export function stepsOf({ loaded }: Worked): SheetData["steps"] {
   });
 }
 
-/** `1/8", clearance 3/16"`: the holes to drill for a joint. */
-function holesOf(joint: Joint, display: Display): string[] {
-  const pilot = joint.pilot && lengthText(joint.pilot, display);
+/** `pilot 1/8", clearance 3/16"`: the holes to drill for a joint; nothing when none is asked for. */
+function holesOf(joint: Joint, display: Display): string {
+  const pilot = joint.pilot && `pilot ${lengthText(joint.pilot, display)}`;
   const clearance = joint.clearance && `clearance ${lengthText(joint.clearance, display)}`;
-  const holes = [pilot, clearance].filter(Boolean).join(", ");
-  return holes ? [holes] : [];
+  return [pilot, clearance].filter(Boolean).join(", ");
 }

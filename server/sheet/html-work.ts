@@ -84,7 +84,7 @@ const SHOP_COLUMNS: readonly Column<ShoppingRow>[] = [
 const FASTENER_COLUMNS: readonly Column<FastenerRow>[] = [
   { head: "No.", kind: "count", cell: ({ count }) => (count === null ? "?" : String(count)) },
   { head: "What", kind: "name", cell: ({ what }) => some(what) },
-  { head: "Pilot", kind: "pilot", label: "pilot", cell: ({ pilot }) => some(pilot) },
+  { head: "Holes", kind: "holes", cell: ({ holes }) => some(holes) },
   { head: "Where", kind: "wide", cell: ({ joints }) => (joints.length === 0 ? null : list(joints)) },
 ];
 

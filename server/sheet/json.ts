@@ -90,7 +90,7 @@ const SHEET: Order<SheetData> = {
   boards: { stock: null, title: null, boards: BOARD, assumed: null, unplaced: null },
   panels: { stock: null, title: null, sheets: PANEL, assumed: null, unplaced: null },
   shopping: SHOPPING,
-  fasteners: { what: null, count: null, joints: null, pilot: null },
+  fasteners: { what: null, count: null, joints: null, holes: null },
   rings: { name: null, members: null, state: null },
   boxes: { name: null, rows: { label: null, value: null }, caution: null },
   musts: { rule: null, because: null, state: null },

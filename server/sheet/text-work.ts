@@ -16,10 +16,10 @@ export function workLines(data: SheetData, width: number): readonly TextSection[
     { heading: HEADINGS.shopping, lines: hasShopping(shopping) ? shoppingLines(shopping, width) : [] },
     {
       heading: HEADINGS.fasteners,
-      lines: fasteners.flatMap(({ what, count, joints, pilot }) => [
+      lines: fasteners.flatMap(({ what, count, joints, holes }) => [
         ...hanging(
           `${padded(count === null ? "?" : String(count), 5, true)}  `,
-          pilot === "" ? what : `${what}, pilot ${pilot}`,
+          holes === "" ? what : `${what}, ${holes}`,
           width,
         ),
         ...joints.flatMap((joint) => hanging("       - ", joint, width)),

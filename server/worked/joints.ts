@@ -45,6 +45,8 @@ export interface Joint {
   readonly count: Value<number>;
   /** "2 at each end". */
   readonly pattern: string;
+  /** From center to center, where the line gives a spacing. */
+  readonly spacing: Quantity | undefined;
 }
 
 const SQUARE = exactly(ANGLE, fraction.ZERO);
@@ -170,36 +172,36 @@ function countOf(
   file: string,
   first: readonly Side[],
   parts: ReadonlyMap<string, Part>,
-): { count: Value<number>; pattern: string } {
+): Pick<Joint, "count" | "pattern" | "spacing"> {
   const driven = read.clause("driven");
-  if (!driven) return { count: known(0), pattern: "" };
+  const spaced = read.clause("joint spacing");
+  const spacing = spaced && ifKnown(worker.positiveLength(spaced.value, file, "the spacing"));
+  if (!driven) return { count: known(0), pattern: "", spacing };
   const each = driven.count
     ? worker.wholeNumber(driven.count, file, "how many screws", MOST_SCREWS)
     : known(1);
   const n = ifKnown(each) ?? 1;
   const place = driven.place ?? read.clause("joint place")?.place;
-  const spacing = read.clause("joint spacing");
-  const apart = spacing && worker.positiveLength(spacing.value, file, "the spacing");
   const pieces = totalOf(first, parts);
-  if (spacing) {
-    const along = ifKnown(apart!);
-    const count = along ? sumOver(first, parts, (part) => perLength(part, along)) : MISTAKE;
-    return { count, pattern: `spaced along it` };
+  if (spaced) {
+    const count = spacing ? sumOver(first, parts, (part) => perLength(part, spacing)) : MISTAKE;
+    return { count, pattern: "along it", spacing };
   }
-  if (place?.at === "in all") return { count: each, pattern: `${n} in all` };
+  if (place?.at === "in all") return { count: each, pattern: `${n} in all`, spacing };
   if (place?.at === "each end")
-    return { count: chain(pieces, (p) => known(p * 2 * n)), pattern: `${n} at each end` };
+    return { count: chain(pieces, (p) => known(p * 2 * n)), pattern: `${n} at each end`, spacing };
   if (place?.at === "along it")
-    return { count: chain(pieces, (p) => known(p * n)), pattern: `${n} along each` };
+    return { count: chain(pieces, (p) => known(p * n)), pattern: `${n} along each`, spacing };
   if (place?.at === "crossings") {
     const crossings = worker.wholeNumber(place.count, file, "how many crossings", MOST_SCREWS);
     return {
       count: chain(crossings, (c) => known(c * n)),
       pattern: `${n} at each of ${ifKnown(crossings) ?? "?"} crossings`,
+      spacing,
     };
   }
   const why = "where pieces cross follows from where they stand, which this version does not work out";
-  return { count: unknown("placing", why), pattern: place ? `${n} at each crossing` : `${n}` };
+  return { count: unknown("placing", why), pattern: place ? `${n} at each crossing` : `${n}`, spacing };
 }
 
 function totalOf(sides: readonly Side[], parts: ReadonlyMap<string, Part>): Value<number> {

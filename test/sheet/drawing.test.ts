@@ -6,8 +6,9 @@ import { type Box, boxOf, type Drawing, type TextItem } from "../../server/sheet
 import { fanOut } from "../../server/sheet/fan";
 import { placeFlags } from "../../server/sheet/flags";
 import { drawPanel, panelScale } from "../../server/sheet/panel-drawing";
+import { board, panel } from "./made";
 import { nasty, PATIENCE, RUNS } from "./nasty";
-import { board, panel, trough } from "./trough";
+import { trough } from "./trough";
 
 /** Boards cut at random, in sixteenths of an inch, some with a bad stretch. */
 const boards = fc

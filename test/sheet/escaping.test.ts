@@ -9,9 +9,10 @@ import { sheetJson } from "../../server/sheet/json";
 import { svgText } from "../../server/sheet/svg";
 import { sheetText } from "../../server/sheet/text";
 import { columnsOf } from "../../server/sheet/text-layout";
+import { board } from "./made";
 import { brief, nasty, nastySheets, PATIENCE, RUNS, withTexts } from "./nasty";
 import { readStrictly } from "./strict-markup";
-import { board, empty, trough } from "./trough";
+import { empty, trough } from "./trough";
 
 describe("escaping", () => {
   it(
