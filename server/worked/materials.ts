@@ -66,11 +66,13 @@ export interface Material {
 const END_TRIM = exactly(LENGTH, fraction.divide(INCH, fraction.rational(2))!);
 /** The most boards of one kind on hand. */
 const MOST_ON_HAND = 10_000;
+const UNSUPPLIED = { sold: [], onHand: [], endTrim: { value: END_TRIM, assumed: true } } as const;
 const POUND_PER_CUBIC_FOOT = fraction.toNumber(unitNamed("lb/cuft")!.factor) * 1e9;
 
 /** Finds materials by name; each is worked out once. */
 export class Materials {
   private readonly found = new Map<string, Material | undefined>();
+  private readonly underWay: { readonly name: string; readonly at: At }[] = [];
 
   constructor(
     private readonly scope: Scope,
@@ -87,9 +89,20 @@ export class Materials {
   named(name: Name, file: string): Material | undefined {
     const key = name.text.replace("×", "x");
     if (this.found.has(key)) return this.found.get(key);
+    const at = { file, start: name.start, end: name.end };
+    const from = this.underWay.findIndex((u) => u.name === key);
+    if (from >= 0) {
+      const path = [...this.underWay.slice(from), { name: key, at }];
+      this.worker.fault({ kind: "circle", at, path });
+      return undefined;
+    }
     const declared = this.scope.declared.get(key);
+    this.underWay.push({ name: key, at: declared?.at ?? at });
     const material = declared ? this.fromEntry(declared, name, file) : this.nominal(key, name, file);
+    this.underWay.pop();
     this.found.set(key, material);
+    // What is sold may be told by the board's own size, so it is worked out once that is known.
+    if (material && declared) Object.assign(material, this.supply(declared));
     return material;
   }
 
@@ -125,9 +138,7 @@ export class Materials {
       ...size,
       wood: this.wood(undefined, undefined, undefined, []),
       conditions: [],
-      sold: [],
-      onHand: [],
-      endTrim: { value: END_TRIM, assumed: true },
+      ...UNSUPPLIED,
       salvage: "use up",
       grain: "length",
     };
@@ -177,17 +188,14 @@ export class Materials {
             end: nominalName.end,
           });
     if (!size) return undefined;
-    const trim = read.length("end trim", "the end trim");
-    const conditions = read.all("condition").map((c) => c.word);
     return {
       name: declared.name,
       kind: "board",
       declared,
       ...size,
-      wood: this.woodOf(read, at.file, conditions),
-      conditions,
-      ...this.supply(read, at.file),
-      endTrim: { value: trim ?? END_TRIM, assumed: !trim },
+      ...UNSUPPLIED,
+      wood: this.wood(undefined, undefined, undefined, []),
+      conditions: read.all("condition").map((c) => c.word),
       salvage: read.clause("salvage")?.rule ?? "use up",
       grain: "length",
     };
@@ -210,16 +218,24 @@ export class Materials {
       thickness,
       width: undefined,
       source: category ? panelSource(category.value) : plain ? "as the plan says" : "",
-      wood: this.woodOf(read, at.file, []),
+      ...UNSUPPLIED,
+      wood: this.wood(undefined, undefined, undefined, []),
       conditions: [],
-      ...this.supply(read, at.file),
-      endTrim: { value: END_TRIM, assumed: true },
       salvage: "use up",
       grain: read.clause("grain")?.along ?? "length",
     };
   }
 
-  private supply(read: Reader, file: string): Pick<Material, "sold" | "onHand"> {
+  /** What is sold and on hand of it, and which wood it is. */
+  private supply({
+    entry,
+    kind,
+    at: { file },
+  }: Declared): Pick<Material, "wood" | "sold" | "onHand" | "endTrim"> {
+    const read = new Reader(this.worker, file, entry.clauses);
+    const trim = kind === "stock" ? read.length("end trim", "the end trim") : undefined;
+    const conditions = kind === "stock" ? read.all("condition").map((c) => c.word) : [];
+    const wood = this.woodOf(read, file, conditions);
     const sold = read.all("sold").flatMap((c) =>
       c.offers.flatMap((offer): Sold[] => {
         const length = ifKnown(this.worker.positiveLength(offer.length, file, "a length that is sold"));
@@ -246,7 +262,7 @@ export class Materials {
         return count && length ? [{ count, length, width, bad }] : [];
       }),
     );
-    return { sold, onHand };
+    return { wood, sold, onHand, endTrim: { value: trim ?? END_TRIM, assumed: !trim } };
   }
 
   private woodOf(read: Reader, file: string, conditions: readonly string[]): Wood {

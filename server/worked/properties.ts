@@ -111,9 +111,12 @@ function ofPart(
     return property === "width" ? partWidth(declared, worker, material) : (material?.thickness ?? MISTAKE);
   }
   if (property !== "count") return undefined;
-  if (!entry.count) return NOT_PLACED;
-  const stated = worker.evaluate(entry.count, at.file);
-  return stated.state === "known" ? known(count(stated.value.approx)) : stated;
+  const stated = entry.count;
+  if (!stated) return NOT_PLACED;
+  return worker.once(`count ${declared.name}`, `count of ${declared.name}`, at, () => {
+    const value = worker.evaluate(stated, at.file);
+    return value.state === "known" ? known(count(value.value.approx)) : value;
+  });
 }
 
 function ofBox(property: string, declared: Declared, worker: Worker): Value<Quantity> | undefined {
@@ -135,8 +138,10 @@ function ofBox(property: string, declared: Declared, worker: Worker): Value<Quan
 function ofBought(property: string, declared: Declared, worker: Worker): Value<Quantity> | undefined {
   const { entry, at } = declared;
   if (property === "width" && entry.kind === "roll") {
-    const width = new Reader(worker, at.file, entry.clauses).length("width", "the width");
-    return width ? known(width) : MISTAKE;
+    return worker.once(`width ${declared.name}`, `width of ${declared.name}`, at, () => {
+      const width = new Reader(worker, at.file, entry.clauses).length("width", "the width");
+      return width ? known(width) : MISTAKE;
+    });
   }
   const fits = entry.clauses.find((c) => c.kind === "fits");
   if (property !== "length" || fits?.kind !== "fits") return undefined;

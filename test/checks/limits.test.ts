@@ -246,3 +246,19 @@ test("what holds for the whole plan may lean on a section", () => {
     "unit-mismatch error",
   ]);
 });
+
+describe("a thing whose value leads back to itself is told once, and the rest goes on", () => {
+  test.each([
+    ['stock own, actual width of own x 1"\npart a 2 of own, length 9"', ["in-a-circle error"]],
+    ['sheet ply, thickness thickness of ply\npart a 2 of ply, length 9", width 9"', ["in-a-circle error"]],
+    ['part a count of a of 2x4, length 9"', ["in-a-circle error"]],
+    ["part a 2 of 2x4, length length of as", ["in-a-circle error"]],
+    ['part a 2 of 2x4, length 9", width width of a', ["in-a-circle error"]],
+    ['roll liner, width width of liner\nmust width of liner at least 9"', ["in-a-circle error"]],
+    ['box b, inside inside width of b x 9" x 9"', ["in-a-circle error"]],
+    // What is sold may be told by the board's own size.
+    ['stock 1x4, sold 20 * width of 1x4 $5, end trim thickness of 1x4\npart a 2 of 1x4, length 9"', []],
+  ])("%s", (text, problems) => {
+    expect(found(`${text}\n`).filter((p) => !p.startsWith("never-used"))).toEqual(problems);
+  });
+});

@@ -15,7 +15,7 @@ import {
   readLiteral,
   SIXTEENTHS,
 } from "../../server/units";
-import { anyText, brokenSample, madePlan, RUNS, SAMPLES } from "./plans";
+import { anyText, brokenSample, crossedPlan, madePlan, RUNS, SAMPLES } from "./plans";
 
 const nothing: Reader = (path) => ({ file: path, refused: "there is no such file" });
 const shop = SAMPLES.find((s) => s.startsWith("# What the yard"))!;
@@ -52,7 +52,7 @@ describe("any text", () => {
     let worked = 0;
     let total = 0;
     fc.assert(
-      fc.property(fc.oneof(madePlan, brokenSample, anyText), (text) => {
+      fc.property(fc.oneof(madePlan, brokenSample, crossedPlan, anyText), (text) => {
         const result = evaluate("plan.sawbuck", text, shopOnly);
         const own = result.problems.filter((p) => p.at.file === "plan.sawbuck");
         inside(

@@ -114,6 +114,28 @@ export const brokenSample: fc.Arbitrary<string> = fc
     return text.slice(0, from) + insert + text.slice(from + length);
   });
 
+const PROPERTIES = ["thickness", "width", "length", "count", "inside width", "overall depth", "top", "left"];
+
+/** A sample, or the example of every form, some of whose values are asked of other things, or of themselves. */
+export const crossedPlan: fc.Arbitrary<string> = fc
+  .tuple(
+    fc.oneof(
+      fc.constantFrom(...SAMPLES),
+      fc.array(form, { minLength: 1, maxLength: 12 }).map((f) => f.join("\n")),
+    ),
+    fc.array(fc.tuple(fc.nat(), fc.constantFrom(...PROPERTIES), fc.nat()), { minLength: 1, maxLength: 6 }),
+  )
+  .map(([text, changes]) => {
+    const names = [...text.matchAll(/^(?:[a-z]+) ([a-z][a-z0-9-]*|\d+x\d+)/gm)].map((m) => m[1]!);
+    return changes.reduce((plan, [which, property, of]) => {
+      const values = [...plan.matchAll(/(?<![#\w-])\d+(?:-\d+\/\d+|\/\d+)?(?:"|mm|°)?(?![\w/-])/g)];
+      const value = values[which % values.length];
+      if (!value || names.length === 0) return plan;
+      const asked = `${property} of ${names[of % names.length]}`;
+      return plan.slice(0, value.index) + asked + plan.slice(value.index + value[0].length);
+    }, text);
+  });
+
 /** Bytes read as UTF-8, whatever they are. */
 export const anyBytes: fc.Arbitrary<string> = fc
   .uint8Array({ maxLength: 400 })
@@ -124,4 +146,5 @@ export const anyText: fc.Arbitrary<string> = fc.oneof(
   fc.string({ unit: "binary", maxLength: 300 }),
   madePlan,
   brokenSample,
+  crossedPlan,
 );
