@@ -1,0 +1,260 @@
+/**
+ * Whether two convex solids overlap, touch or stand apart. Overlap is judged by depth along a direction, never by
+ * volume; contact by area on a common plane, so that an edge or a corner alone is none. Millimetres.
+ */
+import { NUMERIC } from "./angle";
+import type { Convex, Facet } from "./convex";
+import { cross, dot, subtract, unit, type Vec3 } from "./vector";
+
+/** Solids nearer than this touch; deeper in each other than this they overlap. */
+export const TOUCHING = 0.05;
+
+export interface Bounds {
+  readonly least: Vec3;
+  readonly most: Vec3;
+}
+
+/** A convex solid with what its comparisons need, worked out once. */
+export interface Body extends Convex {
+  readonly bounds: Bounds;
+  /** Directions of its faces and of its edges, each once, either way round. */
+  readonly normals: readonly Vec3[];
+  readonly edges: readonly Vec3[];
+  /** Every face is square to an axis of the world: the bounds are the solid. */
+  readonly aligned: boolean;
+}
+
+export function bodyOf(solid: Convex): Body {
+  const bounds = boundsOf(solid.vertices);
+  const aligned =
+    solid.facets.length === 6 &&
+    solid.facets.every(({ normal }) => normal.filter((n) => Math.abs(n) > SQUARE).length === 1);
+  if (aligned) return { ...solid, bounds, normals: AXES, edges: AXES, aligned };
+  const normals: Vec3[] = [];
+  const edges: Vec3[] = [];
+  for (const { normal, loop } of solid.facets) {
+    keep(normals, normal);
+    loop.forEach((a, i) => {
+      const b = loop[(i + 1) % loop.length]!;
+      if (a > b) return;
+      const along = unit(subtract(solid.vertices[b]!, solid.vertices[a]!));
+      if (along) keep(edges, along);
+    });
+  }
+  return { ...solid, bounds, normals, edges, aligned };
+}
+
+export function boundsOf(points: readonly Vec3[]): Bounds {
+  const least: [number, number, number] = [Infinity, Infinity, Infinity];
+  const most: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (const p of points)
+    for (const k of [0, 1, 2] as const) {
+      if (p[k] < least[k]) least[k] = p[k];
+      if (p[k] > most[k]) most[k] = p[k];
+    }
+  return { least, most };
+}
+
+/** The widest gap between bounds along an axis of the world; negative when they overlap in all three. */
+export const boundsApart = (a: Bounds, b: Bounds): number =>
+  Math.max(
+    a.least[0] - b.most[0],
+    b.least[0] - a.most[0],
+    a.least[1] - b.most[1],
+    b.least[1] - a.most[1],
+    a.least[2] - b.most[2],
+    b.least[2] - a.most[2],
+  );
+
+export interface Apart {
+  /**
+   * How far the solids stand apart along the direction that parts them best, a lower bound of their distance; less than
+   * nothing when they overlap: the least way one must be moved to be clear of the other.
+   */
+  readonly gap: number;
+  /** From the first towards the second, unit length. */
+  readonly direction: Vec3;
+}
+
+/** Separation or depth of two solids, by separating axes. `enough` ends the search: a gap beyond it is only known to be that wide. */
+export function apart(a: Body, b: Body, enough = Infinity): Apart {
+  let best: Apart = { gap: -Infinity, direction: [1, 0, 0] };
+  const consider = (axis: Vec3): boolean => {
+    const [a0, a1] = along(a, axis);
+    const [b0, b1] = along(b, axis);
+    if (b0 - a1 > best.gap + NUMERIC) best = { gap: b0 - a1, direction: axis };
+    if (a0 - b1 > best.gap + NUMERIC) best = { gap: a0 - b1, direction: [-axis[0], -axis[1], -axis[2]] };
+    return best.gap > enough;
+  };
+  for (const axis of AXES) if (consider(axis)) return best;
+  if (a.aligned && b.aligned) return best;
+  for (const axis of a.aligned ? b.normals : [...a.normals, ...(b.aligned ? [] : b.normals)])
+    if (consider(axis)) return best;
+  for (const p of a.edges)
+    for (const q of b.edges) {
+      const axis = cross(p, q);
+      const length = Math.hypot(axis[0], axis[1], axis[2]);
+      if (length < SQUARE) continue;
+      if (consider([axis[0] / length, axis[1] / length, axis[2] / length])) return best;
+    }
+  return best;
+}
+
+export interface Contact {
+  /** Square millimetres. */
+  readonly area: number;
+  /** From the first into the second, unit length. */
+  readonly normal: Vec3;
+  /** The common patch, counter-clockwise seen against `normal` … from outside the first. */
+  readonly patch: readonly Vec3[];
+  /** Places in the facets of each. */
+  readonly facets: readonly [number, number];
+}
+
+/** The patches in which faces of the two lie on each other; none where only edges or corners meet. */
+export function contacts(a: Body, b: Body, tolerance = TOUCHING): Contact[] {
+  if (boundsApart(a.bounds, b.bounds) > tolerance) return [];
+  const found: Contact[] = [];
+  a.facets.forEach((f, i) => {
+    if (f.inner) return;
+    b.facets.forEach((g, j) => {
+      if (g.inner || dot(f.normal, g.normal) > -FACING) return;
+      if (Math.abs(f.offset + g.offset) > tolerance) return;
+      const patch = common(a, f, b, g);
+      const area = patch.length < 3 ? 0 : polygonArea(patch, f.normal);
+      if (area > LEAST_AREA) found.push({ area, normal: f.normal, patch, facets: [i, j] });
+    });
+  });
+  return found;
+}
+
+/** The true distance of two solids that do not overlap, and the two nearest points. */
+export function distance(
+  a: Convex,
+  b: Convex,
+): { readonly gap: number; readonly from: Vec3; readonly to: Vec3 } {
+  let best = { gap: Infinity, from: a.vertices[0]!, to: b.vertices[0]! };
+  const take = (from: Vec3, to: Vec3): void => {
+    const d = subtract(to, from);
+    const gap = Math.hypot(d[0], d[1], d[2]);
+    if (gap < best.gap) best = { gap, from, to };
+  };
+  for (const p of corners(a)) for (const facet of b.facets) take(p, nearestOn(b, facet, p));
+  for (const p of corners(b)) for (const facet of a.facets) take(nearestOn(a, facet, p), p);
+  for (const [p, q] of sidesOf(a)) for (const [r, s] of sidesOf(b)) take(...nearestOfLines(p, q, r, s));
+  return best;
+}
+
+const AXES: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+/** Directions nearer than this (sine) are one. */
+const SQUARE = 1e-9;
+/** Faces look at each other when the cosine between them is beyond this: within about a twentieth of a degree. */
+const FACING = 1 - 4e-7;
+/** Square millimetres; less is an edge or a corner. */
+const LEAST_AREA = 1;
+
+function keep(list: Vec3[], one: Vec3): void {
+  for (const k of list) if (Math.abs(dot(k, one)) > 1 - SQUARE) return;
+  list.push(one);
+}
+
+function along({ vertices, bounds, aligned }: Body, axis: Vec3): [number, number] {
+  if (aligned) {
+    let [least, most] = [0, 0];
+    for (const k of [0, 1, 2] as const) {
+      const up = axis[k] > 0;
+      least += axis[k] * (up ? bounds.least[k] : bounds.most[k]);
+      most += axis[k] * (up ? bounds.most[k] : bounds.least[k]);
+    }
+    return [least, most];
+  }
+  let [least, most] = [Infinity, -Infinity];
+  for (const v of vertices) {
+    const at = dot(axis, v);
+    if (at < least) least = at;
+    if (at > most) most = at;
+  }
+  return [least, most];
+}
+
+/** The polygon of f clipped to the polygon of g, both nearly in one plane. */
+function common(a: Convex, f: Facet, b: Convex, g: Facet): Vec3[] {
+  let polygon = f.loop.map((i) => a.vertices[i]!);
+  for (let i = 0; i < g.loop.length && polygon.length > 0; i++) {
+    const p = b.vertices[g.loop[i]!]!;
+    const q = b.vertices[g.loop[(i + 1) % g.loop.length]!]!;
+    const side = unit(cross(subtract(q, p), g.normal));
+    if (!side) continue;
+    polygon = clipped(polygon, side, dot(side, p));
+  }
+  return polygon;
+}
+
+/** What of a polygon lies where normal · p ≤ offset. */
+export function clipped(polygon: readonly Vec3[], normal: Vec3, offset: number): Vec3[] {
+  const kept: Vec3[] = [];
+  polygon.forEach((p, i) => {
+    const q = polygon[(i + 1) % polygon.length]!;
+    const [hp, hq] = [dot(normal, p) - offset, dot(normal, q) - offset];
+    if (hp <= 0) kept.push(p);
+    if (hp < 0 !== hq < 0 && hp !== 0 && hq !== 0) {
+      const t = hp / (hp - hq);
+      kept.push([p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1]), p[2] + t * (q[2] - p[2])]);
+    }
+  });
+  return kept;
+}
+
+export function polygonArea(polygon: readonly Vec3[], normal: Vec3): number {
+  let twice = 0;
+  for (let i = 1; i + 1 < polygon.length; i++) {
+    const u = subtract(polygon[i]!, polygon[0]!);
+    twice += dot(normal, cross(u, subtract(polygon[i + 1]!, polygon[0]!)));
+  }
+  return Math.abs(twice) / 2;
+}
+
+function corners({ facets, vertices }: Convex): Vec3[] {
+  return [...new Set(facets.flatMap((f) => f.loop))].map((i) => vertices[i]!);
+}
+
+function sidesOf({ facets, vertices }: Convex): [Vec3, Vec3][] {
+  return facets.flatMap(({ loop }) =>
+    loop.flatMap((a, i): [Vec3, Vec3][] => {
+      const b = loop[(i + 1) % loop.length]!;
+      return a < b ? [[vertices[a]!, vertices[b]!]] : [];
+    }),
+  );
+}
+
+/** The point of a face nearest to p, if p lies straight over the face; else one of its corners, never nearer than an edge is. */
+function nearestOn(solid: Convex, { loop, normal, offset }: Facet, p: Vec3): Vec3 {
+  const high = dot(normal, p) - offset;
+  const foot: Vec3 = [p[0] - high * normal[0], p[1] - high * normal[1], p[2] - high * normal[2]];
+  const over = loop.every((i, n) => {
+    const [q, r] = [solid.vertices[i]!, solid.vertices[loop[(n + 1) % loop.length]!]!];
+    return dot(cross(subtract(r, q), subtract(foot, q)), normal) >= -NUMERIC;
+  });
+  return over ? foot : solid.vertices[loop[0]!]!;
+}
+
+/** The nearest points of two stretches. */
+function nearestOfLines(p: Vec3, q: Vec3, r: Vec3, s: Vec3): [Vec3, Vec3] {
+  const [u, v, w] = [subtract(q, p), subtract(s, r), subtract(p, r)];
+  const [a, b, c, d, e] = [dot(u, u), dot(u, v), dot(v, v), dot(u, w), dot(v, w)];
+  const det = a * c - b * b;
+  const clamp = (x: number): number => Math.min(1, Math.max(0, x));
+  let t = det > NUMERIC * a * c ? clamp((b * e - c * d) / det) : 0;
+  const o = clamp((b * t + e) / c);
+  t = clamp((b * o - d) / a);
+  const at = (from: Vec3, by: Vec3, share: number): Vec3 => [
+    from[0] + share * by[0],
+    from[1] + share * by[1],
+    from[2] + share * by[2],
+  ];
+  return [at(p, u, t), at(r, v, o)];
+}

@@ -1,0 +1,31 @@
+/** The way of a straight line through a convex solid: a screw, a driver on its way to it, a line of sight. */
+import { NUMERIC } from "./angle";
+import type { Convex } from "./convex";
+import { dot, type Vec3 } from "./vector";
+
+export interface Way {
+  /** Millimetres from the start of the ray (may be less than nothing: the ray starts inside). */
+  readonly enters: number;
+  readonly leaves: number;
+  /** Places in the facets through which it goes in and comes out. */
+  readonly through: readonly [number, number];
+}
+
+/** Where a ray runs inside the solid; undefined where it misses it, or only grazes a face. The direction has unit length. */
+export function way(solid: Convex, from: Vec3, direction: Vec3): Way | undefined {
+  let [enters, leaves] = [-Infinity, Infinity];
+  let [into, out] = [-1, -1];
+  for (let i = 0; i < solid.facets.length; i++) {
+    const { normal, offset } = solid.facets[i]!;
+    const speed = dot(normal, direction);
+    const high = dot(normal, from) - offset;
+    if (Math.abs(speed) < 1e-12) {
+      if (high > -NUMERIC) return undefined;
+      continue;
+    }
+    const t = -high / speed;
+    if (speed < 0 && t > enters) [enters, into] = [t, i];
+    if (speed > 0 && t < leaves) [leaves, out] = [t, i];
+  }
+  return leaves - enters > NUMERIC ? { enters, leaves, through: [into, out] } : undefined;
+}
