@@ -186,6 +186,7 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
     "on edge": () => lies("on edge"),
     "front to back": () => lies("front to back"),
     "wide face": () => () => ({ kind: "wide face", side: rules.side() as Side }),
+    "long points": () => () => ({ kind: "long points at", side: rules.side() as Side }),
     leaning: () => () => ({ kind: "leaning", ...rules.leaning() }),
     sloping: () => () => ({ kind: "sloping", ...rules.sloping() }),
     on: () => touches("on"),

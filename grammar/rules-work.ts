@@ -79,10 +79,15 @@ export class PlanRules extends HeadRules {
     return { first, second: this.SUBRULE1(this.thing) };
   });
 
-  leaning = this.RULE("leaning", () => ({
-    angle: this.SUBRULE(this.expression),
-    toward: this.SUBRULE(this.side),
-  }));
+  leaning = this.RULE("leaning", (): Of<PlaceClause, "leaning"> => {
+    const angle = this.SUBRULE(this.expression);
+    const toward = this.OR<Side | "in" | "out">([
+      { ALT: () => this.SUBRULE(this.side) },
+      this.alt(1, "in", "in"),
+      this.alt(1, "out", "out"),
+    ]);
+    return { angle, toward };
+  });
 
   sloping = this.RULE("sloping", () => {
     const angle = this.SUBRULE(this.expression);

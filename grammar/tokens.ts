@@ -200,7 +200,7 @@ export const KEYWORDS = [
   "down", "dry", "each", "edge", "edges", "empty", "end", "ends", "exactly", "face", "flat", "floor",
   "from", "front", "gaps", "green", "high", "holes", "in", "inches", "into", "it", "least", "left",
   "length", "less", "long", "metric", "middle", "millimetres", "mitered", "mm", "more", "most", "of", "on",
-  "one", "onto", "opposite", "overall", "past", "people", "per", "person", "planed", "plus", "point",
+  "one", "onto", "opposite", "out", "overall", "past", "people", "per", "person", "planed", "plus", "point",
   "right", "rim", "round", "short", "spread", "square", "than", "the", "through", "to", "top", "up",
   "upright", "wide", "width", "with",
 ] as const;

@@ -177,8 +177,9 @@ export type BoxClause =
 
 export type PlaceClause =
   | { readonly kind: "lies"; readonly lie: Lie }
-  | { readonly kind: "wide face"; readonly side: Side }
-  | { readonly kind: "leaning" | "sloping"; readonly angle: Expression; readonly toward: Side }
+  | { readonly kind: "wide face" | "long points at"; readonly side: Side }
+  | { readonly kind: "leaning"; readonly angle: Expression; readonly toward: Side | "in" | "out" }
+  | { readonly kind: "sloping"; readonly angle: Expression; readonly toward: Side }
   | {
       readonly kind: "touches";
       readonly relation: Relation;

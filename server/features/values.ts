@@ -17,22 +17,12 @@ import {
   VOLUME,
 } from "../units";
 import type { Measure, Worked } from "../worked";
-import { Worker } from "../worked/expressions";
-import { Materials } from "../worked/materials";
-import { findProperty } from "../worked/properties";
 import { escaped } from "./markdown";
 
 export type Evaluator = (e: Expression, file: string) => Value<Quantity>;
 
 /** Works out any expression of a plan once more, by the same rules as the plan itself. */
-export function evaluatorOf(worked: Worked): Evaluator {
-  const { scope, settings } = worked;
-  const worker: Worker = new Worker(scope, (thing, property, at) =>
-    findProperty(thing, property, at, worker, scope, materials),
-  );
-  const materials: Materials = new Materials(scope, worker, settings.lumber);
-  return (e, file) => worker.evaluate(e, file);
-}
+export const evaluatorOf = (worked: Worked): Evaluator => worked.evaluate;
 
 /** A value to the plan's marks, or in full where it is off them: `28-1/2"`, `about 6.857"`. */
 export function exactText(q: Quantity, display: Display): string {

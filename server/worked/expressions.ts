@@ -52,7 +52,7 @@ export type PropertyFinder = (
 /** One run over one plan: the scope, the faults found, and what was already worked out. */
 export class Worker {
   readonly faults: Fault[] = [];
-  private readonly done = new Map<string, Value<Quantity>>();
+  private readonly done = new Map<string, Value<unknown>>();
   private readonly underWay: { key: string; name: string; at: At }[] = [];
 
   constructor(
@@ -70,9 +70,10 @@ export class Worker {
   }
 
   /** Works `run` out once under that key. `name` and `at` tell where it stands, should it lead round to itself. */
-  once(key: string, name: string, at: At, run: () => Value<Quantity>): Value<Quantity> {
+  once<T>(key: string, name: string, at: At, run: () => Value<T>): Value<T> {
     const before = this.done.get(key);
-    if (before) return before;
+    // A key is only ever asked for by one function, with one kind of value.
+    if (before) return before as Value<T>;
     const from = this.underWay.findIndex((u) => u.key === key);
     if (from >= 0) {
       const path = [...this.underWay.slice(from).map((u) => ({ name: u.name, at: u.at })), { name, at }];

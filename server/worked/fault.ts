@@ -82,7 +82,33 @@ export type Fault =
       readonly limit: number;
     }
   | { readonly kind: "ends-cross"; readonly at: At; readonly name: string; readonly least: Quantity }
-  | { readonly kind: "said-twice"; readonly at: At; readonly what: string; readonly first: At };
+  | { readonly kind: "said-twice"; readonly at: At; readonly what: string; readonly first: At }
+  /** A place line that leaves directions open, or does not say how its board lies. */
+  | {
+      readonly kind: "undecided";
+      readonly at: At;
+      readonly subject: string;
+      readonly open: readonly (0 | 1 | 2)[];
+      /** The clause most likely meant for each open direction. */
+      readonly offers: readonly string[];
+      readonly lie: "lie" | "flat or on edge" | undefined;
+      /** Where the line ends. */
+      readonly after: number;
+    }
+  /** Two clauses of a place line that put it in two places. */
+  | {
+      readonly kind: "disputed";
+      readonly at: At;
+      readonly first: At;
+      readonly subject: string;
+      readonly axis: 0 | 1 | 2;
+      /** From where the first clause puts it to where this one does. */
+      readonly apart: Quantity;
+    }
+  /** A line leans on something that stands nowhere. */
+  | { readonly kind: "unplaced"; readonly at: At; readonly name: string; readonly narrowed: boolean }
+  /** A distance from the right, the back or the top, where nothing says how far away that is. */
+  | { readonly kind: "no-far-side"; readonly at: At; readonly side: string };
 
 /** Why there is no such value. */
 export type Impossible =

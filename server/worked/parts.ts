@@ -3,7 +3,7 @@ import type { Clause } from "../../grammar/tree";
 import { type At, chain, type Declared, ifKnown, known, MISTAKE, map, unknown, type Value } from "../plan";
 import { type CutBoard, lengths } from "../solid/ends";
 import { woodWeight } from "../strength/weight";
-import { exactly, fraction, LENGTH, type Quantity, roughly, WEIGHT } from "../units";
+import { ANGLE, exactly, fraction, LENGTH, type Quantity, roughly, WEIGHT } from "../units";
 import type { Worker } from "./expressions";
 import type { Material, Materials } from "./materials";
 import { Reader } from "./settings";
@@ -28,21 +28,10 @@ export interface Notch {
 
 export type Measured = "overall" | "long to long" | "short to short" | "long to short";
 
-export interface Part {
-  readonly name: string;
-  readonly declared: Declared;
+/** One piece of a part: its sizes and its cuts, however many there are and wherever they stand. */
+export interface Shape {
   readonly material: Material | undefined;
-  readonly count: Value<number>;
-  /** Where the count comes from. */
-  readonly counted: "stated" | "ring" | "unknown";
-  readonly statedCount: number | undefined;
-  readonly left: number;
-  readonly right: number;
-  /** An odd number of pieces, of which half were to be mirror images. */
-  readonly pairs: boolean;
-  /** How many left and right pieces were typed, to compare with the count. */
-  readonly hands: { readonly left: number; readonly right: number; readonly at: At } | undefined;
-  /** The length as written, and between which points. */
+  /** The length as written, or as it follows from a diagonal; and between which points. */
   readonly length: Value<Quantity>;
   readonly lengthAt: At;
   readonly measured: Measured;
@@ -63,89 +52,175 @@ export interface Part {
   readonly weight: Value<Quantity>;
 }
 
+export interface Part extends Shape {
+  readonly name: string;
+  readonly declared: Declared;
+  readonly count: Value<number>;
+  /** Where the count comes from. */
+  readonly counted: "stated" | "ring" | "placed" | "unknown";
+  readonly statedCount: number | undefined;
+  readonly left: number;
+  readonly right: number;
+  /** An odd number of pieces, of which half were to be mirror images. */
+  readonly pairs: boolean;
+  /** How many left and right pieces were typed, to compare with the count. */
+  readonly hands: { readonly left: number; readonly right: number; readonly at: At } | undefined;
+}
+
 /** Identities of a part's pieces, in order: `leg / 1` … A new piece never changes the name of an old one. */
 export const pieceIds = (part: string, count: number): string[] =>
   Array.from({ length: count }, (_, i) => `${part} / ${i + 1}`);
 
-export function workPart(
-  declared: Declared,
-  worker: Worker,
-  materials: Materials,
-  ringCount: number | undefined,
-): Part {
+/** What follows from a piece that runs diagonally: its length from tip to tip, and the miter of both its ends. */
+export interface DiagonalCut {
+  readonly length: number;
+  readonly miter: number;
+}
+
+/** Shapes of parts, each worked out once, when first asked for. */
+export class Shapes {
+  private readonly done = new Map<string, Shape>();
+
+  constructor(
+    private readonly worker: Worker,
+    private readonly materials: Materials,
+    /** What a part's diagonal place makes of it; undefined when it has none. */
+    private readonly diagonal: (part: string) => Value<DiagonalCut> | undefined,
+  ) {}
+
+  of(declared: Declared): Shape {
+    const before = this.done.get(declared.name);
+    if (before) return before;
+    const shape = this.work(declared);
+    this.done.set(declared.name, shape);
+    return shape;
+  }
+
+  width(declared: Declared): Value<Quantity> {
+    const { entry, at } = declared;
+    return entry.kind === "part"
+      ? partWidth(declared, this.worker, this.materials.named(entry.of, at.file))
+      : MISTAKE;
+  }
+
+  thickness(declared: Declared): Value<Quantity> {
+    const { entry, at } = declared;
+    const material = entry.kind === "part" ? this.materials.named(entry.of, at.file) : undefined;
+    return material?.thickness ?? MISTAKE;
+  }
+
+  /** As written, or as a diagonal place makes it. */
+  length(declared: Declared): Value<Quantity> {
+    const written = declared.entry.clauses.some((c) => c.kind === "length" || c.kind === "broken");
+    const diagonal = written ? undefined : this.diagonal(declared.name);
+    return diagonal ? map(diagonal, (d) => roughly(LENGTH, d.length)) : partLength(declared, this.worker);
+  }
+
+  /** From tip to tip; exact for square ends, and where the written length runs between the tips. */
+  overall(declared: Declared): Value<Quantity> {
+    const { clauses } = declared.entry;
+    const points = clauses.flatMap((c) =>
+      (c.kind === "length" || c.kind === "points") && c.points ? [c.points] : [],
+    )[0];
+    const tips = points === undefined || points === "overall" || points === "long to long";
+    if (tips || !clauses.some((c) => c.kind === "ends")) return this.length(declared);
+    return chain(this.of(declared).cut, (cut) => known(roughly(LENGTH, cut.overall)));
+  }
+
+  private work(declared: Declared): Shape {
+    const { entry, at } = declared;
+    if (entry.kind !== "part") throw new TypeError("not a part");
+    const { worker } = this;
+    const { file } = at;
+    const read = new Reader(worker, file, entry.clauses);
+    const material = this.materials.named(entry.of, file);
+    const lengthClause = read.clause("length");
+    const measured = lengthClause?.points ?? read.clause("points")?.points;
+    const length = this.length(declared);
+    const thickness = material?.thickness ?? MISTAKE;
+    const width = partWidth(declared, worker, material);
+    const written = endsOf(read, worker, file);
+    const diagonal = written.left || written.right ? undefined : ifKnown(this.diagonal(declared.name));
+    const both = diagonal && { miter: roughly(ANGLE, diagonal.miter), bevel: undefined, at };
+    const ends = both ? { left: both, right: both, faulty: false } : written;
+    const opposite = diagonal || read.clause("long points")?.on === "opposite edges";
+    const edges = opposite ? "opposite" : "one";
+    const mitered = Boolean(ends.left || ends.right);
+    const shape = { measured: measured ?? (mitered ? "long to long" : "overall"), ends, edges } as const;
+    const cut = ends.faulty
+      ? MISTAKE
+      : chain(length, (l) =>
+          chain(width, (w) => chain(thickness, (t) => cutPiece(declared, worker, l, w, t, shape))),
+        );
+    const fitClause = read.clause("cut to fit");
+    const allowance =
+      fitClause?.allowance &&
+      ifKnown(worker.positiveLength(fitClause.allowance, file, "what is left on to fit"));
+    return {
+      material,
+      length,
+      lengthAt: lengthClause ? { file, start: lengthClause.value.start, end: lengthClause.value.end } : at,
+      measured: shape.measured,
+      measuredAssumed: mitered && !diagonal && measured === undefined,
+      width,
+      thickness,
+      ripped: read.clause("width") && read.at(read.clause("width")!),
+      leftEnd: ends.left,
+      rightEnd: ends.right,
+      edges,
+      cut,
+      needs: map(cut, (board) => needed(board, length, shape.measured, allowance, mitered)),
+      fit: fitClause && { allowance },
+      notches: notchesOf(read, worker, file),
+      weight: weigh(cut, material),
+    };
+  }
+}
+
+/** How many pieces of a part its places and its rings ask for. */
+export interface Asked {
+  readonly count: Value<number>;
+  readonly by: "ring" | "placed";
+  /** Of these, pieces that are mirror images of how the part is drawn. */
+  readonly mirrored: number;
+}
+
+export function workPart(declared: Declared, worker: Worker, shape: Shape, asked: Asked | undefined): Part {
   const { entry, at } = declared;
   if (entry.kind !== "part") throw new TypeError("not a part");
   const { file } = at;
   const read = new Reader(worker, file, entry.clauses);
-  const material = materials.named(entry.of, file);
-  const lengthClause = read.clause("length");
-  const pointsClause = read.clause("points");
-  const measured = lengthClause?.points ?? pointsClause?.points;
-  const length = partLength(declared, worker);
-  const thickness = material?.thickness ?? MISTAKE;
-  const width = partWidth(declared, worker, material);
-  const ends = endsOf(read, worker, file);
-  const edges = read.clause("long points")?.on === "opposite edges" ? "opposite" : "one";
-  const mitered = Boolean(ends.left || ends.right);
-  const shape = { measured: measured ?? (mitered ? "long to long" : "overall"), ends, edges } as const;
-  const cut = ends.faulty
-    ? MISTAKE
-    : chain(length, (l) =>
-        chain(width, (w) => chain(thickness, (t) => cutPiece(declared, worker, l, w, t, shape))),
-      );
-  const fitClause = read.clause("cut to fit");
-  const allowance =
-    fitClause?.allowance &&
-    ifKnown(worker.positiveLength(fitClause.allowance, file, "what is left on to fit"));
   const stated =
     entry.count &&
     ifKnown(worker.wholeNumber(entry.count, file, `how many of ${declared.name}`, MOST_PIECES));
   const hands = handsOf(read, worker, file);
   const count: Value<number> =
-    stated !== undefined
-      ? known(stated)
-      : entry.count
-        ? MISTAKE
-        : ringCount !== undefined
-          ? known(ringCount)
-          : NOT_COUNTED;
+    stated !== undefined ? known(stated) : entry.count ? MISTAKE : (asked?.count ?? NOT_COUNTED);
   const pairs = read.all("handed").some((h) => h.pairs);
   const total = ifKnown(count) ?? 0;
+  const mirrored = asked?.mirrored ?? 0;
+  const [left, right] = pairs
+    ? [Math.ceil(total / 2), Math.floor(total / 2)]
+    : mirrored > 0
+      ? [total - mirrored, mirrored]
+      : [0, 0];
   return {
+    ...shape,
     name: declared.name,
     declared,
-    material,
     count,
-    counted: stated !== undefined ? "stated" : ringCount !== undefined ? "ring" : "unknown",
+    counted: stated !== undefined ? "stated" : (asked?.by ?? "unknown"),
     statedCount: stated,
-    left: hands?.left ?? (pairs ? Math.ceil(total / 2) : 0),
-    right: hands?.right ?? (pairs ? Math.floor(total / 2) : 0),
+    left: hands?.left ?? left,
+    right: hands?.right ?? right,
     pairs: pairs && total % 2 === 1,
     hands:
       hands ??
       (pairs && total % 2 === 1 ? { left: total, right: 0, at: read.at(read.all("handed")[0]!) } : undefined),
-    length,
-    lengthAt: lengthClause ? { file, start: lengthClause.value.start, end: lengthClause.value.end } : at,
-    measured: shape.measured,
-    measuredAssumed: mitered && measured === undefined,
-    width,
-    thickness,
-    ripped: read.clause("width") && read.at(read.clause("width")!),
-    leftEnd: ends.left,
-    rightEnd: ends.right,
-    edges,
-    cut,
-    needs: map(cut, (board) => needed(board, length, shape.measured, allowance, mitered)),
-    fit: fitClause && { allowance },
-    notches: notchesOf(read, worker, file),
-    weight: weigh(cut, material),
   };
 }
 
-const NOT_COUNTED = unknown(
-  "placing",
-  "how many there are follows from where they stand, which this version does not work out",
-);
+const NOT_COUNTED = unknown("placing", "neither its line nor a place says how many");
 
 /** A part's own length as written, worked out once. */
 export function partLength(declared: Declared, worker: Worker): Value<Quantity> {
@@ -174,7 +249,7 @@ export function partWidth(
   });
 }
 
-interface Shape {
+interface EndShape {
   readonly measured: Measured;
   readonly ends: { readonly left: Angles | undefined; readonly right: Angles | undefined };
   readonly edges: "one" | "opposite";
@@ -193,7 +268,7 @@ function cutPiece(
   l: Quantity,
   w: Quantity,
   t: Quantity,
-  shape: Shape,
+  shape: EndShape,
 ): Value<CutBoard> {
   const end = (a: Angles | undefined) => ({ miter: a?.miter?.approx ?? 0, bevel: a?.bevel?.approx ?? 0 });
   const board = lengths({
@@ -242,7 +317,7 @@ function needed(
 }
 
 /** The cuts of both ends; `faulty` when an angle could not be had. */
-function endsOf(read: Reader, worker: Worker, file: string): Shape["ends"] & { readonly faulty: boolean } {
+function endsOf(read: Reader, worker: Worker, file: string): EndShape["ends"] & { readonly faulty: boolean } {
   let left: Angles | undefined;
   let right: Angles | undefined;
   let faulty = false;

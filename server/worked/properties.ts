@@ -6,6 +6,7 @@ import {
   known,
   lookUp,
   MISTAKE,
+  map,
   nearNames,
   type Scope,
   unknown,
@@ -15,24 +16,12 @@ import { count, type Quantity, readLiteral } from "../units";
 import type { Worker } from "./expressions";
 import { screwSize } from "./fasteners";
 import type { Materials } from "./materials";
-import { partLength, partWidth } from "./parts";
+import { placedCounts } from "./pieces";
+import { insideProperty, isPlaced, type Placing, placedProperty } from "./placing";
 import { Reader } from "./settings";
 
-const PLACED = new Set([
-  "overall width",
-  "overall depth",
-  "overall height",
-  "top",
-  "bottom",
-  "left",
-  "right",
-  "front",
-  "back",
-]);
-const NOT_PLACED = unknown(
-  "placing",
-  "it follows from where pieces stand, which this version does not work out",
-);
+/** What can stand somewhere. */
+const PLACEABLE = new Set<Declared["kind"]>(["part", "ring", "assembly", "box"]);
 const ALL = ["part", "stock", "sheet", "roll", "fastener", "box", "ring", "assembly"] as const;
 
 /** The value of a property, or undefined when things of that kind have none of that name. */
@@ -43,11 +32,16 @@ export function findProperty(
   worker: Worker,
   scope: Scope,
   materials: Materials,
+  placing: Placing,
 ): Value<Quantity> | undefined {
   const name = thing.name.text;
   const declared = lookUp(scope, name);
-  if (PLACED.has(property))
-    return declared || name === "floor" ? NOT_PLACED : missing(name, at, scope, worker);
+  if (isPlaced(property)) {
+    if (!declared && name !== "floor") return missing(name, at, scope, worker);
+    return declared && !PLACEABLE.has(declared.kind)
+      ? undefined
+      : placedProperty(placing, thing, property, at);
+  }
   if (!declared) {
     if (!/^\d/.test(name)) return missing(name, at, scope, worker);
     const material = materials.named(thing.name, at.file);
@@ -55,14 +49,14 @@ export function findProperty(
   }
   switch (declared.kind) {
     case "part":
-      return ofPart(property, declared, worker, materials);
+      return ofPart(property, declared, worker, placing);
     case "stock":
     case "sheet": {
       const material = materials.named({ ...thing.name, text: declared.name }, at.file);
       return material ? ofMaterial(property, material) : MISTAKE;
     }
     case "box":
-      return ofBox(property, declared, worker);
+      return ofBox(property, declared, worker, placing);
     case "roll":
     case "fastener":
       return ofBought(property, declared, worker);
@@ -101,25 +95,32 @@ function ofPart(
   property: string,
   declared: Declared,
   worker: Worker,
-  materials: Materials,
+  placing: Placing,
 ): Value<Quantity> | undefined {
   const { entry, at } = declared;
   if (entry.kind !== "part") return undefined;
-  if (property === "length") return partLength(declared, worker);
-  if (property === "width" || property === "thickness") {
-    const material = materials.named(entry.of, at.file);
-    return property === "width" ? partWidth(declared, worker, material) : (material?.thickness ?? MISTAKE);
-  }
+  const { shapes } = placing.input;
+  if (property === "length") return shapes.length(declared);
+  if (property === "width") return shapes.width(declared);
+  if (property === "thickness") return shapes.thickness(declared);
   if (property !== "count") return undefined;
   const stated = entry.count;
-  if (!stated) return NOT_PLACED;
+  if (!stated) {
+    const placed = placedCounts(placing).get(declared.name);
+    return placed ? map(placed, count) : unknown("placing", `${declared.name} is placed nowhere`);
+  }
   return worker.once(`count ${declared.name}`, `count of ${declared.name}`, at, () => {
     const value = worker.evaluate(stated, at.file);
     return value.state === "known" ? known(count(value.value.approx)) : value;
   });
 }
 
-function ofBox(property: string, declared: Declared, worker: Worker): Value<Quantity> | undefined {
+function ofBox(
+  property: string,
+  declared: Declared,
+  worker: Worker,
+  placing: Placing,
+): Value<Quantity> | undefined {
   const side = { "inside width": "wide", "inside depth": "deep", "inside height": "high" }[property] as
     | "wide"
     | "deep"
@@ -129,9 +130,10 @@ function ofBox(property: string, declared: Declared, worker: Worker): Value<Quan
   const { at, entry, name } = declared;
   return worker.once(`${property} ${name}`, `${property} of ${name}`, at, () => {
     const clause = entry.clauses.find((c) => c.kind === "inside");
-    if (clause?.kind !== "inside") return NOT_PLACED;
-    const extent = clause.extents.find((e) => e.side === side || (side === "wide" && e.side === "long"));
-    return extent ? worker.positiveLength(extent.value, at.file, "this side") : NOT_PLACED;
+    const extents = clause?.kind === "inside" ? clause.extents : [];
+    const extent = extents.find((e) => e.side === side || (side === "wide" && e.side === "long"));
+    if (extent) return worker.positiveLength(extent.value, at.file, "this side");
+    return insideProperty(placing, declared, property) ?? MISTAKE;
   });
 }
 

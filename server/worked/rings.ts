@@ -1,12 +1,14 @@
 /** Rings of mitred parts: whether they close, and how many of each part they take. */
 import { type At, type Declared, ifKnown, known, MISTAKE, type Scope, type Value } from "../plan";
-import { NUMERIC } from "../solid/angle";
+import { cos, NUMERIC } from "../solid/angle";
+import type { CutBoard } from "../solid/ends";
 import { type Ring as Closing, closeRing, type NoRing, type RingSide, roundingExplains } from "../solid/ring";
 import { curesFor, type RingCure } from "../solid/ring-cures";
 import { type Display, fraction } from "../units";
 import type { Worker } from "./expressions";
 import { declaredThing } from "./groups";
 import type { Part } from "./parts";
+import { endTurn, type RingStand } from "./placing/ring-block";
 
 /** The most sides a ring may have. */
 export const MOST_SIDES = 200;
@@ -25,6 +27,8 @@ export interface Ring {
   readonly sides: readonly string[];
   /** Whether the parts lie flat (mitered, the width seen) or stand on edge (beveled, the thickness seen). */
   readonly lies: "flat" | "on edge";
+  /** How far its sides lean out from upright, in degrees; less than nothing: in. */
+  readonly out: number;
   readonly closing: Value<Closing | NoRing>;
   /** The opening and misfit that rounding to the plan's marks alone explains. */
   readonly explained: { readonly length: number; readonly degrees: number } | undefined;
@@ -64,25 +68,18 @@ export function ringMembers(declared: Declared, scope: Scope, worker: Worker): R
   return members;
 }
 
-/** How many of each part the plan's rings take in all; a part that no ring names is not in it. */
-export function countsInRings(rings: readonly (readonly RingMember[])[]): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const { part, count } of rings.flat()) counts.set(part, (counts.get(part) ?? 0) + count);
-  return counts;
-}
-
 export function workRing(
   declared: Declared,
   members: readonly RingMember[],
   parts: ReadonlyMap<string, Part>,
   display: Display,
+  stand: Value<RingStand>,
 ): Ring {
   const sides = members.flatMap((m) => Array.from({ length: m.count }, () => m.part));
   const inOrder = sides.map((name) => parts.get(name));
-  const mitered = inOrder.some((p) => p?.leftEnd?.miter || p?.rightEnd?.miter);
-  const lies = mitered || !inOrder.some((p) => p?.leftEnd?.bevel || p?.rightEnd?.bevel) ? "flat" : "on edge";
+  const stands = ifKnown(stand) ?? { lies: "flat", out: 0 };
   const complete = declared.entry.kind === "ring" && declared.entry.members.length === members.length;
-  const closing = complete ? close(inOrder, lies) : MISTAKE;
+  const closing = complete ? close(inOrder, stands) : MISTAKE;
   const ring = ifKnown(closing);
   const mark = fraction.toNumber(display.mark);
   return {
@@ -90,29 +87,35 @@ export function workRing(
     declared,
     members,
     sides,
-    lies,
+    lies: stands.lies,
+    out: stands.out,
     closing,
     explained: ring?.kind === "ring" ? roundingExplains(ring, { length: mark, degrees: 0 }) : undefined,
     cures: ring?.kind === "ring" ? curesFor(ring) : [],
   };
 }
 
-function close(parts: readonly (Part | undefined)[], lies: Ring["lies"]): Value<Closing | NoRing> {
+function close(parts: readonly (Part | undefined)[], stand: RingStand): Value<Closing | NoRing> {
   const sides: RingSide[] = [];
+  const level = (part: Part, cut: CutBoard, end: "left" | "right"): number => {
+    if (stand.out !== 0) return endTurn(cut, end, stand);
+    const cuts = end === "left" ? part.leftEnd : part.rightEnd;
+    const angle = (stand.lies === "flat" ? cuts?.miter : cuts?.bevel)?.approx ?? 0;
+    return end === "right" && part.edges === "opposite" ? -angle : angle;
+  };
   for (const part of parts) {
     if (!part) return MISTAKE;
     const { cut, width, thickness } = part;
     if (cut.state !== "known") return cut;
-    const across = lies === "flat" ? width : thickness;
+    const across = stand.lies === "flat" ? width : thickness;
     if (across.state !== "known") return across;
-    const angle = (end: Part["leftEnd"]) => (lies === "flat" ? end?.miter : end?.bevel)?.approx ?? 0;
     sides.push({
       id: part.name,
       // The outside is the edge with the left end's long point; on opposite edges the right end's lies inside.
       outsideLength: cut.value.arrises[0],
-      width: across.value.approx,
-      startAngle: angle(part.leftEnd),
-      endAngle: part.edges === "opposite" ? -angle(part.rightEnd) : angle(part.rightEnd),
+      width: across.value.approx / cos(stand.out),
+      startAngle: level(part, cut.value, "left"),
+      endAngle: level(part, cut.value, "right"),
     });
   }
   return known(closeRing(sides, TOLERANCE));

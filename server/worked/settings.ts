@@ -129,6 +129,13 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
   };
 }
 
+/** The space the plan must fit, for places that are measured from its right, its back or its top. */
+export function spaceOf(loaded: Loaded, worker: Worker): Extent3 | undefined {
+  const { file, tree } = loaded.files[0]!;
+  const plan = tree.entries.find((e) => e.kind === "plan");
+  return plan && new Reader(worker, file, plan.clauses).extents("space");
+}
+
 /** The standard that section names follow: known before anything is worked out, since lengths may lean on a section. */
 export function lumberOf(loaded: Loaded): LumberStandard {
   const plan = loaded.files[0]!.tree.entries.find((e) => e.kind === "plan");

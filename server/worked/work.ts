@@ -5,6 +5,7 @@
 import type { Comparison, Entry, Expression } from "../../grammar/tree";
 import { type At, type Declared, ifKnown, type Loaded, type Scope, scopeOf, type Value } from "../plan";
 import { order, type Quantity } from "../units";
+import { askedOf } from "./asked";
 import { type Box, workBox } from "./boxes";
 import { Worker } from "./expressions";
 import { type Fastener, fastenersOf } from "./fasteners";
@@ -13,10 +14,12 @@ import { type Joint, workJoint } from "./joints";
 import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
-import { MOST_PIECES, type Part, workPart } from "./parts";
+import { MOST_PIECES, type Part, Shapes, workPart } from "./parts";
+import type { Pieces } from "./pieces";
+import { Placing } from "./placing";
 import { findProperty } from "./properties";
-import { countsInRings, type Ring, ringMembers, workRing } from "./rings";
-import { lumberOf, type Settings, settingsOf } from "./settings";
+import { type Ring, ringMembers, workRing } from "./rings";
+import { lumberOf, type Settings, settingsOf, spaceOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { uncheckedOf } from "./unchecked";
 import { checkUses } from "./uses";
@@ -47,6 +50,7 @@ export interface Worked {
   readonly materials: readonly Material[];
   readonly parts: ReadonlyMap<string, Part>;
   readonly rings: readonly Ring[];
+  readonly pieces: Pieces;
   readonly boxes: readonly Box[];
   readonly fasteners: readonly Fastener[];
   readonly joints: readonly Joint[];
@@ -56,6 +60,9 @@ export interface Worked {
   readonly musts: readonly Must[];
   readonly accepted: readonly Accepted[];
   readonly faults: readonly Fault[];
+  /** Works out an expression of the plan once more. */
+  readonly evaluate: (e: Expression, file: string) => Value<Quantity>;
+  readonly placing: Placing;
   readonly unchecked: readonly Unchecked[];
 }
 
@@ -65,22 +72,34 @@ export type { Bound, Measure };
 export function work(loaded: Loaded): Worked {
   const scope = scopeOf(loaded);
   const worker: Worker = new Worker(scope, (thing, property, at) =>
-    findProperty(thing, property, at, worker, scope, materials),
+    findProperty(thing, property, at, worker, scope, materials, placing),
   );
   const materials: Materials = new Materials(scope, worker, lumberOf(loaded));
-  const settings: Settings = settingsOf(loaded, worker);
   const declared = [...scope.declared.values()];
   const ofKind = (kind: Declared["kind"]) => declared.filter((d) => d.kind === kind);
-  const measures = measuresOf(ofKind("measure"), worker);
   const members = ofKind("ring").map((d) => ({ declared: d, members: ringMembers(d, scope, worker) }));
-  const inRings = countsInRings(members.map((m) => m.members));
+  const shapes = new Shapes(worker, materials, (part) => placing.diagonalCut(part));
+  const placing: Placing = new Placing({
+    files: loaded.files,
+    scope,
+    worker,
+    shapes,
+    rings: new Map(members.map((m) => [m.declared.name, m.members])),
+    space: () => spaceOf(loaded, worker),
+  });
+  const settings: Settings = settingsOf(loaded, worker);
+  const measures = measuresOf(ofKind("measure"), worker);
+  placing.settle();
+  const asked = askedOf(placing);
   const parts = new Map(
-    ofKind("part").map((d) => [d.name, workPart(d, worker, materials, inRings.get(d.name))] as const),
+    ofKind("part").map((d) => [d.name, workPart(d, worker, shapes.of(d), asked.of(d.name))] as const),
   );
   for (const kind of ["stock", "sheet"] as const) {
     for (const d of ofKind(kind)) if (d.role === "plan") materials.peek(d);
   }
-  const rings = members.map((m) => workRing(m.declared, m.members, parts, settings.display));
+  const rings = members.map((m) =>
+    workRing(m.declared, m.members, parts, settings.display, placing.standOf(m.declared)),
+  );
   const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts));
   const fasteners = fastenersOf(scope, worker);
   const main = loaded.files[0]!;
@@ -118,6 +137,7 @@ export function work(loaded: Loaded): Worked {
     materials: materials.used,
     parts,
     rings,
+    pieces: asked.pieces,
     boxes,
     fasteners,
     joints,
@@ -126,7 +146,9 @@ export function work(loaded: Loaded): Worked {
     shopping: shoppingOf(boards, sheets, joints, fasteners, settings),
     musts: mustsOf(main, worker),
     accepted: acceptedOf(main),
-    faults: worker.faults,
+    faults: [...worker.faults],
+    evaluate: (e: Expression, file: string) => worker.evaluate(e, file),
+    placing,
   };
   return { ...partial, unchecked: uncheckedOf(partial) };
 }

@@ -1,0 +1,82 @@
+/** The boards that place lines put somewhere, with their poses: every line's block at each of its places. */
+import { chain, known, lookUp, type Value } from "../../plan";
+import { type Pose, within } from "../../solid/pose";
+import type { Vec3 } from "../../solid/vector";
+import { AXES } from "./axes";
+import type { BoardIn } from "./block";
+import { unmirrored } from "./board-solid";
+import { nameOfLine, nameOfSlot } from "./identity";
+import type { Context, Placement, Placing } from "./placing";
+import type { Stretch } from "./stretch";
+
+/** All boards of a context; unknown when some line's place is. */
+export function boardsOf(placing: Placing, context: Context): Value<readonly BoardIn[]> {
+  const all: BoardIn[] = [];
+  for (const p of context.placements) {
+    const list = boardsAt(placing, p);
+    if (list.state !== "known") return list;
+    for (const board of list.value) all.push(board);
+  }
+  return known(all);
+}
+
+/** The boards of one line. */
+export function boardsAt(placing: Placing, p: Placement): Value<readonly BoardIn[]> {
+  const block = p.block?.boards();
+  if (!block) return { state: "unknown", cause: { kind: "mistake", why: "" } };
+  return chain(block, (boards) =>
+    chain(placing.stretches(p, 0), (xs) =>
+      chain(placing.stretches(p, 1), (ys) =>
+        chain(placing.stretches(p, 2), (zs) => {
+          const line = nameOfLine(p);
+          const counts = [xs.length, ys.length, zs.length] as const;
+          const all: BoardIn[] = [];
+          zs.forEach((z, k) => {
+            ys.forEach((y, j) => {
+              xs.forEach((x, i) => {
+                const slot = nameOfSlot(p, [i, j, k], counts, [x, y, z]);
+                const outer = slotPose([x, y, z]);
+                for (const b of boards) all.push(putAt(placing, b, outer, [p.subject.name, line, slot], p));
+              });
+            });
+          });
+          return known(all);
+        }),
+      ),
+    ),
+  );
+}
+
+function putAt(
+  placing: Placing,
+  board: BoardIn,
+  outer: Pose,
+  names: readonly string[],
+  p: Placement,
+): BoardIn {
+  const part = lookUp(placing.input.scope, board.part);
+  const pose = within(outer, board.pose);
+  const path = [...names, board.path].filter(Boolean).join(" / ");
+  return {
+    ...board,
+    path,
+    pose: part ? unmirrored(pose, placing.input.shapes.of(part)) : pose,
+    owners: p.subject.kind === "ring" ? [p.subject.name] : board.owners,
+  };
+}
+
+/** Where a slot puts a block's own corner, and which directions it reflects. */
+function slotPose(at: readonly [Stretch, Stretch, Stretch]): Pose {
+  const axis = (k: 0 | 1 | 2): Vec3 => {
+    const v: [number, number, number] = [0, 0, 0];
+    v[k] = at[k].flipped ? -1 : 1;
+    return v;
+  };
+  const origin = AXES.map((k) => (at[k].flipped ? at[k].high.approx : at[k].low.approx));
+  return {
+    length: axis(0),
+    width: axis(1),
+    thickness: axis(2),
+    origin: [origin[0]!, origin[1]!, origin[2]!],
+  };
+}

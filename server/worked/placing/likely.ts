@@ -1,0 +1,31 @@
+/** What a line that leaves a direction open likely means: a clause to add. */
+import type { Clause, Thing } from "../../../grammar/tree";
+import { type Axis, SIDES_OF } from "./axes";
+import { lieOf } from "./frame";
+import type { Placement } from "./placing";
+
+export interface Likely {
+  /** Clauses that would say it, in the order of the directions; empty when nothing is likely. */
+  readonly offers: readonly string[];
+  /** How the board lies is what is missing. */
+  readonly lie: "lie" | "flat or on edge" | undefined;
+}
+
+/** The clause most likely meant for each open direction: level with what the line already names, else at the plan's own start. */
+export function likely(p: Placement, open: readonly Axis[]): Likely {
+  const lie = p.subject.kind === "part" && !p.block ? lieOf(p.entry.clauses) : undefined;
+  const missing = lie === "lie" || lie === "flat or on edge" ? lie : undefined;
+  const target = p.entry.clauses.map(targetOf).find((t) => t && t.name.text !== "floor");
+  const words = target && [...target.where.map((w) => w.text), target.name.text].join(" ");
+  const offers = open.map((axis) => {
+    const [near] = SIDES_OF[axis];
+    if (words) return `flush with ${near} of ${words}`;
+    return axis === 2 ? "on floor" : `0 from ${near}`;
+  });
+  return { offers, lie: missing };
+}
+
+function targetOf(clause: Clause): Thing | undefined {
+  if (clause.kind === "between" || clause.kind === "spread") return clause.first;
+  return "target" in clause ? clause.target : undefined;
+}

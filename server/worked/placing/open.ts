@@ -1,0 +1,110 @@
+/** Which directions a place line fixes, and which it leaves open. */
+import type { Clause } from "../../../grammar/tree";
+import { ifKnown, lookUp } from "../../plan";
+import { AXES, type Axis, axisOfSide } from "./axes";
+import { axisNamed, type Pattern } from "./clauses";
+import { diagonalClause, faceAxes } from "./diagonal";
+import { lengthAxis, lieOf } from "./frame";
+import { narrowed, reach } from "./group";
+import type { Placement, Placing } from "./placing";
+
+type Two = Clause & { readonly kind: "between" | "spread" };
+
+const BETWEEN = new WeakMap<Two, { readonly axis: Axis | undefined }>();
+
+/** The direction in which the two things that a clause names stand apart. */
+export function betweenAxis(placing: Placing, p: Placement, clause: Two): Axis | undefined {
+  const before = BETWEEN.get(clause);
+  if (before) return before.axis;
+  const axis = findBetween(placing, p, clause);
+  BETWEEN.set(clause, { axis });
+  return axis;
+}
+
+function findBetween(placing: Placing, p: Placement, clause: Two): Axis | undefined {
+  const open = braceOpen(p) ?? openFor(p, clause);
+  if (open.length === 1) return open[0];
+  const named = axisNamed([clause.first, clause.second]);
+  if (named !== undefined && open.includes(named)) return named;
+  const [a, b] = [clause.first, clause.second].map((t) => {
+    const declared = lookUp(placing.input.scope, t.name.text);
+    return declared ? narrowed(placing.groupOf(declared, p.context, p), t) : [];
+  });
+  // Boards are put between things along their length more often than not, so that direction is asked first.
+  const first = lengthAxis(lieOf(p.entry.clauses));
+  const order =
+    first !== undefined && open.includes(first) ? [first, ...open.filter((o) => o !== first)] : open;
+  return order.find((axis) => {
+    const [s, t] = [ifKnown(reach(a!, axis)), ifKnown(reach(b!, axis))];
+    return s && t && Math.max(s.low.approx - t.high.approx, t.low.approx - s.high.approx) > 0;
+  });
+}
+
+/** For a diagonal the two directions of its face. */
+function braceOpen(p: Placement): readonly Axis[] | undefined {
+  const diagonal = diagonalClause(p.entry);
+  return diagonal && faceAxes(diagonal.face);
+}
+
+function openFor(p: Placement, clause: Two): readonly Axis[] {
+  const claimed = claimedAxes(p);
+  for (const one of p.patterns)
+    if (one.axis !== undefined && one.spread && one.spread !== clause) claimed.add(one.axis);
+  return AXES.filter((a) => !claimed.has(a));
+}
+
+/** Directions that the words of a line's relations tell. */
+const claimedAxes = (p: Placement): Set<Axis> => new Set(p.claims.map((c) => c.axis));
+
+export function betweenClause(
+  placing: Placing,
+  p: Placement,
+  axis: Axis,
+): (Clause & { kind: "between" }) | undefined {
+  if (diagonalClause(p.entry)) return undefined;
+  return p.entry.clauses.find(
+    (c): c is Clause & { kind: "between" } => c.kind === "between" && betweenAxis(placing, p, c) === axis,
+  );
+}
+
+export function patternAxis(placing: Placing, p: Placement, pattern: Pattern): Axis | undefined {
+  if (pattern.axis !== undefined) return pattern.axis;
+  const clause = pattern.spread ?? p.entry.clauses.find((c) => c.kind === "between");
+  return clause?.kind === "between" || clause?.kind === "spread"
+    ? betweenAxis(placing, p, clause)
+    : undefined;
+}
+
+/** Directions that are fixed by more than a centring without a direction. */
+function fixedAxes(placing: Placing, p: Placement): Set<Axis> {
+  const fixed = claimedAxes(p);
+  const add = (axis: Axis | undefined) => {
+    if (axis !== undefined) fixed.add(axis);
+  };
+  const diagonal = diagonalClause(p.entry);
+  for (const clause of p.entry.clauses) {
+    if (clause.kind === "between" && !diagonal) add(betweenAxis(placing, p, clause));
+    if (clause.kind === "corners" && clause.target) for (const axis of [0, 1] as const) add(axis);
+  }
+  for (const pattern of p.patterns) if (pattern.spread) add(patternAxis(placing, p, pattern));
+  if (diagonal) for (const axis of AXES) if (axis !== axisOfSide(diagonal.face)) add(axis);
+  return fixed;
+}
+
+/** Directions in which a centring without a direction counts: those that nothing else fixes. */
+export function centredAxes(placing: Placing, p: Placement): Axis[] {
+  const fixed = fixedAxes(placing, p);
+  return AXES.filter((a) => !fixed.has(a));
+}
+
+/** Whether a relation of the line fixes a direction in which corners would else begin at the plan's own start. */
+export const isClaimed = (placing: Placing, p: Placement, axis: Axis): boolean =>
+  fixedAxes(placing, p).has(axis) || p.entry.clauses.some((c) => c.kind === "centered" && !c.axis);
+
+/** Directions in which nothing says where the thing stands. */
+export function openAxes(placing: Placing, p: Placement): Axis[] {
+  if (p.entry.clauses.some((c) => c.kind === "centered" && !c.axis)) return [];
+  const fixed = fixedAxes(placing, p);
+  const corners = p.entry.clauses.some((c) => c.kind === "corners");
+  return AXES.filter((a) => !fixed.has(a) && !(corners && a !== 2));
+}

@@ -1,0 +1,274 @@
+/**
+ * Where things stand. Every place line, in each of the three directions by itself, is worked out when it is first
+ * asked for, so lines lean on each other in any order; a circle is told along its path.
+ */
+import type { Clause, Entry, Thing } from "../../../grammar/tree";
+import {
+  type At,
+  chain,
+  type Declared,
+  known,
+  lookUp,
+  MISTAKE,
+  map,
+  type PlanFile,
+  type Scope,
+  type Value,
+} from "../../plan";
+import type { Worker } from "../expressions";
+import { partsOf } from "../groups";
+import type { DiagonalCut, Shapes } from "../parts";
+import type { RingMember } from "../rings";
+import type { Extent3 } from "../settings";
+import { type Along, workAlong } from "./along";
+import { AXES, AXIS_WORDS, type Axis } from "./axes";
+import type { Block, Inside } from "./block";
+import { blockOf, ringStand } from "./blocks";
+import { type Claim, claimsOf, type Pattern, type PlaceEntry, patternsOf } from "./clauses";
+import { diagonalClause, diagonalCut } from "./diagonal";
+import { narrowed, reach } from "./group";
+import { likely } from "./likely";
+import { openAxes } from "./open";
+import type { RingStand } from "./ring-block";
+import { add, compared, hull, less, NOTHING, type Stretch } from "./stretch";
+
+/** The place lines of the plan, or of one assembly. */
+export interface Context {
+  /** The assembly's; empty for the plan. */
+  readonly name: string;
+  readonly file: string;
+  readonly placements: readonly Placement[];
+}
+
+/** One place line. */
+export interface Placement {
+  /** Tells it from all others of the plan: `plan / leg / 1`, the first line that places a leg. */
+  readonly key: string;
+  readonly entry: PlaceEntry;
+  readonly context: Context;
+  readonly subject: Declared;
+  /** Undefined when how it lies is not said. */
+  readonly block: Block | undefined;
+  readonly claims: readonly Claim[];
+  readonly patterns: readonly Pattern[];
+}
+
+export interface PlacingInput {
+  readonly files: readonly PlanFile[];
+  readonly scope: Scope;
+  readonly worker: Worker;
+  readonly shapes: Shapes;
+  readonly rings: ReadonlyMap<string, readonly RingMember[]>;
+  readonly space: () => Extent3 | undefined;
+}
+
+export class Placing {
+  readonly plan: Context;
+  private readonly contexts = new Map<string, Context>();
+
+  constructor(readonly input: PlacingInput) {
+    const main = input.files[0]!;
+    this.plan = this.contextOf("", main.file, main.tree.entries);
+  }
+
+  /** The place lines of an assembly. */
+  assembly(declared: Declared): Context {
+    const before = this.contexts.get(declared.name);
+    if (before) return before;
+    const body = declared.entry.kind === "assembly" ? declared.entry.body : [];
+    const context = this.contextOf(declared.name, declared.at.file, body);
+    this.contexts.set(declared.name, context);
+    return context;
+  }
+
+  /** The context in which an expression stands. */
+  contextAt(at: At): Context {
+    for (const declared of this.input.scope.declared.values()) {
+      const { entry } = declared;
+      const inside = declared.at.file === at.file && entry.start <= at.start && at.end <= entry.end;
+      if (entry.kind === "assembly" && inside) return this.assembly(declared);
+    }
+    return this.plan;
+  }
+
+  private contextOf(name: string, file: string, entries: readonly Entry[]): Context {
+    const placements: Placement[] = [];
+    const context: Context = { name, file, placements };
+    const counts = new Map<string, number>();
+    for (const entry of entries) {
+      if (entry.kind !== "place") continue;
+      const subject = lookUp(this.input.scope, entry.subject.name.text);
+      if (!subject || !["part", "ring", "assembly"].includes(subject.kind)) continue;
+      if (subject.kind === "assembly" && this.leadsBack(subject, name, entry, file)) continue;
+      const nth = (counts.get(subject.name) ?? 0) + 1;
+      counts.set(subject.name, nth);
+      const key = `${name || "plan"} / ${subject.name} / ${nth}`;
+      const claims = claimsOf(entry.clauses);
+      const patterns = patternsOf(entry.clauses);
+      const block = blockOf(this, subject, entry, key, context);
+      placements.push({ key, entry, context, subject, claims, patterns, block });
+    }
+    return context;
+  }
+
+  /** Whether an assembly is put, through others or not, into itself; that is told along its path. */
+  private leadsBack(subject: Declared, into: string, { subject: thing }: PlaceEntry, file: string): boolean {
+    const path = into ? pathTo(subject, into, this.input.scope, new Set()) : undefined;
+    if (!path) return false;
+    const at = { file, start: thing.start, end: thing.end };
+    const steps = path.map((d) => ({ name: d.name, at: d.at }));
+    this.input.worker.fault({ kind: "circle", at, path: [...steps, { name: subject.name, at }] });
+    return true;
+  }
+
+  /** The row of a line in one direction, and where it stands. */
+  along(p: Placement, axis: Axis): Value<Along> {
+    const { start, end } = p.entry.subject;
+    const at = { file: p.context.file, start, end };
+    const what = `where ${p.subject.name} stands ${AXIS_WORDS[axis]}`;
+    return this.input.worker.once(`place ${p.key} ${axis}`, what, at, () => workAlong(this, p, axis));
+  }
+
+  stretches = (p: Placement, axis: Axis): Value<readonly Stretch[]> =>
+    map(this.along(p, axis), (a) => a.stretches);
+
+  /** A target of a line in one direction, without the pieces of the line itself. */
+  target(p: Placement, thing: Thing, axis: Axis): Value<Stretch> {
+    return this.reachOf(thing, axis, p.context, p);
+  }
+
+  /** From the first to the last of what a thing means, in one direction. */
+  reachOf(thing: Thing, axis: Axis, context: Context, except?: Placement): Value<Stretch> {
+    const { scope, worker } = this.input;
+    const at = { file: context.file, start: thing.start, end: thing.end };
+    const declared = lookUp(scope, thing.name.text);
+    if (!declared && thing.name.text !== "floor") return MISTAKE;
+    if (!declared)
+      return axis === 2
+        ? known({ low: NOTHING, high: NOTHING, flipped: false })
+        : worker.fault({ kind: "unplaced", at, name: "floor", narrowed: false });
+    const group = narrowed(this.groupOf(declared, context, except), thing);
+    const name = declared.name;
+    return chain(reach(group, axis), (r) =>
+      r ? known(r) : worker.fault({ kind: "unplaced", at, name, narrowed: thing.where.length > 0 }),
+    );
+  }
+
+  /** Everything of that name in a context: pieces, rings, assemblies; for a box, its walls and its bottom. */
+  groupOf(declared: Declared, context: Context, except?: Placement): readonly Inside[] {
+    const names = declared.kind === "box" ? partsOf(declared, this.input.scope) : [declared.name];
+    return names.flatMap((name) => this.groupNamed(name, context, except));
+  }
+
+  private groupNamed(name: string, context: Context, except?: Placement): Inside[] {
+    return context.placements.flatMap((p): Inside[] => {
+      if (p === except) return [];
+      const own: Inside = {
+        stretches: (axis) => this.stretches(p, axis),
+        thin: p.block?.thin ?? (() => false),
+      };
+      if (p.subject.name === name) return [own];
+      if (p.subject.kind === "part" || !p.block) return [];
+      return p.block.inside(name).map((inner) => this.carried(p, inner));
+    });
+  }
+
+  /** A piece inside what a line places, where it then stands. */
+  private carried(p: Placement, inner: Inside): Inside {
+    const put = (slot: Stretch, s: Stretch): Stretch =>
+      slot.flipped
+        ? { low: less(slot.high, s.high), high: less(slot.high, s.low), flipped: !s.flipped }
+        : { low: add(slot.low, s.low), high: add(slot.low, s.high), flipped: s.flipped };
+    const stretches = (axis: Axis): Value<readonly Stretch[]> =>
+      chain(this.stretches(p, axis), (slots) =>
+        map(inner.stretches(axis), (list) => slots.flatMap((slot) => list.map((s) => put(slot, s)))),
+      );
+    return { stretches, thin: inner.thin };
+  }
+
+  /** The room between two things: from the far side of the one to the near side of the other. */
+  spanBetween(p: Placement, clause: Clause & { kind: "between" | "spread" }, axis: Axis): Value<Stretch> {
+    const first = this.target(p, clause.first, axis);
+    const second = this.target(p, clause.second, axis);
+    if (first.state !== "known") return first;
+    if (second.state !== "known") return second;
+    const swap = compared(first.value.low, second.value.low) > 0;
+    const [a, b] = swap ? [second.value, first.value] : [first.value, second.value];
+    return known({ low: a.high, high: b.low, flipped: false });
+  }
+
+  /** All lines that place a thing, in the plan and in its assemblies. */
+  linesOf(name: string): readonly Placement[] {
+    const assemblies = [...this.input.scope.declared.values()].filter((d) => d.kind === "assembly");
+    return [this.plan, ...assemblies.map((d) => this.assembly(d))].flatMap((context) =>
+      context.placements.filter((p) => p.subject.name === name),
+    );
+  }
+
+  /** What a diagonal place makes of a part's length and ends; undefined when it has no such place. */
+  diagonalCut(part: string): Value<DiagonalCut> | undefined {
+    const line = this.linesOf(part).find((p) => diagonalClause(p.entry));
+    return line && diagonalCut(this, line);
+  }
+
+  /** How a ring stands: as the first line that places it says. */
+  standOf(ring: Declared): Value<RingStand> {
+    const [line] = this.linesOf(ring.name);
+    return ringStand(this, ring, line?.entry, line?.context.file ?? ring.at.file);
+  }
+
+  /** Works every line out, and tells what each leaves open. */
+  settle(): void {
+    for (const p of this.plan.placements) this.force(p);
+    for (const declared of this.input.scope.declared.values())
+      if (declared.kind === "assembly") for (const p of this.assembly(declared).placements) this.force(p);
+  }
+
+  private force(p: Placement): void {
+    const open = openAxes(this, p);
+    const { keyword, subject, clauses } = p.entry;
+    const at = { file: p.context.file, start: keyword.start, end: subject.end };
+    const broken = clauses.some((c) => c.kind === "broken");
+    if (!broken && (open.length > 0 || !p.block)) {
+      const after = clauses.at(-1)?.end ?? subject.end;
+      const { offers, lie } = likely(p, open);
+      this.input.worker.fault({ kind: "undecided", at, subject: p.subject.name, open, offers, lie, after });
+    }
+    for (const axis of AXES) this.along(p, axis);
+  }
+
+  /** How many times a line places its subject. */
+  countOf(p: Placement): Value<number> {
+    let n = 1;
+    for (const axis of AXES) {
+      const list = this.stretches(p, axis);
+      if (list.state !== "known") return list;
+      n *= list.value.length;
+    }
+    return known(n);
+  }
+
+  /** From the first to the last of everything a context places. */
+  boundsOf(context: Context, axis: Axis): Value<Stretch> {
+    const all: Stretch[] = [];
+    for (const p of context.placements) {
+      const list = this.stretches(p, axis);
+      if (list.state !== "known") return list;
+      for (const s of list.value) all.push(s);
+    }
+    return all.length > 0 ? known(hull(all)) : MISTAKE;
+  }
+}
+
+/** Assemblies from one to another through what they place; undefined when it does not lead there. */
+function pathTo(from: Declared, to: string, scope: Scope, seen: Set<string>): Declared[] | undefined {
+  if (from.name === to) return [from];
+  if (seen.has(from.name) || from.entry.kind !== "assembly") return undefined;
+  seen.add(from.name);
+  for (const entry of from.entry.body) {
+    const next = entry.kind === "place" ? lookUp(scope, entry.subject.name.text) : undefined;
+    const path = next?.kind === "assembly" ? pathTo(next, to, scope, seen) : undefined;
+    if (path) return [from, ...path];
+  }
+  return undefined;
+}
