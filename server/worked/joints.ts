@@ -1,13 +1,25 @@
 /** Joints: which part is screwed through into which, how far the screw goes in each, and how many it takes. */
-import type { Entry, JointSide } from "../../grammar/tree";
-import { type At, chain, ifKnown, known, MISTAKE, type Scope, unknown, type Value } from "../plan";
+import type { Entry, JointPlace, JointSide } from "../../grammar/tree";
+import {
+  type At,
+  chain,
+  ifKnown,
+  known,
+  type Loaded,
+  MISTAKE,
+  type Scope,
+  unknown,
+  type Value,
+} from "../plan";
 import { type DrivenScrew, driveScrew } from "../solid/screw";
 import { ANGLE, exactly, fraction, type Quantity } from "../units";
 import type { Worker } from "./expressions";
 import { type Fastener, type Size, screwSize } from "./fasteners";
 import { declaredThing, partsOf } from "./groups";
+import { type JointInSpace, jointInSpace, pathsInSpace } from "./joint-space";
 import type { Part } from "./parts";
 import { Reader } from "./settings";
+import type { Space } from "./space";
 
 export type Face = "face" | "edge" | "end";
 
@@ -22,6 +34,8 @@ export interface Path {
   readonly first: string;
   readonly into: string;
   readonly layers: readonly Layer[];
+  /** Wood that lies tight behind the last layer, in mm, square to the faces; 0 before placing. */
+  readonly behind: number;
   readonly driven: Value<DrivenScrew>;
 }
 
@@ -47,18 +61,42 @@ export interface Joint {
   readonly pattern: string;
   /** From center to center, where the line gives a spacing. */
   readonly spacing: Quantity | undefined;
+  /** The assembly whose line it is; empty for the plan's own. */
+  readonly within: string;
+  /** Where it crosses and where its screws go; undefined when its pieces are not placed. */
+  readonly placed: JointInSpace | undefined;
 }
 
 const SQUARE = exactly(ANGLE, fraction.ZERO);
 const MOST_SCREWS = 1_000_000;
 
+/** The joints of the plan, then those of its assemblies, wherever these are declared. */
+export function jointLines(loaded: Loaded, scope: Scope): JointLine[] {
+  const isJoint = (e: Entry): e is JointLine["entry"] => e.kind === "fasten" || e.kind === "glue";
+  const main = loaded.files[0]!;
+  const own = main.tree.entries.filter(isJoint).map((entry) => ({ entry, file: main.file, within: "" }));
+  const inner = [...scope.declared.values()].flatMap(({ entry, name, at }) =>
+    entry.kind === "assembly"
+      ? entry.body.filter(isJoint).map((e) => ({ entry: e, file: at.file, within: name }))
+      : [],
+  );
+  return [...own, ...inner];
+}
+
+/** A joint's line, and the assembly it stands in. */
+export interface JointLine {
+  readonly entry: Entry & { kind: "fasten" | "glue" };
+  readonly file: string;
+  readonly within: string;
+}
+
 export function workJoint(
-  entry: Entry & { kind: "fasten" | "glue" },
-  file: string,
+  { entry, file, within }: JointLine,
   scope: Scope,
   worker: Worker,
   parts: ReadonlyMap<string, Part>,
   fasteners: readonly Fastener[],
+  space: Space,
 ): Joint {
   const read = new Reader(worker, file, entry.clauses);
   const driven = read.clause("driven");
@@ -83,10 +121,20 @@ export function workJoint(
   const first = sides(entry.first);
   const through = sides(entry.through);
   const into = sides(entry.into);
+  const counted = countOf(read, worker, file, first, parts);
+  const placed = jointInSpace(
+    entry,
+    within,
+    scope,
+    space,
+    size && { size, angle, ...drivePattern(read, worker, file) },
+  );
   const paths =
     entry.kind === "glue" || !size
       ? []
-      : first.flatMap((a) => into.map((b) => pathOf(a, through, b, parts, size, angle)));
+      : placed
+        ? pathsInSpace(placed, space, size, angle)
+        : first.flatMap((a) => into.map((b) => pathOf(a, through, b, parts, size, angle)));
   return {
     entry,
     at: { file, start: entry.keyword.start, end: entry.end },
@@ -98,9 +146,12 @@ export function workJoint(
     angledAt: angled && read.at(angled),
     pilot: read.length("pilot", "the pilot hole"),
     clearance: read.length("clearance", "the clearance hole"),
-    facesAssumed: [...entry.first, ...entry.through, ...entry.into].some((s) => !s.face),
+    facesAssumed: !placed && [...entry.first, ...entry.through, ...entry.into].some((s) => !s.face),
     paths,
-    ...countOf(read, worker, file, first, parts),
+    ...counted,
+    ...(placed && size && { count: known(placed.screws.length) }),
+    within,
+    placed,
   };
 }
 
@@ -145,7 +196,7 @@ function pathOf(
     else missing ??= depth;
   }
   const driven = missing ?? drive(size, angle, layers);
-  return { first: first.part, into: into.part, layers, driven };
+  return { first: first.part, into: into.part, layers, behind: 0, driven };
 }
 
 /** How much wood a screw meets that goes in at that face: the thickness, the width, or the length. */
@@ -200,8 +251,23 @@ function countOf(
       spacing,
     };
   }
-  const why = "where pieces cross follows from where they stand, which this version does not work out";
+  const why = "where pieces cross follows from where they stand, and they are placed nowhere";
   return { count: unknown("placing", why), pattern: place ? `${n} at each crossing` : `${n}`, spacing };
+}
+
+/** How many screws go where, as plain numbers. */
+function drivePattern(
+  read: Reader,
+  worker: Worker,
+  file: string,
+): { count: number; place: JointPlace | undefined; spacing: number | undefined } {
+  const driven = read.clause("driven");
+  const spaced = read.clause("joint spacing");
+  const each =
+    driven?.count && ifKnown(worker.wholeNumber(driven.count, file, "how many screws", MOST_SCREWS));
+  const spacing = spaced && ifKnown(worker.positiveLength(spaced.value, file, "the spacing"));
+  const place = driven?.place ?? read.clause("joint place")?.place;
+  return { count: each ?? 1, place, spacing: spacing?.approx };
 }
 
 function totalOf(sides: readonly Side[], parts: ReadonlyMap<string, Part>): Value<number> {

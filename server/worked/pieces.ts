@@ -4,7 +4,7 @@ import type { Ridge } from "../solid/board";
 import { type Body, type Bounds, bodyOf, boundsOf } from "../solid/contact";
 import { isMirrored, type Pose, placed, placedAt, turned } from "../solid/pose";
 
-import { boardSolid, boardsAt, type Placement, type Placing } from "./placing";
+import { boardSolid, boardsAt, type Owner, type Placement, type Placing } from "./placing";
 
 export interface Piece {
   /** `leg / front left`, `side / in front of legs / 1`: never a place in the text. */
@@ -18,7 +18,7 @@ export interface Piece {
   readonly ridges: readonly Ridge[];
   readonly bounds: Bounds;
   /** The ring or the assemblies it belongs to, outermost first. */
-  readonly owners: readonly string[];
+  readonly owners: readonly Owner[];
   /** The key of the place line that put it there; inside an assembly, the assembly's own line. */
   readonly line: string;
   /** The line of the plan itself that put it there. */

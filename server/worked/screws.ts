@@ -62,7 +62,7 @@ export const isBolt = (joint: Joint): boolean => /\bbolts?\b/.test(joint.fastene
 
 /** The lengths that do for all of these paths at that angle; undefined when none does. */
 export function lengthWindow(fits: readonly ScrewFit[], angle: Quantity): LengthWindow | undefined {
-  const windows = fits.map((f) => windowOf(f.path.layers, angle));
+  const windows = fits.map((f) => windowOf(f.path, angle));
   if (windows.some((w) => !w)) return undefined;
   const least = Math.max(...windows.map((w) => w!.least));
   const most = Math.min(...windows.map((w) => w!.most));
@@ -103,7 +103,7 @@ export function otherAngle(
   const { size } = joint;
   if (!size) return undefined;
   const needed = fits.map((f) =>
-    angleForMargin(size.length.approx, depthOf(f.path.layers), SCREW_RULE.margin.approx),
+    angleForMargin(size.length.approx, woodOf(f.path), SCREW_RULE.margin.approx),
   );
   if (needed.some((a) => a === undefined)) return undefined;
   const halves = Math.ceil(Math.max(...needed.map((a) => a!)) * 2 - NUMERIC);
@@ -116,10 +116,10 @@ function fitsAt(joint: Joint, size: Size, angle: Quantity): ScrewFit[] {
   return joint.paths.flatMap((path): ScrewFit[] => {
     const driven = ifKnown(path.driven) && ifKnown(drive(size, angle, path.layers));
     if (!driven) return [];
-    const half = halfCanHold(path.layers);
-    const over = driven.tip.woodOverTip;
-    const last = path.layers.at(-1)!.depth.approx;
-    const inLast = size.length.approx - beforeLast(path.layers) / cos(angle.approx);
+    const half = halfCanHold(path);
+    const over = driven.tip.woodOverTip + path.behind;
+    const last = lastOf(path);
+    const inLast = size.length.approx - beforeLast(path) / cos(angle.approx);
     const needs = inLast >= SCREW_RULE.bite.approx - NUMERIC;
     return [
       {
@@ -145,20 +145,24 @@ function troubleOf(over: number, bite: number, half: number): ScrewTrouble | und
 const TOUCHING = 0.05;
 
 const depthOf = (layers: readonly Layer[]): number => layers.reduce((sum, l) => sum + l.depth.approx, 0);
-const beforeLast = (layers: readonly Layer[]): number => depthOf(layers.slice(0, -1));
-const deepest = (layers: readonly Layer[]): number =>
-  longestStraight(depthOf(layers), SCREW_RULE.margin.approx) ?? 0;
+const beforeLast = ({ layers }: Path): number => depthOf(layers.slice(0, -1));
+const lastOf = ({ layers }: Path): number => layers.at(-1)?.depth.approx ?? 0;
+/** All the wood in line: the layers, and what lies tight behind the last. */
+const woodOf = ({ layers, behind }: Path): number => depthOf(layers) + behind;
+const deepest = (path: Path): number => longestStraight(woodOf(path), SCREW_RULE.margin.approx) ?? 0;
 
-/** Whether the last layer, less the wood over the tip, can hold its share of a screw. */
-const halfCanHold = (layers: readonly Layer[]): boolean =>
-  deepest(layers) * (1 - SCREW_RULE.share) >= beforeLast(layers) - NUMERIC;
+/** Whether the last layer can hold its share of a screw that stays in the wood. */
+function halfCanHold(path: Path): boolean {
+  const shortest = beforeLast(path) / (1 - SCREW_RULE.share);
+  return Math.min(deepest(path), lastOf(path) / SCREW_RULE.share) >= shortest - NUMERIC;
+}
 
-function windowOf(layers: readonly Layer[], angle: Quantity): LengthWindow | undefined {
+function windowOf(path: Path, angle: Quantity): LengthWindow | undefined {
   const lean = cos(angle.approx);
-  const before = beforeLast(layers) / lean;
-  const most = deepest(layers) / lean;
-  const half = halfCanHold(layers) ? before / (1 - SCREW_RULE.share) : 0;
-  const least = Math.max(before + SCREW_RULE.bite.approx, half);
+  const before = beforeLast(path) / lean;
+  const half = halfCanHold(path);
+  const most = (half ? Math.min(deepest(path), lastOf(path) / SCREW_RULE.share) : deepest(path)) / lean;
+  const least = Math.max(before + SCREW_RULE.bite.approx, half ? before / (1 - SCREW_RULE.share) : 0);
   return least <= most + NUMERIC ? { least, most } : undefined;
 }
 

@@ -130,7 +130,7 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
 }
 
 /** The space the plan must fit, for places that are measured from its right, its back or its top. */
-export function spaceOf(loaded: Loaded, worker: Worker): Extent3 | undefined {
+export function roomOf(loaded: Loaded, worker: Worker): Extent3 | undefined {
   const { file, tree } = loaded.files[0]!;
   const plan = tree.entries.find((e) => e.kind === "plan");
   return plan && new Reader(worker, file, plan.clauses).extents("space");

@@ -10,7 +10,7 @@ import { type Box, workBox } from "./boxes";
 import { Worker } from "./expressions";
 import { type Fastener, fastenersOf } from "./fasteners";
 import type { Fault, Unchecked } from "./fault";
-import { type Joint, workJoint } from "./joints";
+import { type Joint, jointLines, workJoint } from "./joints";
 import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
@@ -19,8 +19,9 @@ import type { Pieces } from "./pieces";
 import { Placing } from "./placing";
 import { findProperty } from "./properties";
 import { type Ring, ringMembers, workRing } from "./rings";
-import { lumberOf, type Settings, settingsOf, spaceOf } from "./settings";
+import { lumberOf, roomOf, type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
+import { type Space, spaceOf } from "./space";
 import { uncheckedOf } from "./unchecked";
 import { checkUses } from "./uses";
 
@@ -51,6 +52,7 @@ export interface Worked {
   readonly parts: ReadonlyMap<string, Part>;
   readonly rings: readonly Ring[];
   readonly pieces: Pieces;
+  readonly space: Space;
   readonly boxes: readonly Box[];
   readonly fasteners: readonly Fastener[];
   readonly joints: readonly Joint[];
@@ -85,7 +87,7 @@ export function work(loaded: Loaded): Worked {
     worker,
     shapes,
     rings: new Map(members.map((m) => [m.declared.name, m.members])),
-    space: () => spaceOf(loaded, worker),
+    space: () => roomOf(loaded, worker),
   });
   const settings: Settings = settingsOf(loaded, worker);
   const measures = measuresOf(ofKind("measure"), worker);
@@ -103,10 +105,9 @@ export function work(loaded: Loaded): Worked {
   const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts));
   const fasteners = fastenersOf(scope, worker);
   const main = loaded.files[0]!;
-  const joints = main.tree.entries.flatMap((e) =>
-    e.kind === "fasten" || e.kind === "glue"
-      ? [workJoint(e, main.file, scope, worker, parts, fasteners)]
-      : [],
+  const space = spaceOf(asked.pieces.all);
+  const joints = jointLines(loaded, scope).map((line) =>
+    workJoint(line, scope, worker, parts, fasteners, space),
   );
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
@@ -138,6 +139,7 @@ export function work(loaded: Loaded): Worked {
     parts,
     rings,
     pieces: asked.pieces,
+    space,
     boxes,
     fasteners,
     joints,

@@ -48,7 +48,7 @@ export function assemblyBlock(
   const boards = (): Value<readonly BoardIn[]> =>
     chain(pose(), (outer) =>
       chain(boardsOf(placing, inner()), (list) =>
-        known(list.map((b) => ({ ...b, pose: within(outer, b.pose), owners: [declared.name, ...b.owners] }))),
+        known(list.map((b) => ({ ...b, pose: within(outer, b.pose) }))),
       ),
     );
   if (lean) {

@@ -5,14 +5,20 @@ import type { Quantity } from "../../units";
 import type { Axis } from "./axes";
 import type { Stretch } from "./stretch";
 
+/** One ring or assembly where it is placed: its name, and the identity of that one copy of it. */
+export interface Owner {
+  readonly name: string;
+  readonly id: string;
+}
+
 /** A board somewhere in a block: from the block's lowest left front corner, millimetres. */
 export interface BoardIn {
   readonly part: string;
   /** What tells it from other boards of the block: `post / on floor`. Empty for a part placed by itself. */
   readonly path: string;
   readonly pose: Pose;
-  /** The ring or the assemblies it belongs to inside the block, outermost first. */
-  readonly owners: readonly string[];
+  /** The ring or the assemblies it belongs to, outermost first. */
+  readonly owners: readonly Owner[];
   /** The place line that put it there, as an entry's key. */
   readonly line: string;
 }

@@ -56,12 +56,14 @@ function putAt(
 ): BoardIn {
   const part = lookUp(placing.input.scope, board.part);
   const pose = within(outer, board.pose);
-  const path = [...names, board.path].filter(Boolean).join(" / ");
+  const joined = (inner: string): string => [...names, inner].filter(Boolean).join(" / ");
+  const inner = board.owners.map((o) => ({ name: o.name, id: joined(o.id) }));
+  const own = p.subject.kind === "part" ? [] : [{ name: p.subject.name, id: joined("") }];
   return {
     ...board,
-    path,
+    path: joined(board.path),
     pose: part ? unmirrored(pose, placing.input.shapes.of(part)) : pose,
-    owners: p.subject.kind === "ring" ? [p.subject.name] : board.owners,
+    owners: [...own, ...inner],
   };
 }
 

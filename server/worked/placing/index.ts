@@ -1,6 +1,6 @@
 /** Where things stand: place lines worked out, and the pieces they put in space. */
 export { AXIS_WORDS, type Axis, SIDES_OF } from "./axes";
-export type { BoardIn } from "./block";
+export type { BoardIn, Owner } from "./block";
 export { boardSolid } from "./board-solid";
 export { boardsAt } from "./boards";
 export { insideOf, insideProperty, isPlaced, placedProperty } from "./faces";

@@ -1,43 +1,48 @@
 /** Which directions a place line fixes, and which it leaves open. */
 import type { Clause } from "../../../grammar/tree";
-import { ifKnown, lookUp } from "../../plan";
 import { AXES, type Axis, axisOfSide } from "./axes";
 import { axisNamed, type Pattern } from "./clauses";
 import { diagonalClause, faceAxes } from "./diagonal";
 import { lengthAxis, lieOf } from "./frame";
-import { narrowed, reach } from "./group";
 import type { Placement, Placing } from "./placing";
 
-type Two = Clause & { readonly kind: "between" | "spread" };
+export type Two = Clause & { readonly kind: "between" | "spread" };
 
-const BETWEEN = new WeakMap<Two, { readonly axis: Axis | undefined }>();
-
-/** The direction in which the two things that a clause names stand apart. */
-export function betweenAxis(placing: Placing, p: Placement, clause: Two): Axis | undefined {
-  const before = BETWEEN.get(clause);
-  if (before) return before.axis;
-  const axis = findBetween(placing, p, clause);
-  BETWEEN.set(clause, { axis });
-  return axis;
+export interface BetweenAxis {
+  readonly axis: Axis | undefined;
+  /** Where one of the two things stands is not known, so neither is the direction. */
+  readonly lost: boolean;
 }
 
-function findBetween(placing: Placing, p: Placement, clause: Two): Axis | undefined {
+/** The direction in which the two things that a clause names stand apart. */
+export const betweenAxis = (placing: Placing, p: Placement, clause: Two): Axis | undefined =>
+  betweenFound(placing, p, clause).axis;
+
+export function betweenFound(placing: Placing, p: Placement, clause: Two): BetweenAxis {
+  const before = placing.between.get(clause);
+  if (before) return before;
+  const found = findBetween(placing, p, clause);
+  placing.between.set(clause, found);
+  return found;
+}
+
+function findBetween(placing: Placing, p: Placement, clause: Two): BetweenAxis {
   const open = braceOpen(p) ?? openFor(p, clause);
-  if (open.length === 1) return open[0];
+  if (open.length === 1) return { axis: open[0], lost: false };
   const named = axisNamed([clause.first, clause.second]);
-  if (named !== undefined && open.includes(named)) return named;
-  const [a, b] = [clause.first, clause.second].map((t) => {
-    const declared = lookUp(placing.input.scope, t.name.text);
-    return declared ? narrowed(placing.groupOf(declared, p.context, p), t) : [];
-  });
+  if (named !== undefined && open.includes(named)) return { axis: named, lost: false };
   // Boards are put between things along their length more often than not, so that direction is asked first.
   const first = lengthAxis(lieOf(p.entry.clauses));
   const order =
     first !== undefined && open.includes(first) ? [first, ...open.filter((o) => o !== first)] : open;
-  return order.find((axis) => {
-    const [s, t] = [ifKnown(reach(a!, axis)), ifKnown(reach(b!, axis))];
-    return s && t && Math.max(s.low.approx - t.high.approx, t.low.approx - s.high.approx) > 0;
-  });
+  let lost = false;
+  for (const axis of order) {
+    const [s, t] = [clause.first, clause.second].map((thing) => placing.whereabouts(p, thing, axis));
+    lost ||= !s || !t;
+    if (s && t && Math.max(s.low.approx - t.high.approx, t.low.approx - s.high.approx) > 0)
+      return { axis, lost: false };
+  }
+  return { axis: undefined, lost };
 }
 
 /** For a diagonal the two directions of its face. */
@@ -46,6 +51,7 @@ function braceOpen(p: Placement): readonly Axis[] | undefined {
   return diagonal && faceAxes(diagonal.face);
 }
 
+/** Directions that nothing else on the line tells. */
 function openFor(p: Placement, clause: Two): readonly Axis[] {
   const claimed = claimedAxes(p);
   for (const one of p.patterns)

@@ -7,6 +7,7 @@ import {
   type At,
   chain,
   type Declared,
+  ifKnown,
   known,
   lookUp,
   MISTAKE,
@@ -16,7 +17,6 @@ import {
   type Value,
 } from "../../plan";
 import type { Worker } from "../expressions";
-import { partsOf } from "../groups";
 import type { DiagonalCut, Shapes } from "../parts";
 import type { RingMember } from "../rings";
 import type { Extent3 } from "../settings";
@@ -26,11 +26,12 @@ import type { Block, Inside } from "./block";
 import { blockOf, ringStand } from "./blocks";
 import { type Claim, claimsOf, type Pattern, type PlaceEntry, patternsOf } from "./clauses";
 import { diagonalClause, diagonalCut } from "./diagonal";
-import { narrowed, reach } from "./group";
+import { Counts } from "./counts";
+import { Groups } from "./groups";
 import { likely } from "./likely";
-import { openAxes } from "./open";
+import { type BetweenAxis, openAxes, type Two } from "./open";
 import type { RingStand } from "./ring-block";
-import { add, compared, hull, less, NOTHING, type Stretch } from "./stretch";
+import { compared, hull, NOTHING, type Stretch } from "./stretch";
 
 /** The place lines of the plan, or of one assembly. */
 export interface Context {
@@ -64,9 +65,18 @@ export interface PlacingInput {
 
 export class Placing {
   readonly plan: Context;
+  readonly counts = new Counts(this);
+  /** The directions that lines with `between` and `spread between` were found to run in. */
+  readonly between = new Map<Two, BetweenAxis>();
   private readonly contexts = new Map<string, Context>();
+  private readonly groups: Groups;
+  private readonly assemblies: readonly Declared[];
+  private readonly lines = new Map<string, readonly Placement[]>();
+  private readonly circles = new Set<string>();
 
   constructor(readonly input: PlacingInput) {
+    this.groups = new Groups(input.scope, this.stretches);
+    this.assemblies = [...input.scope.declared.values()].filter((d) => d.kind === "assembly");
     const main = input.files[0]!;
     this.plan = this.contextOf("", main.file, main.tree.entries);
   }
@@ -83,12 +93,10 @@ export class Placing {
 
   /** The context in which an expression stands. */
   contextAt(at: At): Context {
-    for (const declared of this.input.scope.declared.values()) {
-      const { entry } = declared;
-      const inside = declared.at.file === at.file && entry.start <= at.start && at.end <= entry.end;
-      if (entry.kind === "assembly" && inside) return this.assembly(declared);
-    }
-    return this.plan;
+    const around = this.assemblies.find(
+      ({ at: { file }, entry }) => file === at.file && entry.start <= at.start && at.end <= entry.end,
+    );
+    return around ? this.assembly(around) : this.plan;
   }
 
   private contextOf(name: string, file: string, entries: readonly Entry[]): Context {
@@ -115,6 +123,10 @@ export class Placing {
   private leadsBack(subject: Declared, into: string, { subject: thing }: PlaceEntry, file: string): boolean {
     const path = into ? pathTo(subject, into, this.input.scope, new Set()) : undefined;
     if (!path) return false;
+    // Each assembly of the circle comes round to it; it is told where it is first met.
+    const round = path.map((d) => d.name).sort().join(" ");
+    if (this.circles.has(round)) return true;
+    this.circles.add(round);
     const at = { file, start: thing.start, end: thing.end };
     const steps = path.map((d) => ({ name: d.name, at: d.at }));
     this.input.worker.fault({ kind: "circle", at, path: [...steps, { name: subject.name, at }] });
@@ -137,6 +149,12 @@ export class Placing {
     return this.reachOf(thing, axis, p.context, p);
   }
 
+  /** As `target`, but without a word where that is not known. */
+  whereabouts(p: Placement, thing: Thing, axis: Axis): Stretch | undefined {
+    const declared = lookUp(this.input.scope, thing.name.text);
+    return declared && ifKnown(this.groups.reach(declared, thing, axis, p.context, p));
+  }
+
   /** From the first to the last of what a thing means, in one direction. */
   reachOf(thing: Thing, axis: Axis, context: Context, except?: Placement): Value<Stretch> {
     const { scope, worker } = this.input;
@@ -147,44 +165,15 @@ export class Placing {
       return axis === 2
         ? known({ low: NOTHING, high: NOTHING, flipped: false })
         : worker.fault({ kind: "unplaced", at, name: "floor", narrowed: false });
-    const group = narrowed(this.groupOf(declared, context, except), thing);
     const name = declared.name;
-    return chain(reach(group, axis), (r) =>
+    return chain(this.groups.reach(declared, thing, axis, context, except), (r) =>
       r ? known(r) : worker.fault({ kind: "unplaced", at, name, narrowed: thing.where.length > 0 }),
     );
   }
 
   /** Everything of that name in a context: pieces, rings, assemblies; for a box, its walls and its bottom. */
-  groupOf(declared: Declared, context: Context, except?: Placement): readonly Inside[] {
-    const names = declared.kind === "box" ? partsOf(declared, this.input.scope) : [declared.name];
-    return names.flatMap((name) => this.groupNamed(name, context, except));
-  }
-
-  private groupNamed(name: string, context: Context, except?: Placement): Inside[] {
-    return context.placements.flatMap((p): Inside[] => {
-      if (p === except) return [];
-      const own: Inside = {
-        stretches: (axis) => this.stretches(p, axis),
-        thin: p.block?.thin ?? (() => false),
-      };
-      if (p.subject.name === name) return [own];
-      if (p.subject.kind === "part" || !p.block) return [];
-      return p.block.inside(name).map((inner) => this.carried(p, inner));
-    });
-  }
-
-  /** A piece inside what a line places, where it then stands. */
-  private carried(p: Placement, inner: Inside): Inside {
-    const put = (slot: Stretch, s: Stretch): Stretch =>
-      slot.flipped
-        ? { low: less(slot.high, s.high), high: less(slot.high, s.low), flipped: !s.flipped }
-        : { low: add(slot.low, s.low), high: add(slot.low, s.high), flipped: s.flipped };
-    const stretches = (axis: Axis): Value<readonly Stretch[]> =>
-      chain(this.stretches(p, axis), (slots) =>
-        map(inner.stretches(axis), (list) => slots.flatMap((slot) => list.map((s) => put(slot, s)))),
-      );
-    return { stretches, thin: inner.thin };
-  }
+  groupOf = (declared: Declared, context: Context, except?: Placement): readonly Inside[] =>
+    this.groups.of(declared, context, except);
 
   /** The room between two things: from the far side of the one to the near side of the other. */
   spanBetween(p: Placement, clause: Clause & { kind: "between" | "spread" }, axis: Axis): Value<Stretch> {
@@ -199,10 +188,11 @@ export class Placing {
 
   /** All lines that place a thing, in the plan and in its assemblies. */
   linesOf(name: string): readonly Placement[] {
-    const assemblies = [...this.input.scope.declared.values()].filter((d) => d.kind === "assembly");
-    return [this.plan, ...assemblies.map((d) => this.assembly(d))].flatMap((context) =>
-      context.placements.filter((p) => p.subject.name === name),
-    );
+    if (this.lines.size === 0)
+      for (const context of [this.plan, ...this.assemblies.map((d) => this.assembly(d))])
+        for (const p of context.placements)
+          this.lines.set(p.subject.name, [...(this.lines.get(p.subject.name) ?? []), p]);
+    return this.lines.get(name) ?? [];
   }
 
   /** What a diagonal place makes of a part's length and ends; undefined when it has no such place. */

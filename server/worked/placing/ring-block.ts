@@ -155,7 +155,7 @@ function exactSize(
   stand: Value<RingStand>,
 ): Value<Quantity> | undefined {
   const [s, list] = [ifKnown(stand), ifKnown(sides())];
-  if (!s || s.out !== 0 || list?.length !== 4 || axis === 2) return undefined;
+  if (s?.out !== 0 || list?.length !== 4 || axis === 2) return undefined;
   const square = list.every(({ shape }) => {
     const cut = ifKnown(shape.cut);
     return (

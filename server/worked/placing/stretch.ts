@@ -1,5 +1,8 @@
 /** Stretches along one direction: exact while their lengths are. */
-import { exactly, fraction, LENGTH, minus, order, plus, type Quantity, refused, roughly } from "../../units";
+import type { Value } from "../../plan";
+import { NUMERIC } from "../../solid/angle";
+import { exactly, fraction, LENGTH, minus, plus, type Quantity, refused, roughly } from "../../units";
+import type { Axis } from "./axes";
 
 /** Where something lies along one direction. */
 export interface Stretch {
@@ -23,10 +26,11 @@ export function scaled(a: Quantity, n: number, d = 1): Quantity {
 }
 export const middle = (a: Quantity, b: Quantity): Quantity => scaled(add(a, b), 1, 2);
 
-/** Negative when a is the smaller; lengths can always be compared. */
+/** Negative when a is the smaller; 0 when they differ by no more than arithmetic with doubles explains. */
 export function compared(a: Quantity, b: Quantity): number {
-  const o = order(a, b);
-  return o === "kinds" ? 0 : o;
+  if (a.exact && b.exact) return fraction.compare(a.exact, b.exact);
+  const by = a.approx - b.approx;
+  return Math.abs(by) < NUMERIC ? 0 : by;
 }
 export const least = (list: readonly Quantity[]): Quantity =>
   list.reduce((a, b) => (compared(b, a) < 0 ? b : a));
@@ -40,3 +44,17 @@ export const hull = (list: readonly Stretch[]): Stretch => ({
   flipped: false,
 });
 export const sizeOf = ({ low, high }: Stretch): Quantity => less(high, low);
+
+/** Stretches along each direction, worked out once: what is not known yet is asked for again. */
+export function remembered(
+  find: (axis: Axis) => Value<readonly Stretch[]>,
+): (axis: Axis) => Value<readonly Stretch[]> {
+  const done: [Value<readonly Stretch[]>?, Value<readonly Stretch[]>?, Value<readonly Stretch[]>?] = [];
+  return (axis) => {
+    const before = done[axis];
+    if (before) return before;
+    const found = find(axis);
+    if (found.state === "known") done[axis] = found;
+    return found;
+  };
+}

@@ -1,0 +1,91 @@
+/**
+ * Where screws go on a patch where two boards lie on each other: in a row along its longer side, clear of its edges.
+ * Millimetres.
+ */
+import { clipped } from "./contact";
+import { cross, dot, subtract, unit, type Vec3 } from "./vector";
+
+/** A patch with its own directions: `long` along its longest side, `short` square to it. */
+export interface Field {
+  readonly centre: Vec3;
+  readonly long: Vec3;
+  readonly short: Vec3;
+  /** Half its extent each way. */
+  readonly halfLong: number;
+  readonly halfShort: number;
+  readonly polygon: readonly Vec3[];
+  readonly normal: Vec3;
+}
+
+/** The field of a patch, its long direction the one given where it lies in the patch's plane. */
+export function fieldOf(polygon: readonly Vec3[], normal: Vec3, along?: Vec3): Field {
+  const wanted = along && unit(subtract(along, scaled(normal, dot(along, normal))));
+  const long = wanted ?? longestSide(polygon) ?? anyIn(normal);
+  const short = cross(normal, long);
+  const [l0, l1] = extent(polygon, long);
+  const [s0, s1] = extent(polygon, short);
+  const at = polygon[0]!;
+  const high = dot(at, normal);
+  const centre = sum(scaled(normal, high), sum(scaled(long, (l0 + l1) / 2), scaled(short, (s0 + s1) / 2)));
+  return { centre, long, short, halfLong: (l1 - l0) / 2, halfShort: (s1 - s0) / 2, polygon, normal };
+}
+
+/** `n` places in a row along the field, each in the middle of its own share. */
+export function shares(field: Field, n: number): Vec3[] {
+  return Array.from({ length: n }, (_, i) => onField(field, (2 * (i + 0.5)) / n - 1));
+}
+
+/** `n` places evenly from `margin` inside one end of the field to `margin` inside the other. */
+export function betweenEnds(field: Field, n: number, margin: number): Vec3[] {
+  if (n === 1) return [onField(field, 0)];
+  const reach = Math.max(0, 1 - margin / field.halfLong);
+  return Array.from({ length: n }, (_, i) => onField(field, reach * ((2 * i) / (n - 1) - 1)));
+}
+
+/** As many as stand no further apart than `spacing`, from `margin` inside one end to `margin` inside the other. */
+export function spaced(field: Field, spacing: number, margin: number, most: number): Vec3[] {
+  const run = Math.max(0, 2 * (field.halfLong - margin));
+  return betweenEnds(field, Math.min(most, Math.ceil(run / spacing - 1e-9) + 1), margin);
+}
+
+/** A place on the field's middle line, -1 at its one end and 1 at its other; in the middle of what the patch has there. */
+function onField(field: Field, share: number): Vec3 {
+  const at = sum(field.centre, scaled(field.long, share * field.halfLong));
+  const here = strip(field, dot(at, field.long));
+  if (!here) return at;
+  const [from, to] = here;
+  const middle = (from + to) / 2 - dot(at, field.short);
+  return sum(at, scaled(field.short, middle));
+}
+
+/** What the patch has square to its long direction at that place along it. */
+function strip({ polygon, long, short }: Field, at: number): [number, number] | undefined {
+  const upper = clipped(polygon, long, at + HAIR);
+  const band = clipped(upper, [-long[0], -long[1], -long[2]], -(at - HAIR));
+  return band.length > 0 ? extent(band, short) : undefined;
+}
+
+/** Half the width of the band that stands for a line, in mm. */
+const HAIR = 0.01;
+
+function longestSide(polygon: readonly Vec3[]): Vec3 | undefined {
+  let best: Vec3 | undefined;
+  let length = 0;
+  polygon.forEach((p, i) => {
+    const side = subtract(polygon[(i + 1) % polygon.length]!, p);
+    const size = Math.hypot(side[0], side[1], side[2]);
+    // Sides of one length differ by crumbs; the first of them counts.
+    if (size > length + 1e-6) [best, length] = [unit(side), size];
+  });
+  return best;
+}
+
+const anyIn = (normal: Vec3): Vec3 =>
+  unit(cross(normal, Math.abs(normal[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0])) ?? [1, 0, 0];
+const scaled = (v: Vec3, by: number): Vec3 => [v[0] * by, v[1] * by, v[2] * by];
+const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+
+function extent(points: readonly Vec3[], axis: Vec3): [number, number] {
+  const at = points.map((p) => dot(p, axis));
+  return [Math.min(...at), Math.max(...at)];
+}

@@ -1,0 +1,268 @@
+/** The screws of a joint between placed pieces: where each goes in, through what wood, and what is in its way. */
+import type { JointPlace } from "../../grammar/tree";
+import { cos, sin } from "../solid/angle";
+import type { BoardSide } from "../solid/convex";
+import { way } from "../solid/ray";
+import { betweenEnds, type Field, fieldOf, shares, spaced } from "../solid/setout";
+import { dot, type Vec3 } from "../solid/vector";
+import type { Crossing } from "./crossings";
+import type { Piece } from "./pieces";
+
+/** A stretch of wood on a screw's way; distances in mm from where its head is. */
+export interface Passed {
+  /** By its place among all pieces. */
+  readonly piece: number;
+  readonly enters: number;
+  readonly leaves: number;
+  readonly sides: readonly [into: BoardSide, out: BoardSide];
+}
+
+/** How near a screw comes to a side of a piece: wood between its shank and that side, in mm. */
+export interface Clearance {
+  readonly piece: number;
+  readonly side: BoardSide;
+  readonly wood: number;
+}
+
+export interface PlacedScrew {
+  readonly crossing: Crossing;
+  /** Where its head is, on the first piece's own surface. */
+  readonly start: Vec3;
+  readonly direction: Vec3;
+  /** All wood in line with it, in order: also beyond its tip. */
+  readonly passes: readonly Passed[];
+  /** The side it comes nearest to. */
+  readonly nearest: Clearance | undefined;
+  /** What stands nearest behind its head, and how far, in mm. */
+  readonly behind: { readonly piece: number; readonly room: number } | undefined;
+}
+
+export interface DrivePattern {
+  readonly count: number;
+  readonly place: JointPlace | undefined;
+  /** mm from center to center. */
+  readonly spacing: number | undefined;
+  readonly angle: number;
+  readonly length: number;
+  readonly diameter: number;
+}
+
+/** The most screws of one joint that are set out one by one. */
+export const MOST_SET_OUT = 20_000;
+/**
+ * How much room a drill needs behind a screw's head, in mm (common practice): 10" in all, of which the bit is the first
+ * 2" and the nose of the drill, 1-1/4" thick, the rest.
+ */
+export const DRIVER = { length: 254, bit: 50.8, radius: 15.875 } as const;
+
+/** Every screw of a joint, crossing by crossing. */
+export function screwsOf(
+  pieces: readonly Piece[],
+  crossings: readonly Crossing[],
+  pattern: DrivePattern,
+): PlacedScrew[] {
+  const used = atEnds(pieces, crossings, pattern.place);
+  const each = sharesOf(used, pattern);
+  return used.flatMap((crossing, i) => {
+    const field = fieldFor(pieces[crossing.first]!, crossing, pattern);
+    return placesOn(field, each[i]!, pattern).map((at) => screwAt(pieces, crossing, at, field, pattern));
+  });
+}
+
+/** For `at each end`: of every first piece the crossing nearest to each of its ends. */
+function atEnds(
+  pieces: readonly Piece[],
+  crossings: readonly Crossing[],
+  place: JointPlace | undefined,
+): readonly Crossing[] {
+  if (place?.at !== "each end") return crossings;
+  const ends = new Map<string, { crossing: Crossing; off: number }>();
+  for (const crossing of crossings) {
+    const { pose, bounds } = pieces[crossing.first]!;
+    const middle: Vec3 = [0, 1, 2].map((k) => (bounds.least[k]! + bounds.most[k]!) / 2) as unknown as Vec3;
+    const off = dot(pose.length, mean(crossing.patch)) - dot(pose.length, middle);
+    const key = `${crossing.first} ${off < 0 ? "left" : "right"}`;
+    const before = ends.get(key);
+    if (!before || Math.abs(off) > Math.abs(before.off)) ends.set(key, { crossing, off });
+  }
+  return [...ends.values()].map((e) => e.crossing);
+}
+
+/** How many screws each crossing gets. */
+function sharesOf(crossings: readonly Crossing[], { count, place, spacing }: DrivePattern): number[] {
+  if (spacing !== undefined || !place || place.at === "each crossing" || place.at === "each end")
+    return crossings.map(() => count);
+  if (place.at === "crossings") return crossings.map(() => count);
+  if (place.at === "in all")
+    return dealt(
+      crossings.map((_, i) => i),
+      crossings.length,
+      count,
+    );
+  // Along a piece: its screws are dealt to its crossings.
+  const each = crossings.map(() => 0);
+  for (const first of new Set(crossings.map((c) => c.first))) {
+    const own = crossings.flatMap((c, i) => (c.first === first ? [i] : []));
+    dealt(own, crossings.length, count).forEach((n, i) => {
+      each[i]! += n;
+    });
+  }
+  return each;
+}
+
+/** `count` things dealt to these places of a list, the first ones getting one more where it does not come out even. */
+function dealt(places: readonly number[], length: number, count: number): number[] {
+  const each = Array.from({ length }, () => 0);
+  for (let i = 0; i < count; i++) each[places[i % places.length]!]!++;
+  return each;
+}
+
+function fieldFor(first: Piece, { patch, normal }: Crossing, { place, spacing }: DrivePattern): Field {
+  const along = spacing !== undefined || place?.at === "along it";
+  return fieldOf(patch, normal, along ? first.pose.length : undefined);
+}
+
+function placesOn(field: Field, n: number, { place, spacing }: DrivePattern): Vec3[] {
+  if (n === 0) return [];
+  const margin = Math.min(END_MARGIN, field.halfLong / 2);
+  if (spacing !== undefined) return spaced(field, spacing, margin, MOST_SET_OUT);
+  return place?.at === "along it" ? betweenEnds(field, n, margin) : shares(field, n);
+}
+
+/** Screws along a board start this far from its ends, in mm (common practice: 1-1/2"). */
+const END_MARGIN = 38.1;
+
+function screwAt(
+  pieces: readonly Piece[],
+  crossing: Crossing,
+  at: Vec3,
+  field: Field,
+  { angle, length, diameter }: DrivePattern,
+): PlacedScrew {
+  const direction = add(scaled(crossing.normal, cos(angle)), scaled(field.long, sin(angle)));
+  const own = intervals(pieces[crossing.first]!, at, direction).find(
+    (s) => s.enters < -HAIR && s.leaves > -HAIR,
+  );
+  const start = add(at, scaled(direction, own?.enters ?? 0));
+  const ahead = inLine(pieces, start, direction, -HAIR, length + REACH, 0);
+  const passes = ahead
+    .flatMap((i) => intervals(pieces[i]!, start, direction).map((s) => ({ piece: i, ...s })))
+    .filter((s) => s.leaves > HAIR && s.enters < length + REACH)
+    .sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
+  return {
+    crossing,
+    start,
+    direction,
+    passes,
+    nearest: nearestSide(pieces, passes, start, direction, length, diameter / 2),
+    behind: roomBehind(pieces, start, direction),
+  };
+}
+
+/** How far beyond the tip wood is looked for, in mm. */
+const REACH = 50;
+/** Distances nearer than this, in mm, are one. */
+const HAIR = 0.05;
+
+interface Interval {
+  readonly enters: number;
+  readonly leaves: number;
+  readonly sides: readonly [BoardSide, BoardSide];
+}
+
+/** The stretches of a piece that a line passes, cells that follow on each other as one. */
+function intervals(piece: Piece, from: Vec3, direction: Vec3): Interval[] {
+  const found = piece.cells
+    .flatMap((cell): Interval[] => {
+      const w = way(cell, from, direction);
+      if (!w) return [];
+      const [into, out] = w.through;
+      return [
+        { enters: w.enters, leaves: w.leaves, sides: [cell.facets[into]!.side, cell.facets[out]!.side] },
+      ];
+    })
+    .sort((a, b) => a.enters - b.enters);
+  return found.reduce<Interval[]>((list, next) => {
+    const last = list.at(-1);
+    if (last && next.enters - last.leaves < HAIR)
+      list[list.length - 1] = { ...last, leaves: next.leaves, sides: [last.sides[0], next.sides[1]] };
+    else list.push(next);
+    return list;
+  }, []);
+}
+
+/** Pieces whose bounds a stretch of a line comes within `about` of. */
+function inLine(
+  pieces: readonly Piece[],
+  from: Vec3,
+  direction: Vec3,
+  begin: number,
+  end: number,
+  about: number,
+): number[] {
+  const a = add(from, scaled(direction, begin));
+  const b = add(from, scaled(direction, end));
+  return pieces.flatMap(({ bounds: { least, most } }, i) => {
+    for (const k of [0, 1, 2] as const) {
+      if (Math.max(a[k], b[k]) < least[k] - about || Math.min(a[k], b[k]) > most[k] + about) return [];
+    }
+    return [i];
+  });
+}
+
+function nearestSide(
+  pieces: readonly Piece[],
+  passes: readonly Passed[],
+  start: Vec3,
+  direction: Vec3,
+  length: number,
+  radius: number,
+): Clearance | undefined {
+  let best: Clearance | undefined;
+  for (const { piece, enters, leaves } of passes) {
+    if (enters > length - HAIR) continue;
+    const ends = [Math.max(0, enters), Math.min(leaves, length)].map((t) => add(start, scaled(direction, t)));
+    for (const { facets } of pieces[piece]!.cells)
+      for (const { normal, offset, inner, side } of facets) {
+        if (inner || Math.abs(dot(normal, direction)) > SIDEWAYS) continue;
+        const wood = Math.min(...ends.map((p) => offset - dot(normal, p))) - radius;
+        if (wood > -radius - HAIR && (!best || wood < best.wood - 1e-6)) best = { piece, side, wood };
+      }
+  }
+  return best;
+}
+
+/** A face is beside a screw, and not before it, up to this cosine between its normal and the screw. */
+const SIDEWAYS = 0.5;
+
+/** What stands in the room that a driver needs behind the head. */
+function roomBehind(pieces: readonly Piece[], start: Vec3, direction: Vec3): PlacedScrew["behind"] {
+  const back: Vec3 = scaled(direction, -1);
+  const beside = fieldOf([start], direction);
+  const rays: Vec3[] = [
+    start,
+    ...[1, -1].flatMap((s) => [
+      add(start, scaled(beside.long, s * DRIVER.radius)),
+      add(start, scaled(beside.short, s * DRIVER.radius)),
+    ]),
+  ];
+  let best: PlacedScrew["behind"];
+  for (const i of inLine(pieces, start, back, HAIR, DRIVER.length, DRIVER.radius))
+    for (const ray of rays)
+      for (const { enters, leaves } of intervals(pieces[i]!, ray, back)) {
+        // Beside the bit there is room; only the drill behind it is thick.
+        const from = ray === start ? HAIR : DRIVER.bit;
+        if (leaves < from + HAIR || enters > DRIVER.length) continue;
+        const room = Math.max(from, enters);
+        if (!best || room < best.room) best = { piece: i, room };
+      }
+  return best;
+}
+
+const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+const scaled = (v: Vec3, by: number): Vec3 => [v[0] * by, v[1] * by, v[2] * by];
+
+function mean(points: readonly Vec3[]): Vec3 {
+  const total = points.reduce<Vec3>(add, [0, 0, 0]);
+  return scaled(total, 1 / points.length);
+}

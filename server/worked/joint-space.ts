@@ -1,0 +1,157 @@
+/** A joint between placed pieces: where it crosses, its screws, and which pieces it does not reach. */
+import type { Entry, JointPlace, JointSide, Thing } from "../../grammar/tree";
+import { known, type Scope, unknown, type Value } from "../plan";
+import { cos } from "../solid/angle";
+import type { BoardSide } from "../solid/convex";
+import { type DrivenScrew, driveScrew } from "../solid/screw";
+import { LENGTH, type Quantity, roughly } from "../units";
+import { chosen } from "./choose";
+import { type Crossing, crossingsOf } from "./crossings";
+import { type Passed, type PlacedScrew, screwsOf } from "./driving";
+import type { Size } from "./fasteners";
+import type { Face, Layer, Path } from "./joints";
+import type { Piece } from "./pieces";
+import type { Space } from "./space";
+
+export interface JointInSpace {
+  readonly crossings: readonly Crossing[];
+  readonly screws: readonly PlacedScrew[];
+  /** Pieces of the first things that lie on none of the last, by their places among all pieces. */
+  readonly lonely: readonly number[];
+  /** All pieces of the last things, and those of them that no first piece lies on. */
+  readonly into: readonly number[];
+}
+
+interface Driving {
+  readonly size: Size;
+  readonly angle: Quantity;
+  readonly count: number;
+  readonly place: JointPlace | undefined;
+  readonly spacing: number | undefined;
+}
+
+/** Undefined when some of its things are placed nowhere. */
+export function jointInSpace(
+  entry: Entry & { kind: "fasten" | "glue" },
+  within: string,
+  scope: Scope,
+  space: Space,
+  driving: Driving | undefined,
+): JointInSpace | undefined {
+  const pieces = space.pieces;
+  const sets = copiesOf(within, pieces);
+  const groups = (sides: readonly JointSide[], copy: readonly number[]): number[][] =>
+    sides.map((s) => chosenOf(s.thing, copy, pieces, scope));
+  const crossings: Crossing[] = [];
+  const lonely: number[] = [];
+  const all: number[] = [];
+  for (const copy of sets) {
+    const [first, through, into] = [entry.first, entry.through, entry.into].map((s) => groups(s, copy));
+    if ([...first!, ...through!, ...into!].some((g) => g.length === 0)) return undefined;
+    const firsts = first!.flat();
+    const last = into!.flat();
+    const found = crossingsOf(space, firsts, through!.length > 0 ? [through!.flat()] : [], last);
+    crossings.push(...found);
+    all.push(...last);
+    const met = new Set(found.map((c) => c.first));
+    lonely.push(...firsts.filter((i) => !met.has(i)));
+  }
+  if (sets.length === 0) return undefined;
+  const screws = driving
+    ? screwsOf(pieces, crossings, {
+        count: driving.count,
+        place: driving.place,
+        spacing: driving.spacing,
+        angle: driving.angle.approx,
+        length: driving.size.length.approx,
+        diameter: driving.size.diameter.approx,
+      })
+    : [];
+  return { crossings, screws, lonely, into: all };
+}
+
+/** For the plan's own joints all pieces; for an assembly's, the pieces of each copy of it by themselves. */
+function copiesOf(within: string, pieces: readonly Piece[]): number[][] {
+  if (!within) return pieces.length > 0 ? [pieces.map((_, i) => i)] : [];
+  const copies = new Map<string, number[]>();
+  pieces.forEach((p, i) => {
+    const owner = p.owners.find((o) => o.name === within);
+    if (!owner) return;
+    const list = copies.get(owner.id);
+    if (list) list.push(i);
+    else copies.set(owner.id, [i]);
+  });
+  return [...copies.values()];
+}
+
+function chosenOf(thing: Thing, copy: readonly number[], pieces: readonly Piece[], scope: Scope): number[] {
+  const among = copy.length === pieces.length ? pieces : copy.map((i) => pieces[i]!);
+  return chosen(thing, among, scope).map((i) => copy[i]!);
+}
+
+/** The ways of a joint's screws through wood: each kind once. */
+export function pathsInSpace(
+  { screws }: JointInSpace,
+  { pieces }: Space,
+  size: Size,
+  angle: Quantity,
+): Path[] {
+  const paths = new Map<string, Path>();
+  for (const screw of screws) {
+    const path = pathOf(screw, pieces, size, angle);
+    const key = [path.behind, ...path.layers.map((l) => `${l.part} ${l.face} ${l.depth.approx.toFixed(3)}`)];
+    if (!paths.has(key.join("\n"))) paths.set(key.join("\n"), path);
+  }
+  return [...paths.values()];
+}
+
+function pathOf(screw: PlacedScrew, pieces: readonly Piece[], size: Size, angle: Quantity): Path {
+  const { crossing, passes } = screw;
+  const lean = cos(angle.approx);
+  const from = passes.findIndex((s) => s.piece === crossing.first);
+  const to = passes.findIndex((s) => s.piece === crossing.into);
+  const mid = (s: Passed): number => (Math.max(0, s.enters) + s.leaves) / 2;
+  const used =
+    to < 0
+      ? []
+      : passes.slice(Math.max(0, from), to + 1).filter((s, i, l) => i === 0 || mid(s) > mid(l[i - 1]!));
+  const layers = used.map(
+    (s): Layer => ({
+      part: pieces[s.piece]!.part,
+      face: faceOf(s.sides[0]),
+      depth: roughly(LENGTH, (s.leaves - Math.max(0, s.enters)) * lean),
+    }),
+  );
+  const end = used.at(-1)?.leaves ?? 0;
+  const last = passes
+    .slice(to + 1)
+    .reduce((at, s) => (s.enters <= at + TIGHT ? Math.max(at, s.leaves) : at), end);
+  return {
+    first: pieces[crossing.first]!.part,
+    into: pieces[crossing.into]!.part,
+    layers,
+    behind: (last - end) * lean,
+    driven: drivenOf(layers, size, angle),
+  };
+}
+
+function drivenOf(layers: readonly Layer[], size: Size, angle: Quantity): Value<DrivenScrew> {
+  const result = driveScrew({
+    length: size.length.approx,
+    angleOffSquare: angle.approx,
+    layers: layers.map((l) => ({ id: l.part, depth: l.depth.approx })),
+  });
+  return result.kind === "driven"
+    ? known(result)
+    : unknown("mistake", "the screw cannot be driven like that");
+}
+
+const faceOf = (side: BoardSide): Face =>
+  side === "left end" || side === "right end"
+    ? "end"
+    : side === "near edge" || side === "far edge"
+      ? "edge"
+      : "face";
+
+/** Wood that begins no further behind other wood lies tight on it, in mm. */
+const TIGHT = 0.05;
