@@ -20,7 +20,20 @@ export type Layer =
   /** A running mark: its tick and its text. */
   | "mark"
   | "leader"
-  | "label";
+  | "label"
+  /** A face of a built piece, for its tint and for pointing at. */
+  | "face"
+  /** Lines of the built thing, those that other wood hides, and the way a piece was moved from its place. */
+  | "edge"
+  | "hidden"
+  | "trail"
+  /** The ring around a piece's mark, and the mark. */
+  | "balloon"
+  /** Overall measures: their lines and texts. */
+  | "dimension";
+
+/** White, black, and two light tints for faces turned from the light. */
+export type Fill = "none" | "paper" | "ink" | "pale" | "gray";
 
 /** Line weights in mm: outline and marks, inner lines, thin lines. */
 export const OUTLINE = 0.4;
@@ -42,7 +55,7 @@ export interface PathItem {
   readonly closed: boolean;
   /** Stroke in mm; 0 for none. */
   readonly weight: number;
-  readonly fill: "none" | "paper" | "ink";
+  readonly fill: Fill;
 }
 
 export interface TextItem {

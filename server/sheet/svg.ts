@@ -1,5 +1,5 @@
 /** A display list as SVG: the page in millimetres, one element per item, the layer as its class, the piece it shows beside. */
-import type { Drawing, Item, PathItem, TextItem } from "./display";
+import type { Drawing, Fill, Item, Layer, PathItem, TextItem } from "./display";
 import { element, type Markup, markupText } from "./markup";
 
 /** The `svg` element, to stand in a page or alone. */
@@ -38,12 +38,27 @@ function pathSvg({ layer, piece, strokes, closed, weight, fill }: PathItem): Mar
     class: layer,
     "data-piece": piece,
     d: closed ? `${d}Z` : d,
-    fill: fill === "none" ? "none" : fill === "paper" ? "#fff" : "#000",
-    stroke: weight > 0 ? "#000" : "none",
-    "stroke-width": weight > 0 ? number(weight) : undefined,
-    "stroke-linecap": layer === "leader" ? "round" : undefined,
+    fill: COLOURS[fill],
+    ...strokeOf(layer, weight, fill),
+    "stroke-linecap": ROUND.has(layer) ? "round" : undefined,
   });
 }
+
+const COLOURS: Readonly<Record<Fill, string>> = {
+  none: "none",
+  paper: "#fff",
+  ink: "#000",
+  pale: "#f4f4f4",
+  gray: "#e6e6e6",
+};
+
+/** Faces meet without a seam: each is drawn a little over its edge in its own tint. */
+function strokeOf(layer: Layer, weight: number, fill: Fill): Record<string, string> {
+  if (weight > 0) return { stroke: "#000", "stroke-width": number(weight) };
+  return layer === "face" ? { stroke: COLOURS[fill], "stroke-width": "0.1" } : { stroke: "none" };
+}
+
+const ROUND: ReadonlySet<Layer> = new Set<Layer>(["leader", "edge"]);
 
 function textSvg({ layer, piece, x, y, anchor, text, size, bold, upright, halo }: TextItem): Markup {
   const place = { x: number(x), y: number(y) };

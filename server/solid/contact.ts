@@ -112,13 +112,13 @@ export interface Contact {
 }
 
 /** The patches in which faces of the two lie on each other; none where only edges or corners meet. */
-export function contacts(a: Body, b: Body, tolerance = TOUCHING): Contact[] {
+export function contacts(a: Body, b: Body, tolerance = TOUCHING, facing = FACING): Contact[] {
   if (boundsApart(a.bounds, b.bounds) > tolerance) return [];
   const found: Contact[] = [];
   a.facets.forEach((f, i) => {
     if (f.inner) return;
     b.facets.forEach((g, j) => {
-      if (g.inner || dot(f.normal, g.normal) > -FACING) return;
+      if (g.inner || dot(f.normal, g.normal) > -facing) return;
       if (Math.abs(f.offset + g.offset) > tolerance) return;
       const patch = common(a, f, b, g);
       const area = patch.length < 3 ? 0 : polygonArea(patch, f.normal);

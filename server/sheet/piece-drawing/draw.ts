@@ -1,0 +1,126 @@
+/**
+ * The built thing as a line drawing on paper: from a fixed side, to a standard scale, with balloons for the rows of the
+ * cut list and its measures over all. Depends on the pieces alone: the same pieces give the same drawing.
+ */
+import { boundsOf } from "../../solid/contact";
+import { type Picture, pictureOf, type View } from "../../solid/view";
+import { laid } from "../../solid/view-flat";
+import { type Box, boxOf, type Drawing, type Item } from "../display";
+import { GUTTER, type Gutter, placeBalloons } from "./balloons";
+import { drawMeasure, type Measure } from "./dimensions";
+import { marksOf } from "./marked";
+import { type LengthWords, straightMeasures, turnedMeasures } from "./overall";
+import { fitsPage, MARGIN, NOTHING, PAGE_WIDTH, pageOf } from "./page";
+import { type Fit, ONE_LINE, paths } from "./paper";
+import type { DrawnPiece } from "./pieces";
+import { type Stroke, sidesOf } from "./plane";
+import { nextScale, type System, scaleWords, standardScale } from "./scale";
+import { sightOf } from "./spots";
+import { marksInWords } from "./title";
+import { highest, SEEN_FROM, type Side, viewOf } from "./views";
+
+export interface DrawingOptions {
+  /** What is drawn: `trough`, or the name of one assembly. */
+  readonly name: string;
+  /** A length in mm as the plan writes it. */
+  readonly words: LengthWords;
+  /** Which standard scales. */
+  readonly system: System;
+  /** Hidden lines, dashed; in straight views only. */
+  readonly hidden?: boolean;
+}
+
+/** The pieces seen from one side. */
+export function drawView(pieces: readonly DrawnPiece[], side: Side, options: DrawingOptions): Drawing {
+  const view = viewOf(side);
+  const straight = side !== "turned";
+  const room = { left: GUTTER + (straight ? DIMENSION : 0), right: GUTTER + (straight ? 0 : DIMENSION) };
+  const layout: Layout = {
+    pieces,
+    view,
+    room: { width: PAGE_WIDTH - 2 * MARGIN - room.left - room.right, height: highest(side) },
+    system: options.system,
+    hidden: straight && (options.hidden ?? false),
+    gutters: straight ? ["left", "right", "top", "bottom"] : ["left", "right", "top"],
+    extra: () => [],
+    measures: (box, fit, used) => {
+      const off = (gutter: Gutter): number => (used.has(gutter) ? GUTTER + NEAR : DIMENSION);
+      if (straight)
+        return straightMeasures(box, fit, options.words, { below: off("bottom"), left: off("left") });
+      const corners = pieces.flatMap(({ cells }) => cells.flatMap((c) => c.vertices));
+      const offs = { below: DIMENSION, left: off("left"), right: off("right") };
+      return turnedMeasures(corners, view, fit, options.words, offs);
+    },
+  };
+  return laidOut(layout, (scale) => ({
+    title: titleOf(pieces, `${options.name} seen ${SEEN_FROM[side]}, ${scaleWords(scale)}`, options.words),
+    caption: `seen ${SEEN_FROM[side]}, ${scaleWords(scale)}`,
+  }));
+}
+
+/** What one kind of drawing asks of the page. */
+export interface Layout {
+  readonly pieces: readonly DrawnPiece[];
+  readonly view: View;
+  /** mm of paper for the object. */
+  readonly room: { readonly width: number; readonly height: number };
+  readonly system: System;
+  readonly hidden: boolean;
+  readonly gutters: readonly Gutter[];
+  /** More lines of the object itself. */
+  readonly extra: (fit: Fit) => readonly Item[];
+  readonly measures: (box: Box, fit: Fit, used: ReadonlySet<Gutter>) => readonly Measure[];
+}
+
+type Wording = (scale: number) => { readonly title: string; readonly caption: string };
+
+/** The layout on a page, in the largest standard scale in which all of it fits. */
+export function laidOut(layout: Layout, wording: Wording): Drawing {
+  const { pieces, view, room, system } = layout;
+  const points = pieces.flatMap(({ cells }) => cells.flatMap((c) => c.vertices.map((v) => laid(v, view))));
+  if (points.length === 0) return pageOf(wording(1).title, NOTHING, ["nothing to show"]);
+  const { least, most } = boundsOf(points);
+  const extent = { width: most[0] - least[0], height: most[1] - least[1] };
+  let scale = standardScale(extent.width, extent.height, room, system);
+  for (;;) {
+    const fit: Fit = { scale, left: least[0], top: most[1] };
+    const box: Box = { left: 0, top: 0, right: extent.width / scale, bottom: extent.height / scale };
+    const picture = pictureOf(pieces, view, { within: ONE_LINE * scale, hidden: layout.hidden });
+    const { shown, unseen } = shownOf(layout, picture, fit, box);
+    if (fitsPage(shown) || scale > extent.width) {
+      const { title, caption } = wording(scale);
+      const missing = unseen.length > 0 ? [`not seen from here: ${unseen.join(", ")}`] : [];
+      return pageOf([title, ...missing].join(". "), shown, [caption, ...missing]);
+    }
+    scale = nextScale(scale, system);
+  }
+}
+
+function shownOf(layout: Layout, picture: Picture, fit: Fit, box: Box) {
+  const { pieces, gutters, measures } = layout;
+  const object = [...paths(picture, fit), ...layout.extra(fit)];
+  const { marked, unseen } = marksOf(pieces, sightOf(picture.faces, fit, box));
+  const drawn = (used: ReadonlySet<Gutter>): readonly Item[] => measures(box, fit, used).flatMap(drawMeasure);
+  const balloons = placeBalloons(marked, box, gutters, strokesOf(drawn(new Set(gutters))));
+  return { shown: { object, box, about: [...drawn(balloons.used), ...balloons.items] }, unseen };
+}
+
+/** Lines as they are, and the boxes of texts. */
+const strokesOf = (items: readonly Item[]): readonly Stroke[] =>
+  items.flatMap((item) =>
+    item.kind === "text" ? sidesOf(boxOf(item)) : item.strokes.map(([a, b]): Stroke => [a!, b!]),
+  );
+
+/** What is shown, how large the built thing is, and what its marks mean. */
+export function titleOf(pieces: readonly DrawnPiece[], what: string, words: LengthWords): string {
+  if (pieces.length === 0) return what;
+  const { least, most } = boundsOf(
+    pieces.flatMap(({ cells }) => cells.flatMap((c) => [c.bounds.least, c.bounds.most])),
+  );
+  const size = ([0, 1, 2] as const).map((k) => words(most[k] - least[k]));
+  return `${what}. Over all: width ${size[0]}, depth ${size[1]}, height ${size[2]}. ${marksInWords(pieces)}`;
+}
+
+/** mm of paper from the object to the line of a measure, and from a balloon. */
+const DIMENSION = 9;
+const NEAR = 3.5;

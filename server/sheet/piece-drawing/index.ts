@@ -1,0 +1,5 @@
+/** The drawing of the built thing. */
+export { type DrawingOptions, drawView } from "./draw";
+export { drawExploded } from "./exploded";
+export { type DrawnPiece, ofAssembly } from "./pieces";
+export type { Side } from "./views";
