@@ -96,6 +96,7 @@ function assumed(box: Box, { settings }: Worked): Says[] {
   const outline = box.outline!;
   const from = {
     said: "as the plan says",
+    placed: "around its walls as they stand",
     "inside and walls": "its inside and its walls",
     inside: "its inside alone",
   };

@@ -4,7 +4,9 @@ import type { Worked } from "../worked";
 import { reasonFor } from "./accepting";
 import { badName } from "./bad-name";
 import { badNumber } from "./bad-number";
+import { boxOpen } from "./box-open";
 import { boxOverLoad } from "./box-over-load";
+import { braceShort } from "./brace-short";
 import { cannotAccept } from "./cannot-accept";
 import { type Check, type Problem, problemsOf, type Says, textOf } from "./check";
 import { countDiffers } from "./count-differs";
@@ -12,6 +14,7 @@ import { countMissing } from "./count-missing";
 import { declaredTwice } from "./declared-twice";
 import { endsCross } from "./ends-cross";
 import { fileNotFound } from "./file-not-found";
+import { gapUneven } from "./gap-uneven";
 import { impossibleValue } from "./impossible-value";
 import { inACircle } from "./in-a-circle";
 import { indentedAlone } from "./indented-alone";
@@ -23,9 +26,11 @@ import { neverUsed } from "./never-used";
 import { newerLanguage } from "./newer-language";
 import { noToolForCut } from "./no-tool-for-cut";
 import { notText } from "./not-text";
+import { notTouching } from "./not-touching";
 import { notUnderstood } from "./not-understood";
 import { offTheTape } from "./off-the-tape";
 import { overBudget } from "./over-budget";
+import { racks } from "./racks";
 import { ringOpen } from "./ring-open";
 import { saidTwice } from "./said-twice";
 import { screwHoldsLittle } from "./screw-holds-little";
@@ -47,13 +52,16 @@ export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slo
 export const CHECKS: readonly Check[] = [
   badName,
   badNumber,
+  boxOpen,
   boxOverLoad,
+  braceShort,
   cannotAccept,
   countDiffers,
   countMissing,
   declaredTwice,
   endsCross,
   fileNotFound,
+  gapUneven,
   impossibleValue,
   inACircle,
   indentedAlone,
@@ -65,9 +73,11 @@ export const CHECKS: readonly Check[] = [
   newerLanguage,
   noToolForCut,
   notText,
+  notTouching,
   notUnderstood,
   offTheTape,
   overBudget,
+  racks,
   ringOpen,
   saidTwice,
   screwHoldsLittle,

@@ -1,6 +1,10 @@
 import { ifKnown } from "../plan";
+import { hopper } from "../solid/hopper";
+import type { Ring as Closing } from "../solid/ring";
+import { LENGTH, roughly } from "../units";
 import { opensBy, type Ring, ringChanges, type Worked } from "../worked";
-import type { Check, Finding } from "./check";
+import type { Check, Cure, Finding } from "./check";
+import { pieceName } from "./piece-words";
 import { angles, faces, type RingCase, sideName, sides } from "./ring-words";
 
 export const ringOpen: Check = {
@@ -45,10 +49,72 @@ ring seat = 6 board
     length: "Make {side} {to} long instead of {from}.",
     "length-outside": "Make {side} {to} long on its outer edge instead of {from}.",
     match: "Cut {a} at {x} and {b} at {y}: then both faces are of one length.",
+    "in-space":
+      "Where {a} meets {b} in {ring} as it stands, only {share} of the cut end lies on the other: the corner stands open.",
+    leaning:
+      "{ring} does not close: with its sides leaning {lean} {way}, its {n} corners turn {turns} in all instead of 360°.",
+    gapes: "Where {a} meets {b} in {ring} as it stands, the cut ends gape by {opening}.",
+    compound:
+      "Leaning sides need a miter and a bevel together: for {n} equal sides leaning {lean}, {miter} and {bevel}.",
     "on-edge": "Its ends are beveled and not mitered, so its parts are taken to stand on edge.",
   },
-  run: (worked) => worked.rings.flatMap((ring) => findingsOf(ring, worked)),
+  run: (worked) =>
+    worked.rings.flatMap((ring) => {
+      const found = findingsOf(ring, worked);
+      return found.length > 0 ? found : inSpace(ring, worked);
+    }),
 };
+
+/** A ring whose angles add up, but whose cut ends do not lie on each other where it stands. */
+function inSpace(ring: Ring, { corners, space }: Worked): Finding[] {
+  if (ifKnown(ring.closing)?.kind !== "ring") return [];
+  const own = corners.filter((c) => c.ring === ring.name);
+  const [worst] = own.sort((a, b) => a.share - b.share || b.opening - a.opening);
+  const open = [...own].sort((a, b) => b.opening - a.opening)[0]!;
+  if (!worst || (worst.share >= WHOLE && open.opening <= OPENING)) return [];
+  const [first, second] = [space.pieces[worst.first]!, space.pieces[worst.second]!];
+  return [
+    {
+      at: ring.declared.at,
+      about: [ring.name, first.part, second.part],
+      says: worst.share >= WHOLE ? "gapes" : "in-space",
+      slots: {
+        opening: roughly(LENGTH, open.opening),
+        ring: ring.name,
+        a: pieceName(first),
+        b: pieceName(second),
+        share: `${Math.round(worst.share * 100)}%`,
+      },
+      cures: compound(ring),
+    },
+  ];
+}
+
+const angle = (degrees: number): string => `${Number(degrees.toFixed(2))}°`;
+
+function leaning(ring: Ring, { misfitDegrees }: Closing): Pick<Finding, "says" | "slots" | "cures"> {
+  const slots = {
+    ring: ring.name,
+    lean: angle(Math.abs(ring.out)),
+    way: ring.out > 0 ? "out" : "in",
+    n: ring.sides.length,
+    turns: angle(360 + misfitDegrees),
+  };
+  return { says: "leaning", slots, cures: compound(ring) };
+}
+
+/** The cuts that close a ring of equal leaning sides. */
+function compound(ring: Ring): Cure[] {
+  const n = ring.sides.length;
+  const cut = ring.out !== 0 && new Set(ring.sides).size === 1 ? hopper(n, ring.out) : undefined;
+  if (!cut) return [];
+  const slots = { n, lean: angle(Math.abs(ring.out)), miter: angle(cut.miter), bevel: angle(cut.tilt) };
+  return [{ says: "compound", slots, edits: [] }];
+}
+
+/** A corner is whole when this share of its cut ends lies on each other, and they gape by no more than this: 1/64". */
+const WHOLE = 0.97;
+const OPENING = 0.4;
 
 function findingsOf(ring: Ring, worked: Worked): Finding[] {
   const closing = ifKnown(ring.closing);
@@ -63,8 +129,9 @@ function findingsOf(ring: Ring, worked: Worked): Finding[] {
   }
   const trouble = opensBy(closing, ring.explained?.length ?? 0);
   if (!trouble) return [];
+  if (ring.out !== 0 && trouble === "angles") return [{ ...common, ...leaning(ring, closing) }];
   const changes = ringChanges(ring, worked.parts, worked.rings, worked.settings.display);
   const here: RingCase = { ring, closing, changes, worked };
-  const assumed = ring.lies === "on edge" ? [{ says: "on-edge", slots: {} }] : [];
+  const assumed = ring.lies === "on edge" && !ring.placed ? [{ says: "on-edge", slots: {} }] : [];
   return [{ ...common, assumed, ...{ angles, sides, faces }[trouble](here) }];
 }

@@ -68,6 +68,7 @@ function outlineLine({ outline }: Box, { settings }: Worked): string | undefined
   const size = `${bothTexts(outline.wide, settings.display)} x ${bothTexts(outline.deep, settings.display)}`;
   const from = {
     said: "as typed",
+    placed: "around its walls as they stand",
     "inside and walls": "its inside and the thickness of its walls",
     inside: "its inside alone, since its walls are not named",
   }[outline.from];

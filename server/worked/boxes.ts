@@ -17,9 +17,12 @@ import {
   VOLUME,
   WEIGHT,
 } from "../units";
+import { type BoxInSpace, boxInSpace } from "./box-placed";
 import type { Worker } from "./expressions";
 import { declaredThing } from "./groups";
 import type { Part } from "./parts";
+import type { Piece } from "./pieces";
+import type { Placing } from "./placing";
 import { type Extent3, Reader, type Settings } from "./settings";
 
 export type Wetness = "dry" | "moist" | "saturated";
@@ -37,6 +40,9 @@ export interface Box {
   readonly name: string;
   readonly declared: Declared;
   readonly inside: Extent3 | undefined;
+  /** The inside as the line says it, to compare with what its walls make. */
+  readonly typed: Extent3 | undefined;
+  readonly placed: BoxInSpace | undefined;
   readonly bottom: Extent3 | undefined;
   readonly fill: FillInfo | undefined;
   readonly fillAt: At | undefined;
@@ -52,7 +58,7 @@ export interface Box {
     | {
         readonly wide: Quantity;
         readonly deep: Quantity;
-        readonly from: "said" | "inside and walls" | "inside";
+        readonly from: "said" | "placed" | "inside and walls" | "inside";
       }
     | undefined;
   /** Saturated fill and box over the outline. */
@@ -68,12 +74,16 @@ export function workBox(
   scope: Scope,
   worker: Worker,
   parts: ReadonlyMap<string, Part>,
+  placing: Placing,
+  pieces: readonly Piece[],
 ): Box {
   const { entry, at } = declared;
   const { file } = at;
   const read = new Reader(worker, file, entry.clauses);
-  const inside = read.extents("inside");
-  const bottom = read.extents("tapering");
+  const placed = boxInSpace(declared, placing, pieces);
+  const typed = read.extents("inside");
+  const inside = typed ?? placed?.inside;
+  const bottom = read.extents("tapering") ?? (typed ? undefined : placed?.foot);
   const filling = read.clause("filled");
   const info = filling && fillInfo(filling.with, file, scope, worker);
   const level = filling?.level;
@@ -97,11 +107,13 @@ export function workBox(
   const weight = (wetness: Wetness) =>
     fillWeightOf(filled, filling ? info : undefined, wetness, Boolean(filling));
   const weights = { dry: weight("dry"), moist: weight("moist"), saturated: weight("saturated") };
-  const outline = outlineOf(read, inside, walls, parts);
+  const outline = outlineOf(read, inside, walls, parts, typed ? undefined : placed?.outline);
   return {
     name: declared.name,
     declared,
     inside,
+    typed,
+    placed,
     bottom,
     fill: info,
     fillAt: filling && read.at(filling),
@@ -147,10 +159,7 @@ function volumeOf(
   worker: Worker,
 ): Value<Quantity> {
   if (!inside)
-    return unknown(
-      "placing",
-      "its inside follows from where its walls stand, which this version does not work out",
-    );
+    return unknown("placing", "its inside follows from its walls, and these do not stand on all four sides");
   const { wide, deep, high } = inside;
   if (!wide || !deep || !high) {
     if (declared.entry.clauses.some((c) => c.kind === "broken") || allSaid(declared)) return MISTAKE;
@@ -281,9 +290,11 @@ function outlineOf(
   inside: Extent3 | undefined,
   walls: readonly string[],
   parts: ReadonlyMap<string, Part>,
+  placed: Extent3 | undefined,
 ): Box["outline"] {
   const said = read.extents("outline");
   if (said?.wide && said.deep) return { wide: said.wide, deep: said.deep, from: "said" };
+  if (placed?.wide && placed.deep) return { wide: placed.wide, deep: placed.deep, from: "placed" };
   if (!inside?.wide || !inside.deep) return undefined;
   const thick = Math.min(...walls.map((w) => ifKnown(parts.get(w)?.thickness)?.approx ?? 0));
   const wall = Number.isFinite(thick) ? thick : 0;

@@ -102,9 +102,47 @@ export type Fault =
       readonly first: At;
       readonly subject: string;
       readonly axis: 0 | 1 | 2;
+      /** Where its left, front or lower side would come by the first clause, and by this one. */
+      readonly starts: readonly [Quantity, Quantity];
       /** From where the first clause puts it to where this one does. */
       readonly apart: Quantity;
+      /** The clauses of which either could be taken out, and the rest would agree. */
+      readonly either: readonly At[];
     }
+  /** A line says `between`, and what it places is shorter than the room there. */
+  | {
+      readonly kind: "loose";
+      readonly at: At;
+      readonly subject: string;
+      readonly gap: Quantity;
+      readonly axis: 0 | 1 | 2;
+      /** The two things, as the line names them. */
+      readonly first: string;
+      readonly second: string;
+    }
+  /** Pieces that do not fit where a line puts them. */
+  | {
+      readonly kind: "no-room";
+      readonly at: At;
+      readonly subject: string;
+      /** A row that is longer than its span, or a diagonal board in a rectangle of two sides. */
+      readonly why:
+        | {
+            readonly is: "row";
+            readonly count: number;
+            readonly length: Quantity;
+            readonly span: Quantity;
+            /** Where the count stands as a plain number, and how many would fit. */
+            readonly fits: { readonly at: At; readonly n: number } | undefined;
+          }
+        | {
+            readonly is: "diagonal";
+            readonly width: Quantity;
+            readonly sides: readonly [Quantity, Quantity];
+          };
+    }
+  /** As many as fit, and nothing says in what room. */
+  | { readonly kind: "room-unsaid"; readonly at: At; readonly subject: string }
   /** A line leans on something that stands nowhere. */
   | { readonly kind: "unplaced"; readonly at: At; readonly name: string; readonly narrowed: boolean }
   /** A distance from the right, the back or the top, where nothing says how far away that is. */
@@ -125,7 +163,9 @@ export type Impossible =
   | "overfilled"
   | "underfilled"
   | "no inside"
-  | "uncuttable";
+  | "uncuttable"
+  | "lean"
+  | "wide face";
 
 /** Something that was not looked at, and why. */
 export interface Unchecked {

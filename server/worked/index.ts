@@ -1,5 +1,6 @@
 /** Working a plan out: from what the text means to pieces, joints, boxes, layouts and cost. */
 export * from "./boxes";
+export { DRIVER } from "./driving";
 export { FUNCTIONS, PROPERTIES } from "./expressions";
 export * from "./fasteners";
 export * from "./fault";
@@ -7,11 +8,20 @@ export { kindWord } from "./groups";
 export * from "./joints";
 export * from "./layouts";
 export type * from "./materials";
+export type { NearMiss } from "./near";
 export * from "./parts";
+export type { Piece, Pieces, PlacedLine } from "./pieces";
+export { AXIS_WORDS, type Placement, type Placing, SIDES_OF } from "./placing";
 export { PLANNED_CODES } from "./planned";
+export { type Frame, STIFF } from "./racking";
 export * from "./ring-changes";
+export type { RingCornerInSpace } from "./ring-space";
 export * from "./rings";
+export { EVEN, type UnevenRow } from "./rows";
+export * from "./screw-facts";
 export * from "./screws";
 export type { Extent3, Limit, Settings, Tools } from "./settings";
 export type { Bought, Shopping } from "./shopping";
+export { type Clash, type Meeting, otherOf, type Space } from "./space";
+export * from "./space-facts";
 export * from "./work";

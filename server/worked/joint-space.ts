@@ -10,6 +10,7 @@ import { type Crossing, crossingsOf } from "./crossings";
 import { type Passed, type PlacedScrew, screwsOf } from "./driving";
 import type { Size } from "./fasteners";
 import type { Face, Layer, Path } from "./joints";
+import { type NearMiss, nearMisses } from "./near";
 import type { Piece } from "./pieces";
 import type { Space } from "./space";
 
@@ -18,8 +19,10 @@ export interface JointInSpace {
   readonly screws: readonly PlacedScrew[];
   /** Pieces of the first things that lie on none of the last, by their places among all pieces. */
   readonly lonely: readonly number[];
-  /** All pieces of the last things, and those of them that no first piece lies on. */
-  readonly into: readonly number[];
+  /** Pieces that stand a little apart where they should lie on each other. */
+  readonly misses: readonly NearMiss[];
+  /** Things the line names of which no piece crosses any other. */
+  readonly unmet: readonly { readonly name: string; readonly thing: Thing }[];
 }
 
 interface Driving {
@@ -44,7 +47,8 @@ export function jointInSpace(
     sides.map((s) => chosenOf(s.thing, copy, pieces, scope));
   const crossings: Crossing[] = [];
   const lonely: number[] = [];
-  const all: number[] = [];
+  const misses: NearMiss[] = [];
+  const unmet = new Map<Thing, boolean>();
   for (const copy of sets) {
     const [first, through, into] = [entry.first, entry.through, entry.into].map((s) => groups(s, copy));
     if ([...first!, ...through!, ...into!].some((g) => g.length === 0)) return undefined;
@@ -52,9 +56,13 @@ export function jointInSpace(
     const last = into!.flat();
     const found = crossingsOf(space, firsts, through!.length > 0 ? [through!.flat()] : [], last);
     crossings.push(...found);
-    all.push(...last);
-    const met = new Set(found.map((c) => c.first));
+    const met = new Set(found.flatMap((c) => [c.first, ...c.through, c.into]));
     lonely.push(...firsts.filter((i) => !met.has(i)));
+    misses.push(...nearMisses(space, firsts, through!.length > 0 ? through!.flat() : last));
+    [...entry.first, ...entry.through, ...entry.into].forEach((side, n) => {
+      const group = [...first!, ...through!, ...into!][n]!;
+      unmet.set(side.thing, (unmet.get(side.thing) ?? true) && !group.some((i) => met.has(i)));
+    });
   }
   if (sets.length === 0) return undefined;
   const screws = driving
@@ -67,7 +75,8 @@ export function jointInSpace(
         diameter: driving.size.diameter.approx,
       })
     : [];
-  return { crossings, screws, lonely, into: all };
+  const nowhere = [...unmet].flatMap(([thing, never]) => (never ? [{ name: thing.name.text, thing }] : []));
+  return { crossings, screws, lonely, misses, unmet: nowhere };
 }
 
 /** For the plan's own joints all pieces; for an assembly's, the pieces of each copy of it by themselves. */

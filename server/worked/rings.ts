@@ -29,6 +29,8 @@ export interface Ring {
   readonly lies: "flat" | "on edge";
   /** How far its sides lean out from upright, in degrees; less than nothing: in. */
   readonly out: number;
+  /** A place line stands it somewhere. */
+  readonly placed: boolean;
   readonly closing: Value<Closing | NoRing>;
   /** The opening and misfit that rounding to the plan's marks alone explains. */
   readonly explained: { readonly length: number; readonly degrees: number } | undefined;
@@ -74,6 +76,7 @@ export function workRing(
   parts: ReadonlyMap<string, Part>,
   display: Display,
   stand: Value<RingStand>,
+  placed: boolean,
 ): Ring {
   const sides = members.flatMap((m) => Array.from({ length: m.count }, () => m.part));
   const inOrder = sides.map((name) => parts.get(name));
@@ -89,6 +92,7 @@ export function workRing(
     sides,
     lies: stands.lies,
     out: stands.out,
+    placed,
     closing,
     explained: ring?.kind === "ring" ? roundingExplains(ring, { length: mark, degrees: 0 }) : undefined,
     cures: ring?.kind === "ring" ? curesFor(ring) : [],

@@ -18,7 +18,10 @@ import { MOST_PIECES, type Part, Shapes, workPart } from "./parts";
 import type { Pieces } from "./pieces";
 import { Placing } from "./placing";
 import { findProperty } from "./properties";
+import { type Frame, framesOf } from "./racking";
+import { type RingCornerInSpace, ringCorners } from "./ring-space";
 import { type Ring, ringMembers, workRing } from "./rings";
+import { type UnevenRow, unevenRows } from "./rows";
 import { lumberOf, roomOf, type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { type Space, spaceOf } from "./space";
@@ -54,6 +57,9 @@ export interface Worked {
   readonly pieces: Pieces;
   readonly space: Space;
   readonly boxes: readonly Box[];
+  readonly frames: readonly Frame[];
+  readonly rows: readonly UnevenRow[];
+  readonly corners: readonly RingCornerInSpace[];
   readonly fasteners: readonly Fastener[];
   readonly joints: readonly Joint[];
   readonly boards: readonly BoardWork[];
@@ -94,15 +100,22 @@ export function work(loaded: Loaded): Worked {
   placing.settle();
   const asked = askedOf(placing);
   const parts = new Map(
-    ofKind("part").map((d) => [d.name, workPart(d, worker, shapes.of(d), asked.of(d.name))] as const),
+    ofKind("part").map((d) => [d.name, workPart(d, worker, shapes.of(d), asked.of(d))] as const),
   );
   for (const kind of ["stock", "sheet"] as const) {
     for (const d of ofKind(kind)) if (d.role === "plan") materials.peek(d);
   }
   const rings = members.map((m) =>
-    workRing(m.declared, m.members, parts, settings.display, placing.standOf(m.declared)),
+    workRing(
+      m.declared,
+      m.members,
+      parts,
+      settings.display,
+      placing.standOf(m.declared),
+      placing.linesOf(m.declared.name).length > 0,
+    ),
   );
-  const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts));
+  const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts, placing, asked.pieces.all));
   const fasteners = fastenersOf(scope, worker);
   const main = loaded.files[0]!;
   const space = spaceOf(asked.pieces.all);
@@ -141,6 +154,9 @@ export function work(loaded: Loaded): Worked {
     pieces: asked.pieces,
     space,
     boxes,
+    frames: framesOf(space, joints, parts),
+    rows: unevenRows(space),
+    corners: rings.flatMap((ring) => ringCorners(space, ring)),
     fasteners,
     joints,
     boards,

@@ -8,10 +8,21 @@ import { CODES } from "../../server/checks/codes";
 import { type Case, readerOf, type System, shownCase, textIn } from "./cases";
 import { FORM_CASES } from "./cases-form";
 import { MEANING_CASES } from "./cases-meaning";
+import { PLACED_CASES } from "./cases-placed";
 import { WORK_CASES } from "./cases-work";
 import { run } from "./plans";
 
-const CASES: Readonly<Record<string, readonly Case[]>> = { ...FORM_CASES, ...MEANING_CASES, ...WORK_CASES };
+/** The cases of every code, from all these. */
+function together(
+  all: readonly Readonly<Record<string, readonly Case[]>>[],
+): Readonly<Record<string, readonly Case[]>> {
+  const cases: Record<string, Case[]> = {};
+  for (const some of all)
+    for (const [code, list] of Object.entries(some)) cases[code] = [...(cases[code] ?? []), ...list];
+  return cases;
+}
+
+const CASES = together([FORM_CASES, MEANING_CASES, WORK_CASES, PLACED_CASES]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 
 const evaluated = (c: Case, system: System) => run(textIn(c, system), readerOf(c));

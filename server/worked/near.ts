@@ -1,0 +1,100 @@
+/** Pieces of a joint that stand a little apart where they should lie on each other. */
+import { type Body, boundsApart, clipped, distance, polygonArea } from "../solid/contact";
+import { cross, dot, subtract, unit, type Vec3 } from "../solid/vector";
+import type { Piece } from "./pieces";
+import type { Space } from "./space";
+
+/** Two pieces whose faces look at each other over a gap. */
+export interface NearMiss {
+  readonly first: number;
+  readonly into: number;
+  /** mm, and the way from the first to the last. */
+  readonly gap: number;
+  readonly direction: Vec3;
+}
+
+/** Faces further apart than this, in mm, were likely never meant to touch: 1". */
+const FAR = 25.4;
+/** Faces must look at each other over this much, in square millimetres: a square inch. */
+const LOOKING = 645;
+
+/** The gaps between pieces of these two sets that should touch; the nearest of each first piece. */
+export function nearMisses(space: Space, first: readonly number[], into: readonly number[]): NearMiss[] {
+  return first.flatMap((i): NearMiss[] => {
+    const touched = new Set(
+      space.meetingsOf[i]!.map((m) => {
+        const { a, b } = space.meetings[m]!;
+        return a === i ? b : a;
+      }),
+    );
+    let best: NearMiss | undefined;
+    for (const j of into) {
+      if (j === i || touched.has(j)) continue;
+      const [p, q] = [space.pieces[i]!, space.pieces[j]!];
+      if (boundsApart(p.bounds, q.bounds) > FAR) continue;
+      const gap = gapBetween(p, q);
+      if (gap && gap.gap <= FAR && (!best || gap.gap < best.gap)) best = { first: i, into: j, ...gap };
+    }
+    return best ? [best] : [];
+  });
+}
+
+/** The least gap across which faces of the two look at each other; undefined when none do. */
+function gapBetween(p: Piece, q: Piece): Pick<NearMiss, "gap" | "direction"> | undefined {
+  let best: Pick<NearMiss, "gap" | "direction"> | undefined;
+  for (const a of p.cells)
+    for (const b of q.cells)
+      for (const f of a.facets) {
+        if (f.inner) continue;
+        for (const g of b.facets) {
+          if (g.inner || dot(f.normal, g.normal) > -PARALLEL) continue;
+          const gap = -g.offset - f.offset;
+          if (gap <= 0 || (best && gap >= best.gap)) continue;
+          if (areaBetween(a, f.loop, b, g.loop, f.normal) > LOOKING) best = { gap, direction: f.normal };
+        }
+      }
+  return best;
+}
+
+/** Cosine between two faces that look at each other. */
+const PARALLEL = 0.9998;
+
+/** How much of a face lies before another, seen along a normal. */
+function areaBetween(
+  a: Body,
+  loop: readonly number[],
+  b: Body,
+  other: readonly number[],
+  normal: Vec3,
+): number {
+  let polygon = loop.map((i) => a.vertices[i]!);
+  const corners = other.map((i) => b.vertices[i]!);
+  corners.forEach((p, i) => {
+    const q = corners[(i + 1) % corners.length]!;
+    // The other face looks the other way, so its loop runs clockwise seen along this normal.
+    const side = unit(cross(normal, subtract(q, p)));
+    if (side) polygon = clipped(polygon, side, dot(side, p));
+  });
+  return polygon.length < 3 ? 0 : polygonArea(polygon, normal);
+}
+
+/** The piece nearest to one of a group among all others, with the true distance. */
+export function nearestOf(
+  space: Space,
+  group: readonly number[],
+): { readonly from: number; readonly to: number; readonly gap: number; readonly way: Vec3 } | undefined {
+  const own = new Set(group);
+  let best: { from: number; to: number; gap: number; way: Vec3 } | undefined;
+  for (const i of group)
+    space.pieces.forEach((q, j) => {
+      const p = space.pieces[i]!;
+      if (own.has(j) || (best && boundsApart(p.bounds, q.bounds) >= best.gap)) return;
+      for (const a of p.cells)
+        for (const b of q.cells) {
+          const d = distance(a, b);
+          if (best && d.gap >= best.gap) continue;
+          best = { from: i, to: j, gap: d.gap, way: subtract(d.to, d.from) };
+        }
+    });
+  return best;
+}

@@ -1,0 +1,123 @@
+/**
+ * What keeps uprights upright: for each level direction, whether the frames of uprights and rails that run that way are
+ * held by a diagonal, a panel or a stiff corner.
+ */
+import { dot, type Vec3 } from "../solid/vector";
+import type { Joint } from "./joints";
+import type { Part } from "./parts";
+import type { Piece } from "./pieces";
+import { otherOf, type Space } from "./space";
+
+export interface Frame {
+  /** The way it would lean: 0 left to right, 1 front to back. */
+  readonly axis: 0 | 1;
+  /** Places among all pieces. */
+  readonly uprights: readonly number[];
+  readonly rails: readonly number[];
+  readonly heldBy: "diagonal" | "panel" | "corner" | undefined;
+  /** The furthest that screws of one rail stand apart up and down an upright, in mm. */
+  readonly spread: number;
+}
+
+/** An upright shorter than this, in mm, is a block and no leg: 12". */
+const LEG = 304.8;
+/** A corner is stiff when its screws reach over this much of the upright, in mm (common practice: 2-1/2"). */
+export const STIFF = 63.5;
+
+/** The frames of a plan, one for each level direction in which rails join uprights. */
+export function framesOf(space: Space, joints: readonly Joint[], parts: ReadonlyMap<string, Part>): Frame[] {
+  return ([0, 1] as const).flatMap((axis) => frameAlong(axis, space, joints, parts));
+}
+
+const UP: Vec3 = [0, 0, 1];
+const AXIS: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+];
+
+function frameAlong(
+  axis: 0 | 1,
+  space: Space,
+  joints: readonly Joint[],
+  parts: ReadonlyMap<string, Part>,
+): Frame[] {
+  const along = AXIS[axis]!;
+  const { pieces } = space;
+  const isUpright = (i: number): boolean => lies(pieces[i]!, UP) && tall(pieces[i]!) >= LEG;
+  const uprights = new Set<number>();
+  const rails: number[] = [];
+  pieces.forEach((p, i) => {
+    if (!lies(p, along) || isPanel(p, parts)) return;
+    const met = neighbours(space, i).filter(isUpright);
+    if (met.length < 2) return;
+    rails.push(i);
+    for (const u of met) uprights.add(u);
+  });
+  if (rails.length === 0) return [];
+  const group = connected(space, [...uprights]);
+  const diagonal = group.some((i) => isDiagonal(pieces[i]!, axis));
+  const panel = group.some((i) => isPanel(pieces[i]!, parts) && facesAway(pieces[i]!, axis));
+  const spread = Math.max(0, ...[...uprights].map((u) => spreadAt(u, axis, space, joints)));
+  const heldBy = diagonal ? "diagonal" : panel ? "panel" : spread >= STIFF ? "corner" : undefined;
+  return [{ axis, uprights: [...uprights], rails, heldBy, spread }];
+}
+
+const lies = ({ pose }: Piece, along: Vec3): boolean => Math.abs(dot(pose.length, along)) > 0.95;
+const tall = ({ bounds }: Piece): number => bounds.most[2] - bounds.least[2];
+const neighbours = (space: Space, i: number): number[] =>
+  space.meetingsOf[i]!.map((m) => otherOf(space.meetings[m]!, i));
+const isPanel = (p: Piece, parts: ReadonlyMap<string, Part>): boolean =>
+  parts.get(p.part)?.material?.kind === "sheet";
+
+/** Runs both up and along: between 15° and 75° off level, in that plane. */
+function isDiagonal({ pose }: Piece, axis: 0 | 1): boolean {
+  const [level, up] = [Math.abs(pose.length[axis]), Math.abs(pose.length[2])];
+  return level > 0.25 && up > 0.25 && Math.hypot(level, up) > 0.98;
+}
+
+/** A panel that stands upright along the direction. */
+const facesAway = ({ pose }: Piece, axis: 0 | 1): boolean =>
+  Math.abs(pose.thickness[axis === 0 ? 1 : 0]) > 0.95;
+
+function connected(space: Space, from: readonly number[]): number[] {
+  const seen = new Set(from);
+  const list = [...from];
+  for (const one of list)
+    for (const next of neighbours(space, one))
+      if (!seen.has(next)) {
+        seen.add(next);
+        list.push(next);
+      }
+  return list;
+}
+
+/** How far up and down an upright the screws reach of boards that run along the direction, tight boards as one. */
+function spreadAt(upright: number, axis: 0 | 1, space: Space, joints: readonly Joint[]): number {
+  const heights = new Map<number, number[]>();
+  for (const joint of joints)
+    for (const { crossing, start } of joint.placed?.screws ?? []) {
+      const rail =
+        crossing.into === upright ? crossing.first : crossing.first === upright ? crossing.into : undefined;
+      if (rail === undefined || !lies(space.pieces[rail]!, AXIS[axis]!)) continue;
+      heights.set(rail, [...(heights.get(rail) ?? []), start[2]]);
+    }
+  let most = 0;
+  const done = new Set<number>();
+  for (const rail of heights.keys()) {
+    if (done.has(rail)) continue;
+    const stack = stackOf(rail, heights, space);
+    for (const one of stack) done.add(one);
+    const all = stack.flatMap((one) => heights.get(one)!);
+    most = Math.max(most, Math.max(...all) - Math.min(...all));
+  }
+  return most;
+}
+
+/** Rails on one upright that lie tight on each other. */
+function stackOf(rail: number, heights: ReadonlyMap<number, number[]>, space: Space): number[] {
+  const stack = [rail];
+  for (const one of stack)
+    for (const next of neighbours(space, one))
+      if (heights.has(next) && !stack.includes(next)) stack.push(next);
+  return stack;
+}

@@ -1,0 +1,49 @@
+/** Rows of like pieces side by side, and whether their gaps are even. */
+import { TOUCHING } from "../solid/contact";
+import type { Piece } from "./pieces";
+import type { Space } from "./space";
+
+export interface UnevenRow {
+  readonly part: string;
+  readonly axis: 0 | 1 | 2;
+  /** In order; places among all pieces. */
+  readonly pieces: readonly number[];
+  /** mm between neighbours, one fewer than there are pieces. */
+  readonly gaps: readonly number[];
+}
+
+/** Gaps that differ by less than this, in mm, look even: 1/16". */
+export const EVEN = 1.5875;
+/** Gaps that differ by more than this, in mm, were meant to: 1/2". */
+const MEANT = 12.7;
+
+/** Rows of three or more pieces of one part whose gaps differ, but by so little that they were likely meant to be even. */
+export function unevenRows(space: Space): UnevenRow[] {
+  const groups = new Map<string, { readonly axis: 0 | 1 | 2; readonly list: number[] }>();
+  space.pieces.forEach((p, i) => {
+    for (const axis of [0, 1, 2] as const) {
+      const key = `${p.part} ${axis} ${beside(p, axis)}`;
+      const group = groups.get(key);
+      if (group) group.list.push(i);
+      else groups.set(key, { axis, list: [i] });
+    }
+  });
+  return [...groups.values()].flatMap(({ axis, list }): UnevenRow[] => {
+    if (list.length < 3) return [];
+    const { part } = space.pieces[list[0]!]!;
+    const row = [...list].sort((a, b) => low(space, a, axis) - low(space, b, axis));
+    const gaps = row.slice(1).map((i, n) => low(space, i, axis) - high(space, row[n]!, axis));
+    const differ = Math.max(...gaps) - Math.min(...gaps);
+    const uneven = Math.min(...gaps) > TOUCHING && differ > EVEN && differ < MEANT;
+    return uneven ? [{ part, axis, pieces: row, gaps }] : [];
+  });
+}
+
+const low = (space: Space, i: number, axis: 0 | 1 | 2): number => space.pieces[i]!.bounds.least[axis];
+const high = (space: Space, i: number, axis: 0 | 1 | 2): number => space.pieces[i]!.bounds.most[axis];
+
+/** Where a piece stands in the two other directions: pieces that agree are in one row. */
+function beside({ bounds }: Piece, axis: 0 | 1 | 2): string {
+  const others = ([0, 1, 2] as const).filter((k) => k !== axis);
+  return others.map((k) => `${bounds.least[k].toFixed(1)},${bounds.most[k].toFixed(1)}`).join(" ");
+}
