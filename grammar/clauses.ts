@@ -200,6 +200,7 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
     centered: () => () => ({ kind: "centered", ...rules.centered() }),
     "at each corner of": () => () => ({ kind: "corners", ...rules.corners() }),
     "diagonally on": () => () => ({ kind: "diagonal", ...rules.diagonal() }),
+    from: () => () => ({ kind: "run", ...rules.fromTo() }),
     "": () => () => rules.measuredPlace(),
     tight: () => just({ kind: "spacing", rule: "tight" }),
     "spread between": () => () => ({ kind: "spread", ...rules.span() }),
@@ -235,7 +236,6 @@ const GOES_ON: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Whether a clause that opens with this token still belongs to the clause of that opening. */
-export function goesOn(entry: string, opening: string, next: IToken, isLiteral: boolean): boolean {
-  if (entry === "place") return opening === "diagonally on" && next.image === "from";
+export function goesOn(entry: string, opening: string, isLiteral: boolean): boolean {
   return isLiteral && (GOES_ON[entry]?.includes(opening) ?? false);
 }

@@ -288,7 +288,12 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
       f("flat", "flat", "The wide face is level."),
       f("on edge", "on edge", "The wide face is upright."),
       f("wide face", "wide face front", "Which way the wide face of an upright board looks."),
-      f("leaning", "leaning 10° back", "Tipped off upright."),
+      f(
+        "long points",
+        "long points top",
+        "The side on which the long edge (of mitered ends) or the long face (of beveled ones) lies.",
+      ),
+      f("leaning", "leaning 10° back", "Tipped off upright; a ring may lean `out` or `in` all round."),
       f("sloping", "sloping 5° down to the right", "Tipped off level."),
       f("on", "on floor", "Rests on top of it."),
       f("under", "under seat", "Touches its underside."),
@@ -304,7 +309,8 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
         'at each corner of 46-1/2" x 16-1/2"',
         "Four, one in each corner, outside to outside.",
       ),
-      f("diagonally on", "diagonally on front of legs, from bottom left to top right", "A brace across it."),
+      f("diagonally on", "diagonally on front of legs", "A brace across it, with `from … to …`."),
+      f("from", "from bottom left to top right", "From which corner to which a diagonal runs."),
       f(
         "",
         '3" above seat',

@@ -3,7 +3,7 @@ import type { IToken } from "chevrotain";
 import { rules } from "./clauses";
 import type { Clause, Head, Name } from "./tree";
 
-/** A head, with the clause that may stand in it (`place leg upright`, `load shelf 40 lb spread`). */
+/** A head, with the clause that may stand in it (`load shelf 40 lb spread`). */
 export type ReadHead = Head & { readonly lie?: Clause };
 
 type HeadReader = (tokens: readonly IToken[]) => ReadHead | undefined;
@@ -44,10 +44,9 @@ export const HEADS: Readonly<Record<string, HeadReader>> = {
   part: () => ({ kind: "part", ...rules.partHead() }),
   assembly: () => ({ kind: "assembly", name: rules.name(), body: [] }),
   ring: () => ({ kind: "ring", ...rules.ringHead() }),
-  place: (tokens) => {
-    const { subject, lie } = rules.placeHead() ?? {};
-    if (!subject) return undefined;
-    return { kind: "place", subject, ...(lie && { lie: extra(tokens, { kind: "lies", lie }) }) };
+  place: () => {
+    const subject = rules.thing();
+    return subject && { kind: "place", subject };
   },
   fasten: () => ({ kind: "fasten", ...rules.jointHead() }),
   glue: () => ({ kind: "glue", ...rules.jointHead() }),

@@ -167,6 +167,7 @@ function readEntry(reading: Reading, tokens: IToken[], above?: string): Entry {
   const before = reading.drafts.length;
   const { parts, comma } = splitClauses(reading.text, tokens.slice(1), first);
   const hasHead = parts[0] && !parts[0].opensLine && keyword.text !== "tools";
+  if (hasHead && keyword.text === "place") parts.splice(0, 1, ...placeParts(parts[0]!));
   const head = readHead(reading, first, hasHead ? parts.shift()!.tokens : []);
   if (head?.kind === "assembly") {
     return { ...head, body: readBody(reading, keyword, parts), keyword, clauses: [], ...whole };
@@ -176,6 +177,17 @@ function readEntry(reading: Reading, tokens: IToken[], above?: string): Entry {
   if (!head) return { kind: "unknown", ...named, keyword, clauses, ...whole };
   const { lie, ...rest } = head;
   return { ...(rest as Head), keyword, clauses: lie ? [lie, ...clauses] : clauses, ...whole };
+}
+
+/** `place leg upright`, `place cap on legs`: the first clause may follow the name without a comma. */
+function placeParts(head: Part): Part[] {
+  const [subject, ...rest] = head.tokens;
+  const opens = rest.length > 0 && (openingOf("place", rest) !== NO_OPENING || isLiteral(rest[0]!));
+  if (!subject || !isWord(subject) || !opens) return [head];
+  return [
+    { ...head, tokens: [subject] },
+    { tokens: rest, opensLine: false },
+  ];
 }
 
 function commaLast(comma: IToken): Complaint {
@@ -279,10 +291,7 @@ function readClauses(reading: Reading, entry: string, parts: readonly Part[]): C
     const { tokens: first, opensLine: opens } = parts[i]!;
     const tokens = [...first];
     const opening = openingOf(entry, tokens);
-    while (
-      parts[i + 1] &&
-      goesOn(entry, opening.key, parts[i + 1]!.tokens[0]!, isLiteral(parts[i + 1]!.tokens[0]!))
-    ) {
+    while (parts[i + 1] && goesOn(entry, opening.key, isLiteral(parts[i + 1]!.tokens[0]!))) {
       tokens.push(
         { ...COMMA_BETWEEN, startOffset: endOf(tokens[tokens.length - 1]!) },
         ...parts[++i]!.tokens,
@@ -302,12 +311,10 @@ function readClause(
 ): Clause {
   const span = spanOf(tokens[0]!, tokens[tokens.length - 1]!);
   const make = CLAUSES[entry]?.[opening.key];
-  const form = opening.form ?? (isLiteral(tokens[0]!) ? numberForm(entry) : undefined);
+  const value = isLiteral(tokens[0]!) || measured(entry, tokens);
+  const form = opening.form ?? (value ? numberForm(entry) : undefined);
   const failure = { entry, part: "clause", opensLine, form, tokens } as const;
-  if (
-    !make ||
-    (opening.key === "" && entry !== "fasten" && !isLiteral(tokens[0]!) && tokens[0]!.tokenType !== Open)
-  ) {
+  if (!make || (opening.key === "" && entry !== "fasten" && !value && tokens[0]!.tokenType !== Open)) {
     return broken(reading, { ...failure, at: tokens[0] });
   }
   const read = attempt(reading, tokens.slice(opening.length), failure, make(tokens[0]!));
@@ -315,6 +322,27 @@ function readClause(
     ? ({ ...read, ...span } as Clause)
     : { kind: "broken", text: reading.text.slice(span.start, span.end), ...span };
 }
+
+/** `overhang past front of legs`: a place clause that opens with a name, as told by the word behind the value. */
+const measured = (entry: string, tokens: readonly IToken[]): boolean =>
+  entry === "place" && isWord(tokens[0]) && tokens.slice(1).some((t) => BEHIND_VALUE.has(t.image));
+
+/** Words that stand behind a distance or a count in a place clause. */
+const BEHIND_VALUE: ReadonlySet<string> = new Set([
+  "above",
+  "below",
+  "behind",
+  "left",
+  "right",
+  "in",
+  "past",
+  "from",
+  "up",
+  "high",
+  "across",
+  "deep",
+  "apart",
+]);
 
 const numberForm = (entry: string): Form | undefined =>
   entryForm(entry)?.clauses.find((form) => form.opens.length === 0);

@@ -3,17 +3,7 @@ import { literalOf, nameOf } from "./rules-base";
 import { MaterialRules } from "./rules-materials";
 import * as T from "./tokens";
 import { K } from "./tokens";
-import type {
-  Comparison,
-  Expression,
-  JointSide,
-  Lie,
-  Name,
-  RingMember,
-  Text,
-  Thing,
-  WorkClause,
-} from "./tree";
+import type { Comparison, Expression, JointSide, Name, RingMember, Text, Thing, WorkClause } from "./tree";
 
 type Bearing = (WorkClause & { readonly kind: "bears" })["how"];
 
@@ -70,20 +60,6 @@ export class HeadRules extends MaterialRules {
       },
     });
     return { name, members };
-  });
-
-  placeHead = this.RULE("placeHead", (): { subject: Thing; lie?: Lie } => {
-    const subject = this.SUBRULE(this.thing);
-    const lie = this.OPTION(() =>
-      this.OR<Lie>([
-        this.alt(1, "upright", "upright"),
-        this.alt(2, "across", "across"),
-        this.alt(3, "front to back", "front", "to", "back"),
-        this.alt(4, "flat", "flat"),
-        this.alt(5, "on edge", "on", "edge"),
-      ]),
-    );
-    return lie ? { subject, lie } : { subject };
   });
 
   jointSides = this.RULE("jointSides", (): JointSide[] => {

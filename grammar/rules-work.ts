@@ -124,16 +124,23 @@ export class PlanRules extends HeadRules {
       }),
   );
 
-  diagonal = this.RULE("diagonal", (): Of<PlaceClause, "diagonal"> => {
-    const { face, target } = this.SUBRULE(this.faceOf) ?? {};
-    this.OPTION(() => this.CONSUME(T.Comma));
-    this.CONSUME(K.from);
+  /** `bottom left to top right` */
+  fromTo = this.RULE("fromTo", (): Of<PlaceClause, "run"> => {
     const from: Side[] = [];
     this.AT_LEAST_ONE(() => from.push(this.SUBRULE(this.side)));
     this.CONSUME(K.to);
     const to: Side[] = [];
     this.AT_LEAST_ONE1(() => to.push(this.SUBRULE1(this.side)));
-    return { face: face!, target: target!, from, to };
+    return { from, to };
+  });
+
+  diagonal = this.RULE("diagonal", (): Of<PlaceClause, "diagonal"> => {
+    const { face, target } = this.SUBRULE(this.faceOf) ?? {};
+    const run = this.OPTION(() => {
+      this.CONSUME(K.from);
+      return this.SUBRULE(this.fromTo);
+    });
+    return { face: face!, target: target!, from: run?.from ?? [], to: run?.to ?? [] };
   });
 
   mirrored = this.RULE("mirrored", () => {

@@ -207,9 +207,12 @@ export type PlaceClause =
       readonly kind: "diagonal";
       readonly face: Side;
       readonly target: Thing;
+      /** Empty where that is a clause of its own. */
       readonly from: readonly Side[];
       readonly to: readonly Side[];
     }
+  /** From which corner to which a diagonal runs, where that is a clause of its own. */
+  | { readonly kind: "run"; readonly from: readonly Side[]; readonly to: readonly Side[] }
   | { readonly kind: "repeat"; readonly count?: Expression; readonly direction?: Axis }
   | {
       readonly kind: "spacing";

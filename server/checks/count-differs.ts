@@ -1,14 +1,15 @@
 import { ifKnown } from "../plan";
 import type { Part, Ring, Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { placedOften, placeLines } from "./placed";
+import { isPlaced } from "./placed";
 
 export const countDiffers: Check = {
   code: "count-differs",
   class: "error",
   title: "Two counts that disagree",
   page: `A count that is typed and also follows from something else is compared. A ring of six sides takes six pieces; left and
-right pieces add up to the whole; pairs are an even number.
+right pieces add up to the whole; pairs are an even number. Where pieces are placed, a typed number is
+compared with their places instead (\`placed-never-cut\`, \`cut-never-placed\`).
 
 \`\`\`sawbuck
 part board 5 of 1x4, length 12", ends mitered 30°
@@ -56,9 +57,10 @@ function usesInRings({ rings }: Worked): ReadonlyMap<string, readonly Use[]> {
 function byRings(part: Part, uses: readonly Use[], worked: Worked): Finding[] {
   const wanted = uses.reduce((sum, u) => sum + u.m.count, 0);
   if (part.statedCount === undefined || uses.length === 0 || wanted === part.statedCount) return [];
-  // More pieces than the rings take may be used elsewhere; fewer can never do.
   const rings = [...new Set(uses.map((u) => u.ring.name))];
-  if (part.statedCount > wanted && usedElsewhere(part, rings, worked)) return [];
+  if ([part.name, ...rings].some((name) => isPlaced(name, worked))) return [];
+  // More pieces than the rings take may be used elsewhere; fewer can never do.
+  if (part.statedCount > wanted && inSomeBox(part, worked)) return [];
   const { entry } = part.declared;
   const count = entry.kind === "part" ? entry.count : undefined;
   const at = count ? { ...part.declared.at, start: count.start, end: count.end } : part.declared.at;
@@ -83,15 +85,13 @@ function byRings(part: Part, uses: readonly Use[], worked: Worked): Finding[] {
   ];
 }
 
-/** Whether some pieces may stand outside these rings, once each: in a box, placed by themselves, or in a ring that is placed again. */
-function usedElsewhere(part: Part, rings: readonly string[], worked: Worked): boolean {
-  if (placeLines(part.name, worked).length > 0 || rings.some((r) => placedOften(r, worked))) return true;
-  return worked.boxes.some((b) =>
+/** Whether some pieces may be walls or bottom of a box, besides those in rings. */
+const inSomeBox = (part: Part, { boxes }: Worked): boolean =>
+  boxes.some((b) =>
     b.declared.entry.clauses.some(
       (c) => (c.kind === "walls" || c.kind === "floor") && c.things.some((t) => t.name.text === part.name),
     ),
   );
-}
 
 function byHands(part: Part): Finding[] {
   const { hands, statedCount } = part;

@@ -1,5 +1,5 @@
 import type { Check } from "./check";
-import { placeLines } from "./placed";
+import { isPlaced, mayBePlaced } from "./placed";
 
 export const countMissing: Check = {
   code: "count-missing",
@@ -21,7 +21,7 @@ part leg 4 of 2x4, length 28"
   },
   run: (worked) =>
     [...worked.parts.values()]
-      .filter((p) => p.counted === "unknown" && placeLines(p.name, worked).length === 0)
+      .filter((p) => p.counted === "unknown" && !isPlaced(p.name, worked) && !mayBePlaced(p.name, worked))
       .filter((p) => !worked.faults.some((f) => f.kind === "unknown-name" && f.near.includes(p.name)))
       .filter((p) => p.declared.entry.kind === "part" && !p.declared.entry.count)
       .map((p) => ({

@@ -33,6 +33,9 @@ part leg 4 of 2x4, length rim - thickness of 1x4
     underfilled: "{what} would be filled to below its bottom: {found}, where it is {most} deep.",
     "no inside": "{what} has no inside of that size.",
     uncuttable: "{what} cannot be cut with these ends.",
+    lean: "What is placed leans to the left, the right, the front or the back, and a ring also in or out; “{here}” says none of these.",
+    "wide face":
+      "The wide face of an upright board looks to the front, the back, the left or the right, never to the {what}.",
   },
   run: (worked) =>
     ofKind(worked, "impossible").map((fault) => ({

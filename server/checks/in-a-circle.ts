@@ -23,6 +23,9 @@ part leg 4 of 2x4, length leg-height
 \`\`\``,
   templates: {
     values: "“{name}” leads back to itself: {path}. One of them must be a value of its own.",
+    places:
+      "These lines lean on each other all the way round: {path}. One of them must lean on something else.",
+    assemblies: "“{name}” would stand inside itself: {path}. One of these lines must place something else.",
     files: "This file comes back to itself: {path}. Take one of the bring lines out.",
     step: "“{name}” is asked for here.",
   },
@@ -33,10 +36,16 @@ function values(worked: Worked): Finding[] {
   return ofKind(worked, "circle").map(({ at, path }) => ({
     at,
     about: path.map((p) => p.name),
-    says: "values",
+    says: sayingOf(path, worked),
     slots: { name: path[0]!.name, path: path.map((p) => p.name).join(" → ") },
     related: path.slice(1, -1).map((p) => ({ at: p.at, says: "step", slots: { name: p.name } })),
   }));
+}
+
+/** Places that lean on each other, assemblies inside each other, or values. */
+function sayingOf(path: readonly { readonly name: string }[], { scope }: Worked): string {
+  if (path.every(({ name }) => name.startsWith("where "))) return "places";
+  return path.every(({ name }) => scope.declared.get(name)?.kind === "assembly") ? "assemblies" : "values";
 }
 
 function files(worked: Worked): Finding[] {

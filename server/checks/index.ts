@@ -11,29 +11,42 @@ import { cannotAccept } from "./cannot-accept";
 import { type Check, type Problem, problemsOf, type Says, textOf } from "./check";
 import { countDiffers } from "./count-differs";
 import { countMissing } from "./count-missing";
+import { cutNeverPlaced } from "./cut-never-placed";
 import { declaredTwice } from "./declared-twice";
 import { endsCross } from "./ends-cross";
 import { fileNotFound } from "./file-not-found";
 import { gapUneven } from "./gap-uneven";
+import { hangsInAir } from "./hangs-in-air";
 import { impossibleValue } from "./impossible-value";
 import { inACircle } from "./in-a-circle";
 import { indentedAlone } from "./indented-alone";
+import { jointUnfastened } from "./joint-unfastened";
 import { limitWithoutSource } from "./limit-without-source";
 import { measureOutOfBounds } from "./measure-out-of-bounds";
 import { missingMeasure } from "./missing-measure";
 import { mustBroken } from "./must-broken";
 import { neverUsed } from "./never-used";
 import { newerLanguage } from "./newer-language";
+import { noRoom } from "./no-room";
+import { noRoomToDrive } from "./no-room-to-drive";
 import { noToolForCut } from "./no-tool-for-cut";
 import { notText } from "./not-text";
 import { notTouching } from "./not-touching";
 import { notUnderstood } from "./not-understood";
 import { offTheTape } from "./off-the-tape";
+import { outsideSpace } from "./outside-space";
 import { overBudget } from "./over-budget";
+import { piecesOverlap } from "./pieces-overlap";
+import { placeDisputed } from "./place-disputed";
+import { placeUndecided } from "./place-undecided";
+import { placedNeverCut } from "./placed-never-cut";
 import { racks } from "./racks";
 import { ringOpen } from "./ring-open";
 import { saidTwice } from "./said-twice";
 import { screwHoldsLittle } from "./screw-holds-little";
+import { screwInEndGrain } from "./screw-in-end-grain";
+import { screwMisses } from "./screw-misses";
+import { screwNearEdge } from "./screw-near-edge";
 import { screwPokesThrough } from "./screw-pokes-through";
 import { sizeMissing } from "./size-missing";
 import { strayCharacter } from "./stray-character";
@@ -46,6 +59,7 @@ import { unitMismatch } from "./unit-mismatch";
 import { unknownEntry } from "./unknown-entry";
 import { unknownName } from "./unknown-name";
 import { unknownSection } from "./unknown-section";
+import { wontGoIn } from "./wont-go-in";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
 
@@ -58,29 +72,42 @@ export const CHECKS: readonly Check[] = [
   cannotAccept,
   countDiffers,
   countMissing,
+  cutNeverPlaced,
   declaredTwice,
   endsCross,
   fileNotFound,
   gapUneven,
+  hangsInAir,
   impossibleValue,
   inACircle,
   indentedAlone,
+  jointUnfastened,
   limitWithoutSource,
   measureOutOfBounds,
   missingMeasure,
   mustBroken,
   neverUsed,
   newerLanguage,
+  noRoom,
+  noRoomToDrive,
   noToolForCut,
   notText,
   notTouching,
   notUnderstood,
   offTheTape,
+  outsideSpace,
   overBudget,
+  piecesOverlap,
+  placeDisputed,
+  placeUndecided,
+  placedNeverCut,
   racks,
   ringOpen,
   saidTwice,
   screwHoldsLittle,
+  screwInEndGrain,
+  screwMisses,
+  screwNearEdge,
   screwPokesThrough,
   sizeMissing,
   strayCharacter,
@@ -93,6 +120,7 @@ export const CHECKS: readonly Check[] = [
   unknownEntry,
   unknownName,
   unknownSection,
+  wontGoIn,
 ];
 
 const BY_CODE = new Map(CHECKS.map((c) => [c.code, c]));

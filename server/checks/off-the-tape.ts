@@ -37,9 +37,9 @@ part slat 3 of 1x4, length 6-11/16"
   },
   run: (worked) =>
     [...worked.parts.values()].flatMap((part) => {
-      // A length that no one wrote follows from where its piece runs: it is cut to fit.
+      // A length that no one wrote follows from where its piece runs: it is marked on the place, as what is cut to fit is.
       const written = part.declared.entry.clauses.some((c) => c.kind === "length");
-      const is = written ? ifKnown(part.length) : undefined;
+      const is = written && !part.fit ? ifKnown(part.length) : undefined;
       const length = finding(part, is, "length", part.lengthAt, worked);
       if (length.length > 0 || !part.ripped) return length;
       return finding(part, ifKnown(part.width), "width", part.ripped, worked);

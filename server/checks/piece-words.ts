@@ -3,15 +3,27 @@ import type { Vec3 } from "../solid/vector";
 import { LENGTH, type Quantity, roughly } from "../units";
 import type { Piece } from "../worked";
 
-/** `leg (front left)`, `side 1 (in front of legs)`, `ledger`: the part's name first, then what tells the piece from others. */
-export function pieceName({ id, part }: Pick<Piece, "id" | "part">): string {
-  const [, ...rest] = id.split(" / ");
-  const owner = id.startsWith(`${part} / `) || id === part ? "" : id.split(" / ")[0]!;
-  const words = rest.filter((w) => w !== part);
+/**
+ * `leg (front left)`, `side 1 (in front of legs)`, `post-board 2 (of the front left post)`: the part's name, its place in a
+ * row, and what tells it from others.
+ */
+export function pieceName({ id, part, owners }: Pick<Piece, "id" | "part" | "owners">): string {
+  const owner = owners.at(-1);
+  const own = owner && id.startsWith(`${owner.id} / `) ? id.slice(owner.id.length + 3) : id;
+  const words = own.split(" / ").filter((w) => w !== part);
   const numbers = words.filter((w) => /^\d+$/.test(w));
-  const others = words.filter((w) => !/^\d+$/.test(w));
-  const told = [...(owner ? [`of ${owner}`] : []), ...others];
+  const told = [...words.filter((w) => !/^\d+$/.test(w)), ...(owner ? [ownerWords(owner)] : [])];
   return `${[part, ...numbers].join(" ")}${told.length > 0 ? ` (${told.join(", ")})` : ""}`;
+}
+
+/** "of the front left post", "of cap": which copy of a ring or an assembly. */
+function ownerWords({ name, id }: Piece["owners"][number]): string {
+  const segments = id.split(" / ");
+  const place = segments.slice(segments.lastIndexOf(name) + 1);
+  const numbers = place.filter((w) => /^\d+$/.test(w));
+  const corner = place.filter((w) => /^((front|back) (left|right)|mirrored)$/.test(w));
+  const words = [...corner, name, ...numbers].join(" ");
+  return corner.length > 0 ? `of the ${words}` : `of ${words}`;
 }
 
 const WAYS: readonly (readonly [Vec3, string])[] = [

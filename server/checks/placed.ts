@@ -1,27 +1,36 @@
-/** The lines that place a thing, those inside assemblies too: what the checks of counts ask of places not yet worked out. */
-import type { Entry } from "../../grammar/tree";
+/** What the checks of counts ask of places and of rings. */
 import { lookUp } from "../plan";
-import type { Worked } from "../worked";
+import type { Part, Ring, Worked } from "../worked";
+import type { Cure } from "./check";
 
-/** The place lines whose subject is that thing. */
-export const placeLines = (name: string, worked: Worked): (Entry & { kind: "place" })[] =>
-  allPlaces(worked).filter((e) => lookUp(worked.scope, e.subject.name.text)?.name === name);
+/** The lines that place a thing, in the plan and in its assemblies. */
+export const isPlaced = (name: string, { placing }: Worked): boolean => placing.linesOf(name).length > 0;
 
-/** Whether places may use a thing more than once: several lines, a pattern of it, or a line inside an assembly. */
-export function placedOften(name: string, worked: Worked): boolean {
-  const lines = placeLines(name, worked);
-  return (
-    lines.length > 1 ||
-    lines.some((line) => line.clauses.some((c) => SEVERAL.includes(c.kind)) || inAssembly(line, worked))
+/** Whether a line that could not be read may have placed it. */
+export const mayBePlaced = (name: string, { loaded, scope }: Worked): boolean =>
+  loaded.files.some(({ tree }) =>
+    tree.entries.some(
+      (e) =>
+        e.kind === "unknown" &&
+        e.keyword.text === "place" &&
+        lookUp(scope, e.name?.text ?? "")?.name === name,
+    ),
   );
+
+/** The rings that a part stands in. */
+export const ringsWith = (part: string, { rings }: Worked): readonly Ring[] =>
+  rings.filter((r) => r.members.some((m) => m.part === part));
+
+/** Writing another number for a part's own, or leaving it out; left and right pieces that are typed too are left alone. */
+export function countCures(part: Part, to: number, { loaded }: Worked): Cure[] {
+  const { entry, at } = part.declared;
+  const count = entry.kind === "part" ? entry.count : undefined;
+  if (count?.kind !== "literal" || part.hands) return [];
+  const { start, end } = count;
+  const text = loaded.files.find((f) => f.file === at.file)?.tree.text ?? "";
+  const blanks = /^\s*/.exec(text.slice(end))![0].length;
+  return [
+    { says: "write", slots: { to }, edits: [{ file: at.file, start, end, text: String(to) }] },
+    { says: "drop", slots: {}, edits: [{ file: at.file, start, end: end + blanks, text: "" }] },
+  ];
 }
-
-const SEVERAL: readonly string[] = ["repeat", "corners", "spacing", "spread", "mirrored"];
-
-const allPlaces = ({ loaded }: Worked): (Entry & { kind: "place" })[] =>
-  loaded.files
-    .flatMap(({ tree }) => tree.entries.flatMap((e) => (e.kind === "assembly" ? [...e.body] : [e])))
-    .filter((e) => e.kind === "place");
-
-const inAssembly = (line: Entry, { loaded }: Worked): boolean =>
-  loaded.files.some(({ tree }) => tree.entries.some((e) => e.kind === "assembly" && e.body.includes(line)));

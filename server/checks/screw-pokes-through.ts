@@ -1,15 +1,24 @@
-import { fraction, negated } from "../units";
-import { type Joint, otherAngle, SCREW_RULE, type ScrewFit, type Worked } from "../worked";
+import { fraction, lengthText, negated } from "../units";
+import {
+  type Joint,
+  otherAngle,
+  SCREW_RULE,
+  type ScrewFit,
+  type TipOut,
+  tipOut,
+  type Worked,
+} from "../worked";
 import type { Check, Cure, Finding } from "./check";
+import { mm, pieceName } from "./piece-words";
 import {
   aboutPath,
   kindOf,
-  layersText,
   SCREW_TEMPLATES,
   screwedJoints,
   screwName,
   sizeCure,
   WAY,
+  woodText,
 } from "./screw-words";
 import { apart, edit, editAfter, markAbove } from "./writing";
 
@@ -22,8 +31,10 @@ that only just stays in may show as a bump, or come out when the wood dries. Lea
 common practice. A shorter screw is the first cure, as long as enough of it holds in the last piece; then a thicker piece; then
 driving it at an angle.
 
-It is a hazard when the tip comes out, and a warning when it stays in with less than 1/8" over it. Bolts are meant to come
-out and are not looked at.
+It is a hazard when the tip comes out, above all into a box where hands dig, and a warning when it stays in with less than 1/8"
+over it. Between placed pieces the screw is followed straight on through all wood in its line: what lies tight behind the last
+piece counts, a tip may come out of an edge as well, and one that crosses a gap and ends in another piece is a warning: it
+fixes what it was not meant for. Bolts are meant to come out and are not looked at.
 
 \`\`\`sawbuck
 part slat 4 of 1x4, length 20"
@@ -38,7 +49,9 @@ fasten slat face into rail face, 2 #8 x 1-1/4" at each end
 \`\`\``,
   templates: {
     ...SCREW_TEMPLATES,
-    out: "{screw} goes through {layers} and comes out {proud} proud.",
+    out: "{screw} goes through {layers} and comes out {proud} proud{where}.",
+    box: "{screw} goes through {layers} and comes out {proud} proud{where}, inside {box}, where hands dig.",
+    gap: "{screw} goes through {layers}, crosses a gap of {gap} and ends in {next}, where it was not meant to go.",
     near: "{screw} goes through {layers} and leaves only {over} of wood over its tip; {margin} must stay.",
     reaches: "{screw} goes through {layers}, and its tip reaches the far side: no wood is left over it.",
     "also-out": "From {first} into {into} it comes out {proud} proud.",
@@ -69,15 +82,17 @@ function findingOf(
 ): Finding {
   const [over, margin] = apart(worst.over, SCREW_RULE.margin, worked.settings.display);
   const about = aboutPath(joint, worst, worked);
-  const reaches = worst.trouble === "near" && worst.over.approx < NO_WOOD;
+  const tip = worst.trouble === "out" ? tipOut(joint, worst.path, -worst.over.approx, worked) : undefined;
+  const says = saysOf(worst, tip);
   return {
     ...about,
-    class: worst.trouble === "out" ? "hazard" : "warning",
-    says: reaches ? "reaches" : worst.trouble === "out" ? "out" : "near",
+    class: worst.trouble === "out" && says !== "gap" ? "hazard" : "warning",
+    says,
     slots: {
       screw: screwName(joint, worked),
-      layers: layersText(worst.path.layers, worked),
+      layers: woodText(worst.path, worked),
       proud: negated(worst.over),
+      ...tipSlots(tip, worked),
       over,
       margin,
     },
@@ -100,9 +115,33 @@ function findingOf(
 /** Wood this thin over a tip is none, in mm. */
 const NO_WOOD = 0.05;
 
+function saysOf({ trouble, over }: ScrewFit, tip: TipOut | undefined): string {
+  if (trouble === "near") return over.approx < NO_WOOD ? "reaches" : "near";
+  if (tip?.next?.reached) return "gap";
+  return tip?.box ? "box" : "out";
+}
+
+/** Where it comes out: of which side of which piece, and into what gap. Nothing is known of that before placing. */
+function tipSlots(tip: TipOut | undefined, { settings: { display } }: Worked): Record<string, string> {
+  if (!tip) return { where: "", box: "", gap: "", next: "" };
+  const { piece, side, next } = tip;
+  const gap = next ? lengthText(mm(next.gap), display) : "";
+  const into = next && next.gap <= NARROW ? `, into the ${gap} before ${pieceName(next.piece)}` : "";
+  return {
+    where: ` of ${side === "face" ? "" : `the ${side} of `}${pieceName(piece)}${into}`,
+    box: tip.box ?? "",
+    gap,
+    next: next ? pieceName(next.piece) : "",
+  };
+}
+
+/** A gap this wide, in mm, is a gap and no room: 2". */
+const NARROW = 50.8;
+
 function thicker(joint: Joint, { path, lastNeeds }: ScrewFit, { settings }: Worked): Cure[] {
   if (!lastNeeds) return [];
   const { face } = path.layers.at(-1)!;
+  if (face === "end") return [];
   const needs = markAbove(lastNeeds, settings.display);
   const slots = { into: path.into, needs, way: WAY[face], kind: kindOf(joint) };
   return [{ says: "thicker", slots, edits: [] }];
@@ -113,11 +152,14 @@ function angled(joint: Joint, worst: ScrewFit, fits: readonly ScrewFit[]): Cure[
   if (!other) return [];
   const text = `angled ${fraction.toDecimal(other.angle.exact!, 1)}°`;
   const driven = joint.entry.clauses.find((c) => c.kind === "driven");
-  const edits = joint.angledAt
-    ? [edit(joint.angledAt, text)]
-    : driven
-      ? [editAfter({ ...joint.at, start: driven.start, end: driven.end }, `, ${text}`)]
-      : [];
+  // Between placed pieces another angle leads through other wood: it is told, and not written.
+  const edits = joint.placed
+    ? []
+    : joint.angledAt
+      ? [edit(joint.angledAt, text)]
+      : driven
+        ? [editAfter({ ...joint.at, start: driven.start, end: driven.end }, `, ${text}`)]
+        : [];
   const slots = { angle: other.angle, into: worst.path.into };
   return other.bites ? [{ says: "angle", slots, edits }] : [{ says: "angle-told", slots, edits: [] }];
 }

@@ -6,6 +6,7 @@ import {
   type LengthWindow,
   lengthWindow,
   otherSize,
+  type Path,
   SCREW_RULE,
   type ScrewFit,
   screwFits,
@@ -44,6 +45,12 @@ export function layersText(layers: readonly Layer[], worked: Worked): string {
     `${part}${face === "face" ? "" : ` ${face}`} (${lengthInFull(depth, display)})`;
   return allOf(layers.map(one));
 }
+
+/** The layers, and what lies tight behind the last of them. */
+export const woodText = ({ layers, behind }: Path, worked: Worked): string =>
+  behind > 0
+    ? `${layersText(layers, worked)}, with ${lengthInFull(roughly(LENGTH, behind), worked.settings.display)} of wood behind,`
+    : layersText(layers, worked);
 
 export const WAY = { face: "thick", edge: "wide", end: "long" } as const;
 

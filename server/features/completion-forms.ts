@@ -245,7 +245,8 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
   },
   place: {
     "wide face": SIDES,
-    leaning: seq(expression("angle"), SIDES),
+    "long points": SIDES,
+    leaning: seq(expression("angle"), alt(SIDES, either("in", "out"))),
     sloping: seq(expression("angle"), words("down to the"), SIDES),
     on: target,
     under: target,
@@ -257,7 +258,8 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
     between: seq(target, AND, target),
     centered: seq(opt(AXES), words("on"), target),
     "at each corner of": alt(target, seq(length, mark("x"), length)),
-    "diagonally on": seq(FACE_OF, opt(mark(",")), words("from"), some(SIDES), words("to"), some(SIDES)),
+    "diagonally on": FACE_OF,
+    from: seq(some(SIDES), words("to"), some(SIDES)),
     "": MEASURED_PLACE,
     "spread between": seq(target, AND, target),
     "at most": seq(length, words("apart")),
@@ -318,7 +320,7 @@ const ONE_OF: readonly (readonly string[])[] = [
 // biome-ignore format: a list of words
 const AGAIN = new Set([
   "of which", "notch", "dado", "has", "tin of", "on", "under", "left of", "right of", "in front of", "behind", "flush with",
-  "centered",
+  "centered", "long points",
 ]);
 
 /** Whether one more clause of that opening makes sense beside those already said. */

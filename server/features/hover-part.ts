@@ -99,7 +99,12 @@ function countLine(part: Part, worked: Worked): string {
   const count = ifKnown(part.count);
   if (count === undefined) return `How many: ${whyNot(part.count)}`;
   const rings = worked.rings.filter((r) => r.members.some((m) => m.part === part.name)).map((r) => r.name);
-  const from = part.counted === "ring" ? `counted in ${escaped(rings.join(" and "))}` : "as typed";
+  const from =
+    part.counted === "ring"
+      ? `counted in ${escaped(rings.join(" and "))}`
+      : part.counted === "placed"
+        ? "counted where it is placed"
+        : "as typed";
   const hands = part.left + part.right > 0 ? `, ${part.left} left and ${part.right} right` : "";
   const copies = make > 1 ? `; ${count * make} for ${make} of the whole thing` : "";
   const spares = sparesOf(count * make, worked.settings);

@@ -1,11 +1,12 @@
 /** What a hover says of fasteners, joints and rings. */
 import type { JointSide } from "../../grammar/tree";
 import { problemText } from "../checks";
+import { gridWords, screwsInWords } from "../checks/set-out-words";
 import { setOut } from "../checks/writing";
 import { ifKnown } from "../plan";
 import type { Ring as Closing } from "../solid/ring";
 import { LENGTH, lengthText, moneyText, quantityText, roughly } from "../units";
-import type { Fastener, Joint, Path, Ring, Worked } from "../worked";
+import { type Fastener, type Joint, type Path, type Ring, setOutOf, type Worked } from "../worked";
 import type { Checked } from "./checked";
 import { escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, exactText, fineTexts, whyNot } from "./values";
@@ -54,6 +55,7 @@ export function describeJoint(joint: Joint, worked: Worked): string {
       ...paths.slice(0, MOST_PATHS).map((p) => pathText(p, worked)),
       paths.length > MOST_PATHS ? `and ${paths.length - MOST_PATHS} more ways through it` : undefined,
       joint.pattern ? `How many: ${countText(joint, worked.settings)}` : undefined,
+      ...setOutLines(joint, worked),
       joint.pilot && `Pilot hole ${escaped(fineTexts(joint.pilot, display))}`,
       joint.clearance && `Clearance hole ${escaped(fineTexts(joint.clearance, display))}`,
       facesText(joint),
@@ -68,6 +70,29 @@ function countText(joint: Joint, { make, display }: Worked["settings"]): string 
   if (joint.pattern.endsWith("in all") && make === 1) return how;
   return `${how}, ${count} in all${make > 1 ? ` for one, ${count * make} for ${make}` : ""}`;
 }
+
+/** How many crossings, and the marks of the screws on each piece that is screwed through. */
+function setOutLines(joint: Joint, { space, settings }: Worked): string[] {
+  const screws = joint.placed?.screws ?? [];
+  if (screws.length === 0) return [];
+  const crossings = new Set(screws.map((s) => s.crossing)).size;
+  const sets = setOutOf(joint, space);
+  const marks = sets.slice(0, MOST_SETS).map((set) => {
+    const { part, pieces } = set;
+    const which = pieces.length > 1 ? `${pieces.length} of ${part}` : space.pieces[pieces[0]!]!.id;
+    return `Marks on ${escaped(`${which}: ${gridWords(set, settings.display).join(". And ")}`)}`;
+  });
+  return [
+    `Placed: ${screwsInWords(screws.length, crossings)}`,
+    ...marks,
+    ...(sets.length > MOST_SETS
+      ? [`and ${sets.length - MOST_SETS} more pieces with marks of their own`]
+      : []),
+  ];
+}
+
+/** Sets of marks that a hover tells; the sheet tells all. */
+const MOST_SETS = 4;
 
 function pathText(path: Path, worked: Worked): string {
   const { display } = worked.settings;

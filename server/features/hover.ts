@@ -6,6 +6,7 @@ import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { describeBox, describeFill, describeFinish, describeRoll } from "./hover-box";
 import { describeMaterial, describePart } from "./hover-part";
+import { describeAssembly, describePlace } from "./hover-place";
 import {
   describeFunction,
   describeLiteral,
@@ -55,7 +56,12 @@ function tell(
     case "declared":
       return tellDeclared(plan, worked.scope.declared.get(spot.span.text), spot.span.text);
     case "use":
-      return tellUse(plan, spot.span.text, spot.use.also);
+      return paragraphs(
+        entry?.kind === "place" && entry.subject.name.start === spot.span.start
+          ? describePlace(entry, worked)
+          : undefined,
+        tellUse(plan, spot.span.text, spot.use.also),
+      );
     case "code":
       return describeCode(spot.span.text);
     case "screw": {
@@ -82,6 +88,7 @@ function tellEntry(plan: Checked, entry: Entry, word: string): string | undefine
   return paragraphs(
     joint && describeJoint(joint, plan.worked),
     entry.kind === "must" ? describeMust(entry, plan.worked) : undefined,
+    entry.kind === "place" ? describePlace(entry, plan.worked) : undefined,
     describeEntryWord(word),
     joint ? undefined : describeUnchecked(entry, plan.worked),
   );
@@ -148,6 +155,6 @@ function tellKind(plan: Checked, declared: Declared, name: string): string | und
     case "finish":
       return describeFinish(declared, worked);
     case "assembly":
-      return `${strong(name)}, an assembly: not checked, since assemblies are read but not worked out yet`;
+      return describeAssembly(declared, worked);
   }
 }

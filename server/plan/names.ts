@@ -80,18 +80,29 @@ export function scopeOf(loaded: Loaded): Scope {
 
 /** Whether a name that nothing declares may still be right: its own line could not be read, or a file could not. */
 export function mayBeDeclared(scope: Scope, name: string): boolean {
-  const plurals = ["", "s", "es"].filter((ending) => name.endsWith(ending));
-  return scope.lost || plurals.some((e) => scope.broken.has(name.slice(0, name.length - e.length)));
+  const singles = [["", ""] as const, ...PLURALS]
+    .filter(([ending]) => name.endsWith(ending))
+    .map(([ending, single]) => name.slice(0, name.length - ending.length) + single);
+  return scope.lost || singles.some((single) => scope.broken.has(single));
 }
+
+/** Endings of plurals, each with what stands in its place: legs, benches, shelves, knives, berries. */
+const PLURALS: readonly (readonly [string, string])[] = [
+  ["s", ""],
+  ["es", ""],
+  ["ves", "f"],
+  ["ves", "fe"],
+  ["ies", "y"],
+];
 
 /** What a name means: itself, or as a plural the group of all of that name. */
 export function lookUp(scope: Scope, name: string): Declared | undefined {
   const exact = scope.declared.get(name);
   if (exact) return exact;
-  for (const ending of ["s", "es"]) {
+  for (const [ending, single] of PLURALS) {
     if (!name.endsWith(ending)) continue;
-    const single = scope.declared.get(name.slice(0, -ending.length));
-    if (single) return single;
+    const found = scope.declared.get(name.slice(0, -ending.length) + single);
+    if (found) return found;
   }
   return undefined;
 }

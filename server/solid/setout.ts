@@ -66,7 +66,7 @@ function strip({ polygon, long, short }: Field, at: number): [number, number] | 
 }
 
 /** Half the width of the band that stands for a line, in mm. */
-const HAIR = 0.01;
+const HAIR = 1e-4;
 
 function longestSide(polygon: readonly Vec3[]): Vec3 | undefined {
   let best: Vec3 | undefined;

@@ -50,13 +50,19 @@ export function boxInSpace(
     inside: {
       wide: exact("inside width", wide(x)),
       deep: exact("inside depth", wide(y)),
-      high: exact("inside height", room.high - room.low),
+      high: sameHeight(room, walls)
+        ? exact("inside height", room.high - room.low)
+        : roughly(LENGTH, room.high - room.low),
     },
     foot: sloped ? { wide: roughly(LENGTH, wide(u)), deep: roughly(LENGTH, wide(v)) } : undefined,
     outline: { wide: roughly(LENGTH, most[0] - least[0]), deep: roughly(LENGTH, most[1] - least[1]) },
     openings: openingsOf(room, walls, floor, pieces, LET_BE),
   };
 }
+
+/** The lowest wall is as high as all of them together: the exact height inside holds. */
+const sameHeight = ({ high }: BoxRoom, walls: readonly Piece[]): boolean =>
+  Math.abs(Math.max(...walls.map((p) => p.bounds.most[2])) - high) < SAME;
 
 const wide = ({ from, to }: { readonly from: number; readonly to: number }): number => to - from;
 /** Sides that differ by less, in mm, are straight. */

@@ -40,7 +40,8 @@ export interface Opening {
 /** The room between these walls over this bottom; undefined where some side has no wall. */
 export function roomOf(walls: readonly Piece[], floor: readonly Piece[]): BoxRoom | undefined {
   const sides = sidesOf(walls);
-  const high = Math.max(...walls.map((p) => p.bounds.most[2]));
+  // What is filled in stands no higher than the lowest wall.
+  const high = Math.min(...sides.map((s) => Math.max(...s.pieces.map((p) => p.bounds.most[2]))));
   const low =
     floor.length > 0
       ? Math.max(...floor.map((p) => p.bounds.most[2]))
@@ -117,13 +118,13 @@ export function openingsOf(
     const where = axis === 0 ? (far ? "right" : "left") : far ? "back" : "front";
     const frame = { u: other, v: 2 as Axis, from: [from, room.low], to: [to, room.high] } as const;
     const hole = largestHole(frame, within(axis, pieces, all));
-    if (hole && hole[0] > limits.wall) found.push({ where, size: hole, limit: limits.wall, pieces });
+    if (hole && hole[0] > limits.wall + SAME) found.push({ where, size: hole, limit: limits.wall, pieces });
   }
   if (floor.length > 0) {
     const [x, y] = room.foot;
     const frame = { u: 0 as Axis, v: 1 as Axis, from: [x.from, y.from], to: [x.to, y.to] } as const;
     const hole = largestHole(frame, within(2, floor, all));
-    if (hole && hole[0] > limits.bottom)
+    if (hole && hole[0] > limits.bottom + SAME)
       found.push({ where: "bottom", size: hole, limit: limits.bottom, pieces: floor });
   }
   return found;

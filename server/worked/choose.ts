@@ -3,17 +3,28 @@ import type { Thing } from "../../grammar/tree";
 import { lookUp, type Scope } from "../plan";
 import { boundsOf } from "../solid/contact";
 import { partsOf } from "./groups";
-import type { Piece } from "./pieces";
 import { NARROWING } from "./placing/clauses";
+import type { Space } from "./space";
 
-/** The pieces of a thing among these, by their places; words before the name choose by the group's middle. */
-export function chosen(thing: Thing, among: readonly Piece[], scope: Scope): number[] {
+/**
+ * The pieces of a thing, by their places among all; words before the name choose by the middle of the group. `copy` keeps to
+ * the pieces of one copy of an assembly.
+ */
+export function chosen(
+  thing: Thing,
+  space: Space,
+  scope: Scope,
+  copy?: ReadonlySet<number>,
+): readonly number[] {
   const declared = lookUp(scope, thing.name.text);
   if (!declared) return [];
-  const parts = new Set(declared.kind === "box" ? partsOf(declared, scope) : [declared.name]);
-  const group = among.flatMap((p, i) =>
-    parts.has(p.part) || p.owners.some((o) => o.name === declared.name) ? [i] : [],
-  );
+  const { pieces: among, named } = space;
+  const names = declared.kind === "box" ? partsOf(declared, scope) : [declared.name];
+  const everywhere =
+    names.length === 1
+      ? (named.get(names[0]!) ?? [])
+      : names.flatMap((n) => named.get(n) ?? []).sort((a, b) => a - b);
+  const group = copy ? everywhere.filter((i) => copy.has(i)) : everywhere;
   const words = thing.where.flatMap(({ text }) => NARROWING[text] ?? []);
   if (words.length === 0 || group.length === 0) return group;
   const all = boundsOf(group.flatMap((i) => [among[i]!.bounds.least, among[i]!.bounds.most]));

@@ -1,12 +1,14 @@
 /** The screws of a joint between placed pieces: where each goes in, through what wood, and what is in its way. */
 import type { JointPlace } from "../../grammar/tree";
 import { cos, sin } from "../solid/angle";
+import { boundsOf } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { way } from "../solid/ray";
 import { betweenEnds, type Field, fieldOf, shares, spaced } from "../solid/setout";
 import { dot, type Vec3 } from "../solid/vector";
 import type { Crossing } from "./crossings";
 import type { Piece } from "./pieces";
+import type { Space } from "./space";
 
 /** A stretch of wood on a screw's way; distances in mm from where its head is. */
 export interface Passed {
@@ -56,17 +58,51 @@ export const MOST_SET_OUT = 20_000;
 export const DRIVER = { length: 254, bit: 50.8, radius: 15.875 } as const;
 
 /** Every screw of a joint, crossing by crossing. */
-export function screwsOf(
-  pieces: readonly Piece[],
-  crossings: readonly Crossing[],
-  pattern: DrivePattern,
-): PlacedScrew[] {
+export function screwsOf(space: Space, crossings: readonly Crossing[], pattern: DrivePattern): PlacedScrew[] {
+  const { pieces } = space;
   const used = atEnds(pieces, crossings, pattern.place);
   const each = sharesOf(used, pattern);
   return used.flatMap((crossing, i) => {
     const field = fieldFor(pieces[crossing.first]!, crossing, pattern);
-    return placesOn(field, each[i]!, pattern).map((at) => screwAt(pieces, crossing, at, field, pattern));
+    const straight = squareTo(pieces[crossing.first]!, crossing.normal);
+    const direction = add(scaled(straight, cos(pattern.angle)), scaled(field.long, sin(pattern.angle)));
+    const near = around(space, crossing, direction, pattern.length);
+    return placesOn(field, each[i]!, pattern).map((at) =>
+      screwAt(pieces, near, crossing, at, direction, pattern),
+    );
   });
+}
+
+/**
+ * The way a straight screw goes: square to the faces that lie on each other. Through a mitered end it goes square to the
+ * side of the first piece that looks that way most.
+ */
+function squareTo({ pose }: Piece, normal: Vec3): Vec3 {
+  const along = Math.abs(dot(pose.length, normal));
+  if (along < SIDE || along > BUTT) return normal;
+  const ways = [pose.width, pose.thickness].flatMap((v): Vec3[] => [v, scaled(v, -1)]);
+  return ways.reduce((best, v) => (dot(v, normal) > dot(best, normal) ? v : best));
+}
+
+/** Cosines between a face and the length of its board: a side below the one, a square end above the other. */
+const SIDE = 0.1;
+const BUTT = 0.95;
+
+/** Pieces that any screw of a crossing, or the driver behind it, can come near: by their places among all. */
+function around(
+  { pieces, grid }: Space,
+  { patch, first }: Crossing,
+  direction: Vec3,
+  length: number,
+): readonly number[] {
+  const { least, most } = pieces[first]!.bounds;
+  const thick = Math.hypot(most[0] - least[0], most[1] - least[1], most[2] - least[2]);
+  const back = Math.min(thick, length) + DRIVER.length;
+  const swept = patch.flatMap((p) => [
+    add(p, scaled(direction, length + REACH)),
+    add(p, scaled(direction, -back)),
+  ]);
+  return grid.near(boundsOf(swept), DRIVER.radius);
 }
 
 /** For `at each end`: of every first piece the crossing nearest to each of its ends. */
@@ -134,17 +170,17 @@ const END_MARGIN = 38.1;
 
 function screwAt(
   pieces: readonly Piece[],
+  near: readonly number[],
   crossing: Crossing,
   at: Vec3,
-  field: Field,
-  { angle, length, diameter }: DrivePattern,
+  direction: Vec3,
+  { length, diameter }: DrivePattern,
 ): PlacedScrew {
-  const direction = add(scaled(crossing.normal, cos(angle)), scaled(field.long, sin(angle)));
   const own = intervals(pieces[crossing.first]!, at, direction).find(
     (s) => s.enters < -HAIR && s.leaves > -HAIR,
   );
   const start = add(at, scaled(direction, own?.enters ?? 0));
-  const ahead = inLine(pieces, start, direction, -HAIR, length + REACH, 0);
+  const ahead = inLine(pieces, near, start, direction, -HAIR, length + REACH, 0);
   const passes = ahead
     .flatMap((i) => intervals(pieces[i]!, start, direction).map((s) => ({ piece: i, ...s })))
     .filter((s) => s.leaves > HAIR && s.enters < length + REACH)
@@ -155,7 +191,7 @@ function screwAt(
     direction,
     passes,
     nearest: nearestSide(pieces, passes, start, direction, length, diameter / 2),
-    behind: roomBehind(pieces, start, direction),
+    behind: roomBehind(pieces, near, start, direction),
   };
 }
 
@@ -194,6 +230,7 @@ function intervals(piece: Piece, from: Vec3, direction: Vec3): Interval[] {
 /** Pieces whose bounds a stretch of a line comes within `about` of. */
 function inLine(
   pieces: readonly Piece[],
+  near: readonly number[],
   from: Vec3,
   direction: Vec3,
   begin: number,
@@ -202,11 +239,11 @@ function inLine(
 ): number[] {
   const a = add(from, scaled(direction, begin));
   const b = add(from, scaled(direction, end));
-  return pieces.flatMap(({ bounds: { least, most } }, i) => {
-    for (const k of [0, 1, 2] as const) {
-      if (Math.max(a[k], b[k]) < least[k] - about || Math.min(a[k], b[k]) > most[k] + about) return [];
-    }
-    return [i];
+  return near.filter((i) => {
+    const { least, most } = pieces[i]!.bounds;
+    for (const k of [0, 1, 2] as const)
+      if (Math.max(a[k], b[k]) < least[k] - about || Math.min(a[k], b[k]) > most[k] + about) return false;
+    return true;
   });
 }
 
@@ -236,7 +273,12 @@ function nearestSide(
 const SIDEWAYS = 0.5;
 
 /** What stands in the room that a driver needs behind the head. */
-function roomBehind(pieces: readonly Piece[], start: Vec3, direction: Vec3): PlacedScrew["behind"] {
+function roomBehind(
+  pieces: readonly Piece[],
+  near: readonly number[],
+  start: Vec3,
+  direction: Vec3,
+): PlacedScrew["behind"] {
   const back: Vec3 = scaled(direction, -1);
   const beside = fieldOf([start], direction);
   const rays: Vec3[] = [
@@ -247,7 +289,7 @@ function roomBehind(pieces: readonly Piece[], start: Vec3, direction: Vec3): Pla
     ]),
   ];
   let best: PlacedScrew["behind"];
-  for (const i of inLine(pieces, start, back, HAIR, DRIVER.length, DRIVER.radius))
+  for (const i of inLine(pieces, near, start, back, HAIR, DRIVER.length, DRIVER.radius))
     for (const ray of rays)
       for (const { enters, leaves } of intervals(pieces[i]!, ray, back)) {
         // Beside the bit there is room; only the drill behind it is thick.

@@ -144,9 +144,23 @@ export type Fault =
   /** As many as fit, and nothing says in what room. */
   | { readonly kind: "room-unsaid"; readonly at: At; readonly subject: string }
   /** A line leans on something that stands nowhere. */
-  | { readonly kind: "unplaced"; readonly at: At; readonly name: string; readonly narrowed: boolean }
+  | {
+      readonly kind: "unplaced";
+      readonly at: At;
+      readonly name: string;
+      /** As the line says it: `front leg`. */
+      readonly words: string;
+      /** No line places it; none but this line does; some stand there, but none that the words choose; it is the floor. */
+      readonly why: "nowhere" | "itself" | "narrowed" | "floor";
+    }
   /** A distance from the right, the back or the top, where nothing says how far away that is. */
-  | { readonly kind: "no-far-side"; readonly at: At; readonly side: string };
+  | {
+      readonly kind: "no-far-side";
+      readonly at: At;
+      readonly side: string;
+      /** The line stands in an assembly. */
+      readonly inside: boolean;
+    };
 
 /** Why there is no such value. */
 export type Impossible =

@@ -1,10 +1,13 @@
 /** Working a plan out: from what the text means to pieces, joints, boxes, layouts and cost. */
+
+export { TOUCHING } from "../solid/contact";
 export * from "./boxes";
 export { DRIVER } from "./driving";
 export { FUNCTIONS, PROPERTIES } from "./expressions";
 export * from "./fasteners";
 export * from "./fault";
 export { kindWord } from "./groups";
+export type { LoosePiece } from "./joined";
 export * from "./joints";
 export * from "./layouts";
 export type * from "./materials";
@@ -20,8 +23,10 @@ export * from "./rings";
 export { EVEN, type UnevenRow } from "./rows";
 export * from "./screw-facts";
 export * from "./screws";
+export * from "./set-out";
 export type { Extent3, Limit, Settings, Tools } from "./settings";
 export type { Bought, Shopping } from "./shopping";
 export { type Clash, type Meeting, otherOf, type Space } from "./space";
 export * from "./space-facts";
+export { type SquareCheck, squareChecks } from "./square";
 export * from "./work";

@@ -41,10 +41,11 @@ export function jointInSpace(
   space: Space,
   driving: Driving | undefined,
 ): JointInSpace | undefined {
-  const pieces = space.pieces;
-  const sets = copiesOf(within, pieces);
-  const groups = (sides: readonly JointSide[], copy: readonly number[]): number[][] =>
-    sides.map((s) => chosenOf(s.thing, copy, pieces, scope));
+  const sets = copiesOf(within, space);
+  const groups = (
+    sides: readonly JointSide[],
+    copy: ReadonlySet<number> | undefined,
+  ): (readonly number[])[] => sides.map((s) => chosen(s.thing, space, scope, copy));
   const crossings: Crossing[] = [];
   const lonely: number[] = [];
   const misses: NearMiss[] = [];
@@ -66,7 +67,7 @@ export function jointInSpace(
   }
   if (sets.length === 0) return undefined;
   const screws = driving
-    ? screwsOf(pieces, crossings, {
+    ? screwsOf(space, crossings, {
         count: driving.count,
         place: driving.place,
         spacing: driving.spacing,
@@ -79,23 +80,17 @@ export function jointInSpace(
   return { crossings, screws, lonely, misses, unmet: nowhere };
 }
 
-/** For the plan's own joints all pieces; for an assembly's, the pieces of each copy of it by themselves. */
-function copiesOf(within: string, pieces: readonly Piece[]): number[][] {
-  if (!within) return pieces.length > 0 ? [pieces.map((_, i) => i)] : [];
-  const copies = new Map<string, number[]>();
-  pieces.forEach((p, i) => {
-    const owner = p.owners.find((o) => o.name === within);
-    if (!owner) return;
-    const list = copies.get(owner.id);
-    if (list) list.push(i);
-    else copies.set(owner.id, [i]);
-  });
+/** For the plan's own joints everything at once; for an assembly's, the pieces of each copy of it by themselves. */
+function copiesOf(within: string, { pieces, named }: Space): (ReadonlySet<number> | undefined)[] {
+  if (!within) return pieces.length > 0 ? [undefined] : [];
+  const copies = new Map<string, Set<number>>();
+  for (const i of named.get(within) ?? []) {
+    const { id } = pieces[i]!.owners.find((o) => o.name === within)!;
+    const copy = copies.get(id);
+    if (copy) copy.add(i);
+    else copies.set(id, new Set([i]));
+  }
   return [...copies.values()];
-}
-
-function chosenOf(thing: Thing, copy: readonly number[], pieces: readonly Piece[], scope: Scope): number[] {
-  const among = copy.length === pieces.length ? pieces : copy.map((i) => pieces[i]!);
-  return chosen(thing, among, scope).map((i) => copy[i]!);
 }
 
 /** The ways of a joint's screws through wood: each kind once. */

@@ -59,6 +59,8 @@ export interface Part extends Shape {
   /** Where the count comes from. */
   readonly counted: "stated" | "ring" | "placed" | "unknown";
   readonly statedCount: number | undefined;
+  /** How many pieces the lines that place it ask for; undefined when none does. */
+  readonly placed: Value<number> | undefined;
   readonly left: number;
   readonly right: number;
   /** An odd number of pieces, of which half were to be mirror images. */
@@ -211,6 +213,7 @@ export function workPart(declared: Declared, worker: Worker, shape: Shape, asked
     count,
     counted: stated !== undefined ? "stated" : (asked?.by ?? "unknown"),
     statedCount: stated,
+    placed: asked?.by === "placed" ? asked.count : undefined,
     left: hands?.left ?? left,
     right: hands?.right ?? right,
     pairs: pairs && total % 2 === 1,

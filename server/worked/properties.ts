@@ -16,7 +16,6 @@ import { count, type Quantity, readLiteral } from "../units";
 import type { Worker } from "./expressions";
 import { screwSize } from "./fasteners";
 import type { Materials } from "./materials";
-import { placedCounts } from "./pieces";
 import { insideProperty, isPlaced, type Placing, placedProperty } from "./placing";
 import { Reader } from "./settings";
 
@@ -106,7 +105,7 @@ function ofPart(
   if (property !== "count") return undefined;
   const stated = entry.count;
   if (!stated) {
-    const placed = placedCounts(placing).get(declared.name);
+    const placed = placing.counts.of(declared, placing.plan);
     return placed ? map(placed, count) : unknown("placing", `${declared.name} is placed nowhere`);
   }
   return worker.once(`count ${declared.name}`, `count of ${declared.name}`, at, () => {

@@ -26,7 +26,26 @@ export const STIFF = 63.5;
 
 /** The frames of a plan, one for each level direction in which rails join uprights. */
 export function framesOf(space: Space, joints: readonly Joint[], parts: ReadonlyMap<string, Part>): Frame[] {
-  return ([0, 1] as const).flatMap((axis) => frameAlong(axis, space, joints, parts));
+  const screws = screwsAt(joints);
+  return ([0, 1] as const).flatMap((axis) => frameAlong(axis, space, screws, parts));
+}
+
+/** For each piece, the screws that join it: the other piece, and how high each is. */
+type Screws = ReadonlyMap<number, readonly { readonly other: number; readonly height: number }[]>;
+
+function screwsAt(joints: readonly Joint[]): Screws {
+  const found = new Map<number, { other: number; height: number }[]>();
+  const add = (piece: number, other: number, height: number): void => {
+    const list = found.get(piece);
+    if (list) list.push({ other, height });
+    else found.set(piece, [{ other, height }]);
+  };
+  for (const joint of joints)
+    for (const { crossing, start } of joint.placed?.screws ?? []) {
+      add(crossing.into, crossing.first, start[2]);
+      add(crossing.first, crossing.into, start[2]);
+    }
+  return found;
 }
 
 const UP: Vec3 = [0, 0, 1];
@@ -35,12 +54,7 @@ const AXIS: readonly Vec3[] = [
   [0, 1, 0],
 ];
 
-function frameAlong(
-  axis: 0 | 1,
-  space: Space,
-  joints: readonly Joint[],
-  parts: ReadonlyMap<string, Part>,
-): Frame[] {
+function frameAlong(axis: 0 | 1, space: Space, screws: Screws, parts: ReadonlyMap<string, Part>): Frame[] {
   const along = AXIS[axis]!;
   const { pieces } = space;
   const isUpright = (i: number): boolean => lies(pieces[i]!, UP) && tall(pieces[i]!) >= LEG;
@@ -57,7 +71,7 @@ function frameAlong(
   const group = connected(space, [...uprights]);
   const diagonal = group.some((i) => isDiagonal(pieces[i]!, axis));
   const panel = group.some((i) => isPanel(pieces[i]!, parts) && facesAway(pieces[i]!, axis));
-  const spread = Math.max(0, ...[...uprights].map((u) => spreadAt(u, axis, space, joints)));
+  const spread = Math.max(0, ...[...uprights].map((u) => spreadAt(u, axis, space, screws)));
   const heldBy = diagonal ? "diagonal" : panel ? "panel" : spread >= STIFF ? "corner" : undefined;
   return [{ axis, uprights: [...uprights], rails, heldBy, spread }];
 }
@@ -92,15 +106,14 @@ function connected(space: Space, from: readonly number[]): number[] {
 }
 
 /** How far up and down an upright the screws reach of boards that run along the direction, tight boards as one. */
-function spreadAt(upright: number, axis: 0 | 1, space: Space, joints: readonly Joint[]): number {
+function spreadAt(upright: number, axis: 0 | 1, space: Space, screws: Screws): number {
   const heights = new Map<number, number[]>();
-  for (const joint of joints)
-    for (const { crossing, start } of joint.placed?.screws ?? []) {
-      const rail =
-        crossing.into === upright ? crossing.first : crossing.first === upright ? crossing.into : undefined;
-      if (rail === undefined || !lies(space.pieces[rail]!, AXIS[axis]!)) continue;
-      heights.set(rail, [...(heights.get(rail) ?? []), start[2]]);
-    }
+  for (const { other, height } of screws.get(upright) ?? []) {
+    if (!lies(space.pieces[other]!, AXIS[axis]!)) continue;
+    const list = heights.get(other);
+    if (list) list.push(height);
+    else heights.set(other, [height]);
+  }
   let most = 0;
   const done = new Set<number>();
   for (const rail of heights.keys()) {

@@ -34,7 +34,7 @@ export function unevenRows(space: Space): UnevenRow[] {
     const row = [...list].sort((a, b) => low(space, a, axis) - low(space, b, axis));
     const gaps = row.slice(1).map((i, n) => low(space, i, axis) - high(space, row[n]!, axis));
     const differ = Math.max(...gaps) - Math.min(...gaps);
-    const uneven = Math.min(...gaps) > TOUCHING && differ > EVEN && differ < MEANT;
+    const uneven = Math.min(...gaps) > TOUCHING && differ > EVEN + TOUCHING && differ < MEANT - TOUCHING;
     return uneven ? [{ part, axis, pieces: row, gaps }] : [];
   });
 }

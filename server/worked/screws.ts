@@ -151,11 +151,10 @@ const lastOf = ({ layers }: Path): number => layers.at(-1)?.depth.approx ?? 0;
 const woodOf = ({ layers, behind }: Path): number => depthOf(layers) + behind;
 const deepest = (path: Path): number => longestStraight(woodOf(path), SCREW_RULE.margin.approx) ?? 0;
 
-/** Whether the last layer can hold its share of a screw that stays in the wood. */
-function halfCanHold(path: Path): boolean {
-  const shortest = beforeLast(path) / (1 - SCREW_RULE.share);
-  return Math.min(deepest(path), lastOf(path) / SCREW_RULE.share) >= shortest - NUMERIC;
-}
+/** Whether the last layer by itself, less the wood over the tip, can hold its share of a screw. */
+const halfCanHold = (path: Path): boolean =>
+  (longestStraight(depthOf(path.layers), SCREW_RULE.margin.approx) ?? 0) * (1 - SCREW_RULE.share) >=
+  beforeLast(path) - NUMERIC;
 
 function windowOf(path: Path, angle: Quantity): LengthWindow | undefined {
   const lean = cos(angle.approx);

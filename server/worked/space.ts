@@ -1,5 +1,6 @@
 /** Which placed pieces touch, which overlap, and which stand on nothing: facts of the solids, each worked out once. */
 import { apart, type Bounds, boundsOf, type Contact, contacts, TOUCHING } from "../solid/contact";
+import { type Grid, gridOf } from "../solid/grid";
 import { nearPairs } from "../solid/pairs";
 import type { Vec3 } from "../solid/vector";
 import type { Piece } from "./pieces";
@@ -29,6 +30,9 @@ export interface Space {
   readonly clashes: readonly Clash[];
   /** Groups of pieces that touch each other but lead by no contact to the floor; places among all pieces. */
   readonly hanging: readonly (readonly number[])[];
+  /** Pieces by the name of their part, and by the names of the rings and assemblies they belong to. */
+  readonly named: ReadonlyMap<string, readonly number[]>;
+  readonly grid: Grid;
   /** Around everything; undefined without pieces. */
   readonly bounds: Bounds | undefined;
 }
@@ -58,8 +62,22 @@ export function spaceOf(pieces: readonly Piece[]): Space {
     meetingsOf,
     clashes,
     hanging: hangingOf(pieces, meetings, meetingsOf),
+    named: namesOf(pieces),
+    grid: gridOf(pieces.map((p) => p.bounds)),
     bounds,
   };
+}
+
+function namesOf(pieces: readonly Piece[]): ReadonlyMap<string, readonly number[]> {
+  const named = new Map<string, number[]>();
+  pieces.forEach((p, i) => {
+    for (const name of new Set([p.part, ...p.owners.map((o) => o.name)])) {
+      const list = named.get(name);
+      if (list) list.push(i);
+      else named.set(name, [i]);
+    }
+  });
+  return named;
 }
 
 /** The patch as seen from a piece of the meeting: the normal leads away from it. */

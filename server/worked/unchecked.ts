@@ -2,19 +2,15 @@
 import type { Entry } from "../../grammar/tree";
 import { type At, type Cause, ifKnown, type Value } from "../plan";
 import type { Unchecked } from "./fault";
+import type { Placement } from "./placing";
 import { PLANNED_CODES } from "./planned";
 import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
 const LATER: Readonly<Partial<Record<Entry["kind"], { what: string; why: string }>>> = {
-  place: {
-    what: "where pieces stand, whether they fit and touch",
-    why: "`place` lines are read but not worked out yet",
-  },
-  assembly: { what: "assemblies", why: "they are read but not worked out yet" },
   coat: {
     what: "areas to finish, and how much finish they take",
-    why: "areas follow from placed pieces, which are not worked out yet",
+    why: "areas are not worked out yet",
   },
   line: { what: "liners: their size and folds", why: "they are read but not worked out yet" },
   load: { what: "loads: whether anything sags, tips or breaks", why: "strength is not worked out yet" },
@@ -35,6 +31,9 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
       list.push({ what, why: `its table only holds for ${value.range}`, ...(at && { at }) });
   };
   later(worked, list);
+  for (const { placement, stands } of worked.pieces.lines)
+    add(`where ${placement.subject.name} stands`, stands, placeOf(placement));
+  spaceAndWay(worked, list);
   for (const part of worked.parts.values()) {
     add(`how many of ${part.name} there are`, part.count, part.declared.at);
     add(`how long ${part.name} is`, part.length, part.lengthAt);
@@ -90,6 +89,20 @@ function addCause(list: Unchecked[], what: string, cause: Cause, at: At | undefi
   if (cause.kind !== "mistake") list.push({ what, why: cause.why, ...(at && { at }) });
 }
 
+/** What the space and the way in are compared with is everything placed; a line that could not be worked out is a mistake of its own. */
+function spaceAndWay({ settings, pieces }: Partial1, list: Unchecked[]): void {
+  if (pieces.lines.length > 0) return;
+  const why = "it follows from where pieces stand, and none is placed";
+  if (settings.space) list.push({ what: "whether it fits the space", why });
+  if (settings.wayIn) list.push({ what: "whether it goes in by the way in", why });
+}
+
+const placeOf = ({ entry: { keyword, subject }, context: { file } }: Placement): At => ({
+  file,
+  start: keyword.start,
+  end: subject.end,
+});
+
 function later({ loaded, settings }: Partial1, list: Unchecked[]): void {
   const main = loaded.files[0]!;
   for (const [kind, words] of Object.entries(LATER)) {
@@ -98,8 +111,6 @@ function later({ loaded, settings }: Partial1, list: Unchecked[]): void {
       list.push({ ...words, at: { file: main.file, start: first.keyword.start, end: first.keyword.end } });
   }
   const why = "this version does not work it out yet";
-  if (settings.space) list.push({ what: "whether it fits the space", why });
-  if (settings.wayIn) list.push({ what: "whether it goes in by the way in", why });
   if (settings.nearGuard) list.push({ what: "climbing near a guard", why });
   if (settings.nearChildren) list.push({ what: "openings and edges where children are", why });
   if (settings.footLimit) list.push({ what: "what each foot presses on the floor", why });

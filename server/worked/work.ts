@@ -10,6 +10,7 @@ import { type Box, workBox } from "./boxes";
 import { Worker } from "./expressions";
 import { type Fastener, fastenersOf } from "./fasteners";
 import type { Fault, Unchecked } from "./fault";
+import { type LoosePiece, loosePieces } from "./joined";
 import { type Joint, jointLines, workJoint } from "./joints";
 import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
 import { type Material, Materials } from "./materials";
@@ -58,6 +59,7 @@ export interface Worked {
   readonly space: Space;
   readonly boxes: readonly Box[];
   readonly frames: readonly Frame[];
+  readonly loose: readonly LoosePiece[];
   readonly rows: readonly UnevenRow[];
   readonly corners: readonly RingCornerInSpace[];
   readonly fasteners: readonly Fastener[];
@@ -155,6 +157,7 @@ export function work(loaded: Loaded): Worked {
     space,
     boxes,
     frames: framesOf(space, joints, parts),
+    loose: loosePieces(space, joints),
     rows: unevenRows(space),
     corners: rings.flatMap((ring) => ringCorners(space, ring)),
     fasteners,

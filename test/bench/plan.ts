@@ -1,4 +1,4 @@
-/** A plan of so many lines, made without chance: measures, stock, parts, rings, boxes, joints, in the shares of a real one. */
+/** A plan of so many lines, made without chance: measures, stock, parts, places and joints, in the shares of a real one, with as many placed pieces as lines. */
 export function planOf(lines: number): string {
   const head = `plan A long plan
   language 1
@@ -20,7 +20,7 @@ tools
   return `${text.slice(0, lines).join("\n")}\n`;
 }
 
-/** Ten lines about one small thing. */
+/** Thirteen lines about one small thing of thirteen pieces: a slatted stand, placed beside the one before. */
 function unit(i: number): string[] {
   const height = 20 + (i % 13);
   const width = 30 + ((i * 7) % 31);
@@ -28,12 +28,15 @@ function unit(i: number): string[] {
     `# thing ${i}`,
     `measure height-${i} = ${height}-1/2", at least 12", at most 48"`,
     `measure width-${i} = ${width}"`,
-    `part leg-${i} 2 of 2x4, length height-${i} - thickness of 1x4`,
-    `part side-${i} 2 of 1x6, length width-${i} + 2 * thickness of 1x4`,
-    `part cap-${i} of 1x4, length width-${i} + 2", long point to long point, ends mitered 45°`,
-    `ring rim-${i} = 4 cap-${i}`,
-    `fasten side-${i} face into leg-${i} face, 2 #8 x 1-5/8" at each end, pilot 1/8"`,
-    `fasten cap-${i} face into leg-${i} edge, 1 deck-mid at 8 crossings`,
+    `part leg-${i} of 2x4, length height-${i} - thickness of 1x4`,
+    `part side-${i} of 1x6, length overall width of leg-${i}`,
+    `part slat-${i} of 1x4, length overall depth of leg-${i} + 2 * thickness of side-${i}`,
+    `place leg-${i} upright, wide face front, on floor, ${80 * i}" from left, at each corner of width-${i} x 16"`,
+    `place side-${i} across, on edge, in front of leg-${i}, flush with left of leg-${i}, flush with top of leg-${i}`,
+    `place side-${i} across, on edge, behind leg-${i}, flush with left of leg-${i}, flush with top of leg-${i}`,
+    `place slat-${i} front to back, flat, on leg-${i}, flush with front of side-${i}, 7 across, 1/2" apart, centered left to right on leg-${i}`,
+    `fasten side-${i} into leg-${i}, 2 #8 x 1-5/8" at each crossing, pilot 1/8"`,
+    `fasten slat-${i} into side-${i}, 1 #8 x 2" at each crossing, pilot 1/8"`,
     `must height-${i} at most 48" because it is reached from a stool`,
   ];
 }

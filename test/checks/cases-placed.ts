@@ -4,6 +4,13 @@ import type { Case } from "./cases";
 const FRAME = `part leg of 2x4, length 20"
 part rail of 1x4, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"`;
+const STOOL = `part leg of 2x4, length 20"
+part rail of 1x6, length 30"
+place leg upright, wide face front, on floor, at each corner of 30" x 12"
+place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs
+place rail across, on edge, behind legs, flush with left of legs, flush with top of legs
+fasten rail into leg, 2 #8 x 1-5/8" at each crossing`;
+
 const POSTS = `part post of 2x4, length 36"
 place post upright, wide face front, on floor, 0 from left, 0 from front
 place post upright, wide face front, on floor, 32-1/2" from left, 0 from front`;
@@ -41,6 +48,14 @@ export const PLACED_CASES: Readonly<Record<string, readonly Case[]>> = {
 place slat across, flat, on floor, 0 from left, 0 from front
 place slat across, flat, on floor, 0 from left, 4-1/2" from front
 place slat across, flat, on floor, 0 from left, 9-1/4" from front`,
+  ],
+  "joint-unfastened": [
+    `${STOOL}
+part lid of 1x6, length 30"
+place lid across, flat, on legs, flush with left of legs, flush with front of rail`,
+    `${STOOL}
+part lid of 1x6, length 30"
+place lid across, flat, on legs, flush with left of legs, flush with front of rail, 2 deep, tight`,
   ],
   "not-touching": [
     `${FRAME}

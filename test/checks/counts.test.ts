@@ -7,24 +7,37 @@ const found = (text: string): string[] => run(text).problems.map((p) => p.code);
 describe("a count beside what rings take", () => {
   const ring = (count: number, more = ""): string =>
     `part board ${count} of 1x4, length 12", ends mitered 30°\nring seat = 6 board\n${more}`;
-  const once = "place seat flat, on floor\n";
+  const AT = "0 from left, 0 from front";
+  const once = `place seat flat, on floor, ${AT}\n`;
 
   test.each([
     ["six in a ring placed once", ring(6, once), []],
-    ["more than a ring takes that is placed once", ring(12, once), ["count-differs"]],
-    ["more, where the ring is placed on two lines", ring(12, `${once}place seat flat, 10" up\n`), []],
+    ["more than a ring takes that is placed once", ring(12, once), ["cut-never-placed"]],
+    [
+      "more, where the ring is placed on two lines",
+      ring(12, `${once}place seat flat, on floor, 90" from left, 0 from front\n`),
+      [],
+    ],
     [
       "more, where the ring is placed in a pattern",
-      ring(12, "place seat flat, on floor, 2 high, tight\n"),
+      ring(12, `place seat flat, on floor, ${AT}, 2 high, tight\n`),
       [],
     ],
     [
       "more, where an assembly has the ring",
-      ring(12, `assembly seats\n  ${once}place seats, on floor\nplace seats, 20" up\n`),
+      ring(
+        12,
+        `assembly seats\n  ${once}place seats, on floor, ${AT}\nplace seats, on floor, 90" from left, 0 from front\n`,
+      ),
       [],
     ],
-    ["more, where others are placed by themselves", ring(8, `${once}place board flat, on seat\n`), []],
-    ["fewer, wherever others are placed", ring(5, `${once}place board flat, on seat\n`), ["count-differs"]],
+    [
+      "more, where others are placed by themselves",
+      ring(8, `${once}place board across, flat, on seat, 3" from left, 1" from front, 2 deep, tight\n`),
+      [],
+    ],
+    ["fewer than its places", ring(5, once), ["placed-never-cut"]],
+    ["fewer than a ring takes that is not placed", ring(5), ["count-differs"]],
   ])("%s", (_, text, problems) => {
     expect(found(text)).toEqual(problems);
   });
@@ -32,10 +45,14 @@ describe("a count beside what rings take", () => {
 
 describe("a part without a count", () => {
   test.each([
-    ["that a line places", 'part leg of 2x4, length 20"\nplace leg upright, on floor', []],
+    [
+      "that a line places",
+      'part leg of 2x4, length 20"\nplace leg upright, on floor, 0 from left, 0 from front',
+      [],
+    ],
     [
       "that a line in an assembly places",
-      'part leg of 2x4, length 20"\nassembly gate\n  place leg upright, on floor\nplace gate, on floor',
+      'part leg of 2x4, length 20"\nassembly gate\n  place leg upright, on floor, 0 from left, 0 from front\nplace gate, on floor, 0 from left, 0 from front',
       [],
     ],
     ["that a ring counts", 'part board of 1x4, length 12", ends mitered 30°\nring seat = 6 board', []],

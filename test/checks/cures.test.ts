@@ -2,12 +2,18 @@
 import { expect, test } from "vitest";
 import type { Edit } from "../../server/checks";
 import { textIn } from "./cases";
+import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
 import { MEANING_CASES } from "./cases-meaning";
+import { PLACED_CASES } from "./cases-placed";
+import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { EXAMPLES, MISTAKES, run } from "./plans";
 
-const CASES = Object.entries({ ...FORM_CASES, ...MEANING_CASES, ...WORK_CASES }).flatMap(([code, cases]) =>
+const ALL = [FORM_CASES, MEANING_CASES, WORK_CASES, PLACED_CASES, WHERE_CASES, FITS_CASES].flatMap((c) =>
+  Object.entries(c),
+);
+const CASES = ALL.flatMap(([code, cases]) =>
   cases
     .filter((c) => typeof c === "string")
     .flatMap((c, i) => [

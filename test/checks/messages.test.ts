@@ -6,9 +6,11 @@ import { describe, expect, test } from "vitest";
 import { CHECKS, type Problem } from "../../server/checks";
 import { CODES } from "../../server/checks/codes";
 import { type Case, readerOf, type System, shownCase, textIn } from "./cases";
+import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
+import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { run } from "./plans";
 
@@ -22,7 +24,7 @@ function together(
   return cases;
 }
 
-const CASES = together([FORM_CASES, MEANING_CASES, WORK_CASES, PLACED_CASES]);
+const CASES = together([FORM_CASES, MEANING_CASES, WORK_CASES, PLACED_CASES, WHERE_CASES, FITS_CASES]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 
 const evaluated = (c: Case, system: System) => run(textIn(c, system), readerOf(c));

@@ -63,6 +63,8 @@ describe("the whole list", () => {
     ["plan x\n  tax 8‸", ["8%"]],
     ["stock 1x8, sold 8' $4, 10‸", ['10"', "10'", "10mm", "10cm"]],
     ["plan x\n  make 6‸", []],
+    ["place leg upright, long points ‸", ["left", "right", "front", "back", "top", "bottom"]],
+    ["place leg on edge, leaning 10° ‸", ["in", "out", "left", "right", "front", "back", "top", "bottom"]],
   ])("%s", (line, list) => {
     expect(labels(line)).toEqual(list);
   });
@@ -114,6 +116,7 @@ describe("once said", () => {
     ["place leg upright, ‸", ["upright", "across", "flat", "on edge"], ["wide face", "on"]],
     ["place leg across, ‸", ["across", "upright"], ["flat", "on edge"]],
     ["place leg across, on floor, ‸", [], ["on", "flush with"]],
+    ["place leg across, flat, long points front, ‸", [], ["long points"]],
     ['stock 1x8, treated, actual 1" x 7", ‸', ["treated", "untreated", "actual", "measured"], ["sold"]],
   ])("%s", (line, gone, left) => {
     const list = labels(line);

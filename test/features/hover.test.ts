@@ -28,7 +28,7 @@ const told = (marked: string): string => {
 };
 
 describe("every hover", () => {
-  test.each(["inches", "metric", "gaps"])("of the plan %s", async (name) => {
+  test.each(["inches", "metric", "gaps", "placed"])("of the plan %s", async (name) => {
     const hovers = allHovers(worked(fixture(name), files));
     await expect(hovers).toMatchFileSnapshot(`snapshots/hover-${name}.txt`);
   });

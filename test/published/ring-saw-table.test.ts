@@ -1,48 +1,7 @@
 /** Saw settings for sloped corners and angles for flat rings, against printed tables. */
 import { describe, expect, it } from "vitest";
 import { hopper, leaningCorner } from "../../server/solid/hopper";
-
-/**
- * The compound-miter table printed in a miter-saw operator's manual (stated accuracy 0.005 degrees): the
- * pitch of the sides from horizontal, the number of sides, miter, blade tilt.
- */
-const MANUAL: readonly (readonly [pitch: number, sides: number, miter: number, tilt: number])[] = [
-  [0, 4, 45.0, 0.0],
-  [0, 5, 36.0, 0.0],
-  [0, 6, 30.0, 0.0],
-  [0, 8, 22.5, 0.0],
-  [0, 10, 18.0, 0.0],
-  [5, 4, 44.89, 3.53],
-  [5, 5, 35.9, 2.94],
-  [5, 6, 29.91, 2.5],
-  [5, 8, 22.42, 1.91],
-  [5, 10, 17.94, 1.54],
-  [15, 4, 44.01, 10.55],
-  [15, 5, 35.06, 8.75],
-  [15, 6, 29.15, 7.44],
-  [15, 8, 21.81, 5.68],
-  [15, 10, 17.42, 4.59],
-  [30, 4, 40.89, 20.7],
-  [30, 5, 32.18, 17.09],
-  [30, 6, 26.57, 14.48],
-  [30, 8, 19.73, 11.03],
-  [30, 10, 15.72, 8.89],
-  [45, 4, 35.26, 30.0],
-  [45, 5, 27.19, 24.56],
-  [45, 6, 22.21, 20.7],
-  [45, 8, 16.32, 15.7],
-  [45, 10, 12.94, 12.62],
-  [60, 4, 26.57, 37.76],
-  [60, 5, 19.96, 30.6],
-  [60, 6, 16.1, 25.66],
-  [75, 4, 14.51, 43.08],
-  [75, 5, 10.65, 34.59],
-  [80, 4, 9.85, 44.14],
-  [80, 5, 7.19, 35.37],
-  [90, 4, 0.0, 45.0],
-  [90, 5, 0.0, 36.0],
-  [90, 6, 0.0, 30.0],
-];
+import { MANUAL } from "./ring-saw-table";
 
 describe("the compound-miter table of a miter-saw operator's manual", () => {
   it.each(MANUAL)("pitch %d, %d sides: miter %d, tilt %d", (pitch, sides, miter, tilt) => {

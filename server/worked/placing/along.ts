@@ -3,12 +3,13 @@ import type { Clause } from "../../../grammar/tree";
 import { type At, chain, known, MISTAKE, map, type Value } from "../../plan";
 import { LENGTH, type Quantity } from "../../units";
 import { MOST_PIECES } from "../parts";
-import { AXIS_WORDS, type Axis, SIDES_OF } from "./axes";
-import type { Claim, Edge, Pattern } from "./clauses";
+import { type Axis, SIDES_OF } from "./axes";
+import { type Claim, type Edge, mirroredIn, type Pattern } from "./clauses";
 import { diagonalOf } from "./diagonal";
-import { betweenClause, centredAxes, isClaimed, openAxes, patternAxis } from "./open";
-import { asManyAsFit, gapOf, type Row, row, type Spacing, spreadOver } from "./pattern";
+import { betweenClause, centredAxes, isClaimed, lostFor, openAxes, patternAxis } from "./open";
+import { asManyAsFit, gapOf, type Row, row, type Spacing } from "./pattern";
 import type { Placement, Placing } from "./placing";
+import { noteLoose, rowThatFits } from "./room";
 import { add, compared, less, middle, NOTHING, type Stretch, scaled } from "./stretch";
 
 /** What the row along one direction is, and where. */
@@ -30,7 +31,8 @@ interface RowAt {
 }
 
 export function workAlong(placing: Placing, p: Placement, axis: Axis): Value<Along> {
-  if (!p.block || openAxes(placing, p).includes(axis)) return MISTAKE;
+  if (!p.block) return MISTAKE;
+  if (openAxes(placing, p).includes(axis)) return lostFor(placing, p) ?? MISTAKE;
   const size = p.block.size(axis);
   if (size.state !== "known") return size;
   const made = rowAlong(placing, p, axis, size.value);
@@ -40,6 +42,7 @@ export function workAlong(placing: Placing, p: Placement, axis: Axis): Value<Alo
   if (fixes.state !== "known") return fixes;
   const low = agreed(placing, p, axis, line.length, fix ? [fix, ...fixes.value] : fixes.value);
   if (low.state !== "known") return low;
+  noteLoose(placing, p, axis, line);
   const straight = line.starts.map((s): Stretch => {
     const from = add(low.value, s);
     return { low: from, high: add(from, size.value), flipped: false };
@@ -67,8 +70,8 @@ function rowAlong(placing: Placing, p: Placement, axis: Axis, size: Quantity): V
   const even = pattern.spread || rule?.rule === "at most apart";
   if (!span || !clause || !even) return known({ row: row(size, n.value, gapOf(size, rule)) });
   const { low, high } = span.value;
-  const made = spreadOver(size, n.value, less(high, low));
-  return known({ row: made, fix: { edge: "low", at: low, clause } });
+  const made = rowThatFits(placing, p, pattern, size, n.value, less(high, low));
+  return map(made, (row) => ({ row, fix: { edge: "low", at: low, clause } }));
 }
 
 function spacingOf(placing: Placing, p: Placement, { spacing }: Pattern): Value<Spacing> | undefined {
@@ -115,8 +118,8 @@ function mirrored(
   axis: Axis,
   straight: readonly Stretch[],
 ): Value<readonly Stretch[]> {
-  const clause = p.entry.clauses.find((c) => c.kind === "mirrored");
-  if (clause?.kind !== "mirrored" || clause.axis !== AXIS_WORDS[axis]) return known(straight);
+  const clause = mirroredIn(p.entry, axis);
+  if (!clause) return known(straight);
   return map(placing.target(p, clause.about, axis), (t) => {
     const twice = add(t.low, t.high);
     const images = straight.map(
@@ -184,7 +187,12 @@ function baseOf(placing: Placing, p: Placement, { target, axis, clause }: Claim)
     const size = axis === 0 ? space?.wide : axis === 1 ? space?.deep : space?.high;
     if (size) return known(size);
     const at = { file: p.context.file, start: clause.start, end: clause.end };
-    return placing.input.worker.fault({ kind: "no-far-side", at, side: SIDES_OF[axis][1] });
+    return placing.input.worker.fault({
+      kind: "no-far-side",
+      at,
+      side: SIDES_OF[axis][1],
+      inside: p.context !== placing.plan,
+    });
   }
   return map(placing.target(p, target.thing, axis), (t) =>
     target.edge === "low" ? t.low : target.edge === "high" ? t.high : middle(t.low, t.high),
@@ -207,12 +215,20 @@ function agreed(
   const other = starts.findIndex((s) => compared(s, first) !== 0);
   if (other < 0) return known(first);
   const place = ({ clause }: Fix): At => ({ file: p.context.file, start: clause.start, end: clause.end });
+  // Without one of two clauses that each fix this direction alone, the line still says where it stands.
+  const either =
+    fixes.length === 2 && fixes.every(({ clause }) => ALONE.has(clause.kind)) ? fixes.map(place) : [];
   return placing.input.worker.fault({
     kind: "disputed",
     at: place(fixes[other]!),
     first: place(fixes[0]!),
     subject: p.subject.name,
     axis,
+    starts: [first, starts[other]!],
     apart: less(starts[other]!, first),
+    either,
   });
 }
+
+/** Clauses that fix one direction and nothing else. */
+const ALONE: ReadonlySet<Clause["kind"]> = new Set(["touches", "flush", "inset", "from"]);

@@ -4,7 +4,7 @@ import type { Pose } from "../../solid/pose";
 import { assemblyBlock } from "./assembly-block";
 import type { Block } from "./block";
 import type { PlaceEntry } from "./clauses";
-import { diagonalBlock, diagonalClause, diagonalOf } from "./diagonal";
+import { diagonalBlock, diagonalClause } from "./diagonal";
 import { leanedPose, leanOf, partBlock } from "./part-block";
 import type { Context, Placing } from "./placing";
 import { type RingSideShape, type RingStand, ringBlock } from "./ring-block";
@@ -20,14 +20,7 @@ export function blockOf(
   if (subject.kind === "assembly") return assemblyBlock(placing, subject, entry, context);
   const { worker, shapes } = placing.input;
   if (!diagonalClause(entry)) return partBlock(subject, entry.clauses, context.file, key, worker, shapes);
-  const here = () => diagonalOf(placing, context.placements.find((p) => p.entry === entry)!)!;
-  return diagonalBlock(
-    subject.name,
-    key,
-    here,
-    () => shapes.width(subject),
-    () => shapes.thickness(subject),
-  );
+  return diagonalBlock(placing, subject, key, () => context.placements.find((p) => p.entry === entry)!);
 }
 
 function ofRing(

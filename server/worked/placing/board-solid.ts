@@ -6,7 +6,6 @@ import type { CutBoard } from "../../solid/ends";
 import { isMirrored, type Pose } from "../../solid/pose";
 import type { Vec3 } from "../../solid/vector";
 import type { Notch, Shape } from "../parts";
-import type { Even } from "./frame";
 
 /** Runs f on a shape of which every size is known. */
 export function withSolid<T>(shape: Shape, f: (shape: Shape, cut: CutBoard) => Value<T>): Value<T> {
@@ -55,8 +54,16 @@ export function takenOutOf(
   });
 }
 
+/** In which of its own directions a board is its own reflection; `all`: when turned over in all three at once. */
+interface Even {
+  readonly length: boolean;
+  readonly width: boolean;
+  readonly thickness: boolean;
+  readonly all: boolean;
+}
+
 /** The directions in which the piece is its own reflection. */
-export function evenness(shape: Shape): Even {
+function evenness(shape: Shape): Even {
   const corners = ifKnown(shape.cut)?.corners;
   const solid = boardSolid(shape);
   if (!corners || !solid) return { length: true, width: true, thickness: true, all: true };
@@ -93,10 +100,13 @@ function turnedOver(pose: Pose, shape: Shape, ...over: ("length" | "width" | "th
     width: ifKnown(shape.width)?.approx ?? 0,
     thickness: ifKnown(shape.thickness)?.approx ?? 0,
   };
-  return over.reduce((p, k) => {
-    const [x, y, z] = p[k];
+  let turned = pose;
+  for (const k of over) {
+    const [x, y, z] = turned[k];
     const by = sizes[k];
-    const origin: Vec3 = [p.origin[0] + by * x, p.origin[1] + by * y, p.origin[2] + by * z];
-    return { ...p, [k]: [-x, -y, -z], origin };
-  }, pose);
+    const from = turned.origin;
+    const origin: Vec3 = [from[0] + by * x, from[1] + by * y, from[2] + by * z];
+    turned = { ...turned, [k]: [-x, -y, -z], origin };
+  }
+  return turned;
 }

@@ -99,6 +99,10 @@ export function claimsOf(clauses: readonly Clause[]): Claim[] {
   });
 }
 
+/** The clause that adds a mirror image in that direction. */
+export const mirroredIn = (entry: PlaceEntry, axis: Axis): Of<"mirrored"> | undefined =>
+  entry.clauses.find((c): c is Of<"mirrored"> => c.kind === "mirrored" && axisWritten(c.axis) === axis);
+
 /** A clause that names two things, and puts a row evenly between them. */
 export type Spread = Clause & { readonly kind: "spread" };
 

@@ -4,6 +4,7 @@ import type { Context, Placement, Placing } from "./placing";
 
 export class Counts {
   private readonly done = new Map<Context, Map<string, Value<number> | undefined>>();
+  private readonly lines = new Map<Context, Map<string, Placement[]>>();
 
   constructor(private readonly placing: Placing) {}
 
@@ -13,12 +14,38 @@ export class Counts {
     this.done.set(context, done);
     if (done.has(part.name)) return done.get(part.name);
     let total: Value<number> | undefined;
-    for (const line of context.placements) {
+    for (const line of this.linesFor(part, context)) {
       const one = this.perCopy(part, line);
       if (one) total = sum(total, product(one, line, this.placing));
     }
     done.set(part.name, total);
     return total;
+  }
+
+  /** The lines that place the part itself, and those that may hold it inside. */
+  private linesFor(part: Declared, context: Context): readonly Placement[] {
+    const lines = this.lines.get(context) ?? new Map<string, Placement[]>();
+    if (lines.size === 0)
+      for (const p of context.placements) {
+        const key = p.subject.kind === "part" ? p.subject.name : "";
+        const same = lines.get(key);
+        if (same) same.push(p);
+        else lines.set(key, [p]);
+      }
+    this.lines.set(context, lines);
+    return [...(lines.get(part.name) ?? []), ...(lines.get("") ?? [])];
+  }
+
+  /** How many pieces a line puts there, of all parts together. */
+  all(line: Placement): Value<number> {
+    const { input } = this.placing;
+    const parts = [...input.scope.declared.values()].filter((d) => d.kind === "part");
+    const each = parts.map((d) => this.perCopy(d, line)).filter((n) => n !== undefined);
+    return product(
+      each.reduce((a, b) => sum(a, b), known(0)),
+      line,
+      this.placing,
+    );
   }
 
   /** How many are in one copy of what a line places. */

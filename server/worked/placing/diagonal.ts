@@ -1,13 +1,13 @@
 /** A board that runs from one corner of a face to the opposite one: its rectangle, its length and its end cuts. */
 import type { Clause, Side } from "../../../grammar/tree";
-import { chain, known, MISTAKE, map, type Value } from "../../plan";
+import { chain, type Declared, known, map, type Value } from "../../plan";
 import { cos, degrees, radians, sin, tan } from "../../solid/angle";
 import type { Pose } from "../../solid/pose";
 import { cross, type Vec3 } from "../../solid/vector";
 import type { Quantity } from "../../units";
 import type { DiagonalCut } from "../parts";
 import { AXES, type Axis, axisOfSide, isFar } from "./axes";
-import type { Block } from "./block";
+import type { Block, BoardIn } from "./block";
 import type { PlaceEntry } from "./clauses";
 import { betweenAxis } from "./open";
 import type { Placement, Placing } from "./placing";
@@ -42,14 +42,31 @@ export function diagonalOf(placing: Placing, p: Placement): Diagonal | undefined
 export function diagonalCut(placing: Placing, p: Placement): Value<DiagonalCut> | undefined {
   const diagonal = diagonalOf(placing, p);
   if (!diagonal) return undefined;
-  const [u, v] = diagonal.axes;
-  const { shapes } = placing.input;
-  return chain(diagonal.along(u), (x) =>
-    chain(diagonal.along(v), (y) =>
-      chain(shapes.width(p.subject), (w) => {
-        const [across, up] = [less(x.high, x.low).approx, less(y.high, y.low).approx];
-        const run = runOf(across, up, w.approx, isLevel(across, up, diagonal.between, v));
-        return run ? known(cutOf(run, across, up, w.approx)) : MISTAKE;
+  return map(runIn(placing, p, diagonal), ({ run, across, up, width }) => cutOf(run, across, up, width));
+}
+
+interface RunIn {
+  readonly run: Run;
+  /** Sides of the rectangle, along the first direction of the face and the second; and the board's width. */
+  readonly across: number;
+  readonly up: number;
+  readonly width: number;
+}
+
+/** How the board of a diagonal line runs; a fault where its rectangle has no room for it. */
+function runIn(placing: Placing, p: Placement, diagonal: Diagonal): Value<RunIn> {
+  const { clause, axes, along, between } = diagonal;
+  const [u, v] = axes;
+  return chain(along(u), (x) =>
+    chain(along(v), (y) =>
+      chain(placing.input.shapes.width(p.subject), (w) => {
+        const sides = [less(x.high, x.low), less(y.high, y.low)] as const;
+        const [across, up] = [sides[0].approx, sides[1].approx];
+        const run = runOf(across, up, w.approx, isLevel(across, up, between, v));
+        if (run) return known({ run, across, up, width: w.approx });
+        const at = { file: p.context.file, start: clause.start, end: clause.end };
+        const why = { is: "diagonal", width: w, sides } as const;
+        return placing.input.worker.fault({ kind: "no-room", at, subject: p.subject.name, why });
       }),
     ),
   );
@@ -57,6 +74,13 @@ export function diagonalCut(placing: Placing, p: Placement): Value<DiagonalCut> 
 
 export const diagonalClause = (entry: PlaceEntry): DiagonalClause | undefined =>
   entry.clauses.find((c): c is DiagonalClause => c.kind === "diagonal");
+
+/** From which corner to which a diagonal runs. */
+type Corners = Pick<DiagonalClause, "from" | "to">;
+
+/** As its own clause says, or the words behind the face; nothing said is from bottom left to top right. */
+const cornersOf = (entry: PlaceEntry): Corners =>
+  entry.clauses.find((c): c is Clause & { kind: "run" } => c.kind === "run") ?? diagonalClause(entry)!;
 
 /** The two directions of a face. */
 export function faceAxes(face: Side): readonly [Axis, Axis] {
@@ -92,51 +116,40 @@ export function cutOf(run: Run, across: number, up: number, width: number): Diag
 export const isLevel = (across: number, up: number, between: Axis | undefined, v: Axis): boolean =>
   between === undefined ? up >= across : between === v;
 
-/** The block of a diagonal: its rectangle, as thick as the board. */
-export function diagonalBlock(
-  part: string,
-  line: string,
-  diagonal: () => Diagonal,
-  width: () => Value<Quantity>,
-  thickness: () => Value<Quantity>,
-): Block {
-  const normal = (): Axis => axisOfSide(diagonal().clause.face);
+/** The block of a diagonal: its rectangle, as thick as the board. The line is found when it is first asked for. */
+export function diagonalBlock(placing: Placing, part: Declared, key: string, line: () => Placement): Block {
+  const thickness = () => placing.input.shapes.thickness(part);
+  const diagonal = () => diagonalOf(placing, line())!;
   const size = (axis: Axis): Value<Quantity> =>
-    axis === normal() ? thickness() : map(diagonal().along(axis), (s) => less(s.high, s.low));
-  return {
-    size,
-    thin: () => false,
-    inside: () => [],
-    boards: () => {
-      const [u, v] = diagonal().axes;
-      return chain(size(u), (across) =>
-        chain(size(v), (up) =>
-          chain(width(), (w) =>
-            chain(thickness(), (t) => {
-              const level = isLevel(across.approx, up.approx, diagonal().between, v);
-              const run = runOf(across.approx, up.approx, w.approx, level);
-              if (!run) return MISTAKE;
-              const pose = poseOf(diagonal().clause, run, [across.approx, t.approx]);
-              return known([{ part, path: "", pose, owners: [], line }]);
-            }),
-          ),
-        ),
-      );
-    },
-  };
+    axis === axisOfSide(diagonal().clause.face)
+      ? thickness()
+      : map(diagonal().along(axis), (s) => less(s.high, s.low));
+  const boards = (): Value<readonly BoardIn[]> =>
+    chain(runIn(placing, line(), diagonal()), ({ run, across }) =>
+      map(thickness(), (t) => {
+        const pose = poseOf(diagonal().clause, cornersOf(line().entry), run, [across, t.approx]);
+        return [{ part: part.name, path: "", pose, owners: [], line: key }];
+      }),
+    );
+  return { size, thin: () => false, inside: () => [], boards };
 }
 
 /** From the lowest corner of the rectangle, which is so wide, and a board so thick. */
-function poseOf(clause: DiagonalClause, run: Run, [across, thick]: readonly [number, number]): Pose {
+function poseOf(
+  clause: DiagonalClause,
+  words: Corners,
+  run: Run,
+  [across, thick]: readonly [number, number],
+): Pose {
   const [u, v] = faceAxes(clause.face);
   const n = axisOfSide(clause.face);
   // Runs towards the far side of the first direction while it climbs the second, or the other way.
-  const end = (axis: Axis): boolean | undefined => {
-    const side = clause.to.find((s) => axisOfSide(s) === axis);
-    return side && isFar(side);
+  const endsFar = (axis: Axis): boolean => {
+    const along = (s: Side): boolean => axisOfSide(s) === axis;
+    const [to, from] = [words.to.find(along), words.from.find(along)];
+    return to ? isFar(to) : !from || !isFar(from);
   };
-  const [toU, toV] = [end(u) ?? true, end(v) ?? true];
-  const forward = toU === toV;
+  const forward = endsFar(u) === endsFar(v);
   const inFace = (x: number, y: number): Vec3 => {
     const at: [number, number, number] = [0, 0, 0];
     at[u] = forward ? x : -x;

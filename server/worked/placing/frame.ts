@@ -34,17 +34,20 @@ export type LieMissing = "lie" | "flat or on edge";
 
 /** The words of a place line about how a board lies, as one. */
 export function lieOf(clauses: readonly Clause[]): Lie | LieMissing {
-  const said = new Set(clauses.flatMap((c) => (c.kind === "lies" ? [c.lie] : [])));
-  const face = clauses.find((c) => c.kind === "wide face");
-  if (said.has("upright")) {
+  const lies = clauses.flatMap((c) => (c.kind === "lies" ? [c.lie] : []));
+  const along = lies.find((lie) => ALONG.includes(lie));
+  if (along === "upright") {
+    const face = clauses.find((c) => c.kind === "wide face");
     const side = face?.kind === "wide face" ? face.side : "front";
     return axisOfSide(side) === 0 ? "upright, wide face left" : "upright, wide face front";
   }
-  const along = said.has("across") ? "across" : said.has("front to back") ? "front to back" : undefined;
-  if (!along) return "lie";
-  if (said.has("on edge")) return `${along}, on edge`;
-  return said.has("flat") ? `${along}, flat` : "flat or on edge";
+  if (along !== "across" && along !== "front to back") return "lie";
+  const how = lies.find((lie) => lie === "flat" || lie === "on edge");
+  return how === "flat" || how === "on edge" ? `${along}, ${how}` : "flat or on edge";
 }
+
+/** Words that tell which way a board is long. */
+export const ALONG: readonly string[] = ["upright", "across", "front to back"];
 
 /** The direction in which a board that lies so is long. */
 export const lengthAxis = (lie: Lie | LieMissing): Axis | undefined =>
@@ -68,23 +71,12 @@ export const poseOf = ({ length, width, thickness }: Frame): Pose => ({
 
 const turnedRound = ({ axis, sign }: Way): Way => ({ axis, sign: sign === 1 ? -1 : 1 });
 
-/** In which of its own directions a board is its own reflection; `all`: when turned over in all three at once. */
-export interface Even {
-  readonly length: boolean;
-  readonly width: boolean;
-  readonly thickness: boolean;
-  readonly all: boolean;
-}
-
 /**
- * The frame with the board's long edge (near edge) or its long face (under face) on these sides; `hand` says whether
- * that takes the board's mirror image. A board that is even in a direction can be turned round in it for free.
+ * The frame with the board's long edge (near edge) or its long face (under face) on these sides. A board is turned about
+ * its own directions only, never made into its mirror image: where both an edge and a face are asked for, and turning it
+ * takes that, its left end comes to lie on the other side.
  */
-export function withLongPoints(
-  frame: Frame,
-  sides: readonly Side[],
-  even: Even,
-): { readonly frame: Frame; readonly mirrored: boolean } {
+export function withLongPoints(frame: Frame, sides: readonly Side[]): Frame {
   let { length, width, thickness } = frame;
   let turns = 0;
   const said = { width: false, thickness: false };
@@ -99,10 +91,8 @@ export function withLongPoints(
       if (sign !== thickness.sign) [thickness, turns] = [turnedRound(thickness), turns + 1];
     }
   }
-  if (turns % 2 === 0) return { frame: { length, width, thickness }, mirrored: false };
-  if (!said.thickness) thickness = turnedRound(thickness);
-  else if (!said.width) width = turnedRound(width);
-  else if (even.length) length = turnedRound(length);
-  else return { frame: { length, width, thickness }, mirrored: true };
-  return { frame: { length, width, thickness }, mirrored: false };
+  if (turns % 2 === 0) return { length, width, thickness };
+  if (!said.thickness) return { length, width, thickness: turnedRound(thickness) };
+  if (!said.width) return { length, width: turnedRound(width), thickness };
+  return { length: turnedRound(length), width, thickness };
 }

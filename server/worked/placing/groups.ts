@@ -1,6 +1,6 @@
 /** Which pieces a name means in a context: those its lines put there, and those inside what they put there. */
 import type { Thing } from "../../../grammar/tree";
-import { chain, type Declared, known, MISTAKE, map, type Scope, type Value } from "../../plan";
+import { chain, type Declared, known, MISTAKE, type Scope, type Value } from "../../plan";
 import { partsOf } from "../groups";
 import { MOST_PIECES } from "../parts";
 import type { Axis } from "./axes";

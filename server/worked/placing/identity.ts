@@ -3,20 +3,26 @@
  * A line is named by its own words alone, so that a new line never renames the pieces of another.
  */
 import type { Clause, Thing } from "../../../grammar/tree";
-import { AXIS_WORDS, type Axis } from "./axes";
+import { AXES, AXIS_WORDS, type Axis } from "./axes";
+import { mirroredIn } from "./clauses";
 import type { Placement } from "./placing";
 import type { Stretch } from "./stretch";
 
 /** "in front of legs"; with a number when an earlier line of the same part says the same. */
 export function nameOfLine(p: Placement): string {
-  const mine = wordsOf(p);
-  let nth = 1;
-  for (const other of p.context.placements) {
-    if (other === p) break;
-    if (other.subject.name === p.subject.name && wordsOf(other) === mine) nth++;
+  const before = NAMES.get(p);
+  if (before !== undefined) return before;
+  const seen = new Map<string, number>();
+  for (const line of p.context.placements) {
+    const words = wordsOf(line);
+    const nth = (seen.get(`${line.subject.name} ${words}`) ?? 0) + 1;
+    seen.set(`${line.subject.name} ${words}`, nth);
+    NAMES.set(line, [words, ...(nth > 1 ? [String(nth)] : [])].filter(Boolean).join(" "));
   }
-  return [mine, ...(nth > 1 ? [String(nth)] : [])].filter(Boolean).join(" ");
+  return NAMES.get(p) ?? "";
 }
+
+const NAMES = new WeakMap<Placement, string>();
 
 /** The most telling relation of a line: what it stands beside, then between, then on. Corners tell themselves. */
 function wordsOf({ entry }: Placement): string {
@@ -41,6 +47,9 @@ function relationWords(c: Clause): { readonly rank: number; readonly words: stri
     case "spread":
       return { rank: 1, words: `between ${thing(c.first)} and ${thing(c.second)}` };
     case "diagonal":
+      if (c.to.length === 0) return undefined;
+      return { rank: 1, words: `${c.from.join(" ")} to ${c.to.join(" ")}` };
+    case "run":
       return { rank: 1, words: `${c.from.join(" ")} to ${c.to.join(" ")}` };
     case "flush":
     case "inset":
@@ -61,14 +70,22 @@ export function nameOfSlot(
   counts: readonly [number, number, number],
   at: readonly [Stretch, Stretch, Stretch],
 ): string {
-  const clause = p.entry.clauses.find((c) => c.kind === "mirrored");
-  const twice = (axis: Axis): boolean => clause?.kind === "mirrored" && AXIS_WORDS[axis] === clause.axis;
+  const twice = (axis: Axis): boolean => mirroredIn(p.entry, axis) !== undefined;
   const perSide = (axis: Axis): number => counts[axis] / (twice(axis) ? 2 : 1);
   const within = (n: number, axis: Axis): number => (at[axis].flipped && twice(axis) ? n - perSide(axis) : n);
   const [x, y, z] = [within(i, 0), within(j, 1), within(k, 2)];
   const corners = p.entry.clauses.some((c) => c.kind === "corners");
   const row = (n: number, axis: Axis): string[] => (perSide(axis) > 1 ? [String(n + 1)] : []);
-  const level = corners ? [`${y === 0 ? "front" : "back"} ${x === 0 ? "left" : "right"}`] : [...row(x, 0), ...row(y, 1)];
-  const mirrored = at.some((s) => s.flipped) ? ["mirrored"] : [];
-  return [...level, ...row(z, 2), ...mirrored].join(" / ");
+  const level = corners
+    ? [`${y === 0 ? "front" : "back"} ${x === 0 ? "left" : "right"}`]
+    : [...row(x, 0), ...row(y, 1)];
+  return [...level, ...row(z, 2), ...mirroredWords(p, at)].join(" / ");
+}
+
+/** "mirrored", or in which directions where the line mirrors in several. */
+function mirroredWords(p: Placement, at: readonly [Stretch, Stretch, Stretch]): string[] {
+  const flipped = AXES.filter((axis) => at[axis].flipped);
+  if (flipped.length === 0) return [];
+  const several = AXES.filter((axis) => mirroredIn(p.entry, axis)).length > 1;
+  return [several ? `mirrored ${flipped.map((axis) => AXIS_WORDS[axis]).join(" and ")}` : "mirrored"];
 }

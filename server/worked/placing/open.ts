@@ -1,17 +1,19 @@
 /** Which directions a place line fixes, and which it leaves open. */
 import type { Clause } from "../../../grammar/tree";
+import type { Value } from "../../plan";
 import { AXES, type Axis, axisOfSide } from "./axes";
 import { axisNamed, type Pattern } from "./clauses";
 import { diagonalClause, faceAxes } from "./diagonal";
 import { lengthAxis, lieOf } from "./frame";
 import type { Placement, Placing } from "./placing";
+import type { Stretch } from "./stretch";
 
 export type Two = Clause & { readonly kind: "between" | "spread" };
 
 export interface BetweenAxis {
   readonly axis: Axis | undefined;
-  /** Where one of the two things stands is not known, so neither is the direction. */
-  readonly lost: boolean;
+  /** Why the direction is not known: where one of the two things stands is not. */
+  readonly lost: Value<never> | undefined;
 }
 
 /** The direction in which the two things that a clause names stand apart. */
@@ -28,21 +30,36 @@ export function betweenFound(placing: Placing, p: Placement, clause: Two): Betwe
 
 function findBetween(placing: Placing, p: Placement, clause: Two): BetweenAxis {
   const open = braceOpen(p) ?? openFor(p, clause);
-  if (open.length === 1) return { axis: open[0], lost: false };
+  if (open.length === 1) return { axis: open[0], lost: undefined };
   const named = axisNamed([clause.first, clause.second]);
-  if (named !== undefined && open.includes(named)) return { axis: named, lost: false };
+  if (named !== undefined && open.includes(named)) return { axis: named, lost: undefined };
   // Boards are put between things along their length more often than not, so that direction is asked first.
   const first = lengthAxis(lieOf(p.entry.clauses));
   const order =
     first !== undefined && open.includes(first) ? [first, ...open.filter((o) => o !== first)] : open;
-  let lost = false;
+  let lost: Value<never> | undefined;
   for (const axis of order) {
-    const [s, t] = [clause.first, clause.second].map((thing) => placing.whereabouts(p, thing, axis));
-    lost ||= !s || !t;
-    if (s && t && Math.max(s.low.approx - t.high.approx, t.low.approx - s.high.approx) > 0)
-      return { axis, lost: false };
+    const first = placing.whereabouts(p, clause.first, axis);
+    const second = placing.whereabouts(p, clause.second, axis);
+    if (first.state === "unknown") lost ??= first;
+    else if (second.state === "unknown") lost ??= second;
+    else if (first.state === "outside" || second.state === "outside") continue;
+    else if (standApart(first.value, second.value)) return { axis, lost: undefined };
   }
   return { axis: undefined, lost };
+}
+
+const standApart = (s: Stretch, t: Stretch): boolean =>
+  Math.max(s.low.approx - t.high.approx, t.low.approx - s.high.approx) > 0;
+
+/** Why a line does not tell a direction that one of its clauses would, if more were known. */
+export function lostFor(placing: Placing, p: Placement): Value<never> | undefined {
+  for (const clause of p.entry.clauses) {
+    const two = clause.kind === "between" || clause.kind === "spread";
+    const lost = two && betweenFound(placing, p, clause).lost;
+    if (lost) return lost;
+  }
+  return undefined;
 }
 
 /** For a diagonal the two directions of its face. */

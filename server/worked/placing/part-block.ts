@@ -1,16 +1,16 @@
 /** A board as a block: square to the world, or leaning. */
 import type { Clause, Side } from "../../../grammar/tree";
-import { chain, type Declared, ifKnown, known, MISTAKE, map, type Value } from "../../plan";
+import { chain, type Declared, ifKnown, known, map, type Value } from "../../plan";
 import { radians } from "../../solid/angle";
 import { boundsOf } from "../../solid/contact";
 import { type Pose, placedAt, turned } from "../../solid/pose";
 import type { Vec3 } from "../../solid/vector";
 import { LENGTH, type Quantity, roughly } from "../../units";
 import type { Worker } from "../expressions";
-import type { Shape, Shapes } from "../parts";
+import type { Shapes } from "../parts";
 import { type Axis, axisOfSide, isFar } from "./axes";
 import type { Block } from "./block";
-import { evenness, withSolid } from "./board-solid";
+import { withSolid } from "./board-solid";
 import { type Frame, frameOf, lieOf, poseOf, withLongPoints } from "./frame";
 
 /** A turn that tips what stands upright towards a side. */
@@ -27,8 +27,9 @@ export function leanOf(
 ): (() => Value<Lean>) | undefined {
   const clause = clauses.find((c) => c.kind === "leaning" || c.kind === "sloping");
   if (clause?.kind !== "leaning" && clause?.kind !== "sloping") return undefined;
-  const { toward } = clause;
-  if (toward === "in" || toward === "out" || axisOfSide(toward) === 2) return () => MISTAKE;
+  const { toward, start, end } = clause;
+  if (toward === "in" || toward === "out" || axisOfSide(toward) === 2)
+    return () => worker.fault({ kind: "impossible", at: { file, start, end }, why: "lean", what: toward });
   return () => map(worker.angle(clause.angle, file), (a) => ({ degrees: a.approx, toward }));
 }
 
@@ -64,16 +65,11 @@ export function partBlock(
 ): Block | undefined {
   const lie = lieOf(clauses);
   if (lie === "lie" || lie === "flat or on edge") return undefined;
-  const frame = frameOf(lie);
-  const poseFor = (shape: Shape): Pose => {
-    const { frame: f, mirrored } = withLongPoints(frame, longSides(clauses), evenness(shape));
-    const pose = poseOf(f);
-    return mirrored ? { ...pose, length: [-pose.length[0], -pose.length[1], -pose.length[2]] } : pose;
-  };
+  const frame = withLongPoints(frameOf(lie), longSides(clauses));
+  const own = poseOf(frame);
   const lean = leanOf(clauses, worker, file);
   if (lean) {
-    const pose = () =>
-      chain(lean(), (l) => withSolid(shapes.of(declared), (shape) => known(leanedPose(l, poseFor(shape)))));
+    const pose = () => chain(lean(), (l) => withSolid(shapes.of(declared), () => known(leanedPose(l, own))));
     return askewBlock(line, pose, shapes, declared);
   }
   return {
@@ -82,9 +78,8 @@ export function partBlock(
     inside: () => [],
     boards: () =>
       withSolid(shapes.of(declared), (shape, cut) => {
-        const pose = poseFor(shape);
         const size: Vec3 = [cut.overall, ifKnown(shape.width)!.approx, ifKnown(shape.thickness)!.approx];
-        return known([{ part: declared.name, path: "", pose: fromCorner(pose, size), owners: [], line }]);
+        return known([{ part: declared.name, path: "", pose: fromCorner(own, size), owners: [], line }]);
       }),
   };
 }

@@ -7,7 +7,6 @@ import {
   type At,
   chain,
   type Declared,
-  ifKnown,
   known,
   lookUp,
   MISTAKE,
@@ -25,13 +24,13 @@ import { AXES, AXIS_WORDS, type Axis } from "./axes";
 import type { Block, Inside } from "./block";
 import { blockOf, ringStand } from "./blocks";
 import { type Claim, claimsOf, type Pattern, type PlaceEntry, patternsOf } from "./clauses";
-import { diagonalClause, diagonalCut } from "./diagonal";
 import { Counts } from "./counts";
+import { diagonalClause, diagonalCut } from "./diagonal";
 import { Groups } from "./groups";
-import { likely } from "./likely";
-import { type BetweenAxis, openAxes, type Two } from "./open";
+import type { BetweenAxis, Two } from "./open";
 import type { RingStand } from "./ring-block";
 import { compared, hull, NOTHING, type Stretch } from "./stretch";
+import { tellOpen, tellWords } from "./undecided";
 
 /** The place lines of the plan, or of one assembly. */
 export interface Context {
@@ -71,7 +70,7 @@ export class Placing {
   private readonly contexts = new Map<string, Context>();
   private readonly groups: Groups;
   private readonly assemblies: readonly Declared[];
-  private readonly lines = new Map<string, readonly Placement[]>();
+  private readonly lines = new Map<string, Placement[]>();
   private readonly circles = new Set<string>();
 
   constructor(readonly input: PlacingInput) {
@@ -124,7 +123,10 @@ export class Placing {
     const path = into ? pathTo(subject, into, this.input.scope, new Set()) : undefined;
     if (!path) return false;
     // Each assembly of the circle comes round to it; it is told where it is first met.
-    const round = path.map((d) => d.name).sort().join(" ");
+    const round = path
+      .map((d) => d.name)
+      .sort()
+      .join(" ");
     if (this.circles.has(round)) return true;
     this.circles.add(round);
     const at = { file, start: thing.start, end: thing.end };
@@ -150,9 +152,10 @@ export class Placing {
   }
 
   /** As `target`, but without a word where that is not known. */
-  whereabouts(p: Placement, thing: Thing, axis: Axis): Stretch | undefined {
+  whereabouts(p: Placement, thing: Thing, axis: Axis): Value<Stretch> {
     const declared = lookUp(this.input.scope, thing.name.text);
-    return declared && ifKnown(this.groups.reach(declared, thing, axis, p.context, p));
+    if (!declared) return MISTAKE;
+    return chain(this.groups.reach(declared, thing, axis, p.context, p), (r) => (r ? known(r) : MISTAKE));
   }
 
   /** From the first to the last of what a thing means, in one direction. */
@@ -164,11 +167,15 @@ export class Placing {
     if (!declared)
       return axis === 2
         ? known({ low: NOTHING, high: NOTHING, flipped: false })
-        : worker.fault({ kind: "unplaced", at, name: "floor", narrowed: false });
-    const name = declared.name;
-    return chain(this.groups.reach(declared, thing, axis, context, except), (r) =>
-      r ? known(r) : worker.fault({ kind: "unplaced", at, name, narrowed: thing.where.length > 0 }),
-    );
+        : worker.fault({ kind: "unplaced", at, name: "floor", words: "floor", why: "floor" });
+    return chain(this.groups.reach(declared, thing, axis, context, except), (r) => {
+      if (r) return known(r);
+      const others = this.groupOf(declared, context, except).length > 0;
+      const any = others || this.groupOf(declared, context).length > 0;
+      const why = others ? "narrowed" : any ? "itself" : "nowhere";
+      const words = [...thing.where, { text: declared.name }].map((w) => w.text).join(" ");
+      return worker.fault({ kind: "unplaced", at, name: declared.name, words, why });
+    });
   }
 
   /** Everything of that name in a context: pieces, rings, assemblies; for a box, its walls and its bottom. */
@@ -190,8 +197,11 @@ export class Placing {
   linesOf(name: string): readonly Placement[] {
     if (this.lines.size === 0)
       for (const context of [this.plan, ...this.assemblies.map((d) => this.assembly(d))])
-        for (const p of context.placements)
-          this.lines.set(p.subject.name, [...(this.lines.get(p.subject.name) ?? []), p]);
+        for (const p of context.placements) {
+          const same = this.lines.get(p.subject.name);
+          if (same) same.push(p);
+          else this.lines.set(p.subject.name, [p]);
+        }
     return this.lines.get(name) ?? [];
   }
 
@@ -215,15 +225,8 @@ export class Placing {
   }
 
   private force(p: Placement): void {
-    const open = openAxes(this, p);
-    const { keyword, subject, clauses } = p.entry;
-    const at = { file: p.context.file, start: keyword.start, end: subject.end };
-    const broken = clauses.some((c) => c.kind === "broken");
-    if (!broken && (open.length > 0 || !p.block)) {
-      const after = clauses.at(-1)?.end ?? subject.end;
-      const { offers, lie } = likely(p, open);
-      this.input.worker.fault({ kind: "undecided", at, subject: p.subject.name, open, offers, lie, after });
-    }
+    tellWords(this, p);
+    tellOpen(this, p);
     for (const axis of AXES) this.along(p, axis);
   }
 

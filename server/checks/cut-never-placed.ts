@@ -1,0 +1,52 @@
+import { ifKnown } from "../plan";
+import type { Part, Worked } from "../worked";
+import type { Check, Finding } from "./check";
+import { countCures, ringsWith } from "./placed";
+
+export const cutNeverPlaced: Check = {
+  code: "cut-never-placed",
+  class: "warning",
+  title: "Pieces are cut that stand nowhere",
+  page: `In a plan that says where its pieces stand, a piece that is cut and placed nowhere is wood wasted, or a \`place\` line
+forgotten. Spares are asked for by \`spare\` in the plan line, not by a larger number.
+
+\`\`\`sawbuck
+part leg 6 of 2x4, length 28"
+place leg upright, on floor, at each corner of 30" x 16"
+\`\`\`
+
+\`\`\`sawbuck
+part leg 4 of 2x4, length 28"
+place leg upright, on floor, at each corner of 30" x 16"
+\`\`\``,
+  templates: {
+    more: "{stated} of “{part}” are cut, but only {placed} {stand} anywhere.",
+    none: "{stated} of “{part}” {are} cut, but no line places {it}.",
+    write: "Write {to}",
+    drop: "Leave the number out, so that its places count",
+  },
+  run: (worked) => {
+    if (worked.placing.plan.placements.length === 0 || someLineUnread(worked)) return [];
+    return [...worked.parts.values()].flatMap((part) => tell(part, worked));
+  },
+};
+
+function tell(part: Part, worked: Worked): Finding[] {
+  const { statedCount: stated, name, declared } = part;
+  if (stated === undefined || declared.role !== "plan") return [];
+  const place = { at: declared.at, about: [name] };
+  if (!part.placed) {
+    // A ring that stands nowhere may still be made of it.
+    if (ringsWith(name, worked).length > 0) return [];
+    const [are, it] = stated === 1 ? ["is", "it"] : ["are", "them"];
+    return [{ ...place, says: "none", slots: { part: name, stated, are, it } }];
+  }
+  const placed = ifKnown(part.placed);
+  if (placed === undefined || stated <= placed) return [];
+  const slots = { part: name, stated, placed, stand: placed === 1 ? "stands" : "stand" };
+  return [{ ...place, says: "more", slots, cures: countCures(part, placed, worked) }];
+}
+
+/** Whether some line could not be read, and might have placed it. */
+const someLineUnread = ({ loaded }: Worked): boolean =>
+  loaded.files.some((f) => f.tree.complaints.length > 0);

@@ -1,0 +1,23 @@
+/** How the marks of screws are told at the bench: `from each end: 1-3/4"`, `from the top edge: 1-3/8" and 4-1/8"`. */
+import { type Display, LENGTH, lengthText, roughly } from "../units";
+import type { MarkedFrom, SetOut } from "../worked";
+import { allOf } from "./writing";
+
+/** One for each grid of marks; what is on another side than the wide face says so. */
+export const gridWords = ({ grids }: SetOut, display: Display): string[] =>
+  grids.map(({ on, along, across }) => {
+    const where = on === "face" ? "" : `on the ${on}, `;
+    return `${where}${fromWords(along, display)}; ${fromWords(across, display)}`;
+  });
+
+export function fromWords({ from, which, point, mm }: MarkedFrom, display: Display): string {
+  const side = which === "each" || which === "either" ? which : `the ${which}`;
+  const lengths = mm.map((d) => lengthText(roughly(LENGTH, d), display));
+  return `from ${side} ${point ? "long point" : from}: ${allOf(lengths)}`;
+}
+
+/** `16 screws at 8 crossings`, `1 screw at 1 crossing`. */
+export function screwsInWords(screws: number, crossings: number): string {
+  const of = (n: number, what: string): string => `${n} ${what}${n === 1 ? "" : "s"}`;
+  return `${of(screws, "screw")} at ${of(crossings, "crossing")}`;
+}

@@ -1,0 +1,48 @@
+/** Which boxes come near another: boxes are kept in the cubes of space that they reach into. Millimetres. */
+import { type Bounds, boundsApart } from "./contact";
+
+export interface Grid {
+  /** Places of the boxes no further than `within` from this one, in order. */
+  readonly near: (box: Bounds, within: number) => number[];
+}
+
+/** The side of a cube: about the length of a short board. */
+const CUBE = 400;
+/** A box over more cubes than this is kept aside and always looked at. */
+const MOST_CUBES = 512;
+
+export function gridOf(bounds: readonly Bounds[]): Grid {
+  const cubes = new Map<number, number[]>();
+  const large: number[] = [];
+  bounds.forEach((box, i) => {
+    const keys = keysOf(box, 0);
+    if (!keys) large.push(i);
+    else
+      for (const key of keys) {
+        const list = cubes.get(key);
+        if (list) list.push(i);
+        else cubes.set(key, [i]);
+      }
+  });
+  const near = (box: Bounds, within: number): number[] => {
+    const keys = keysOf(box, within);
+    const found = new Set(keys ? large : bounds.keys());
+    for (const key of keys ?? []) for (const i of cubes.get(key) ?? []) found.add(i);
+    return [...found].filter((i) => boundsApart(bounds[i]!, box) <= within).sort((a, b) => a - b);
+  };
+  return { near };
+}
+
+/** The cubes that a box, made larger all round, reaches into; undefined when they are too many. */
+function keysOf({ least, most }: Bounds, more: number): number[] | undefined {
+  const from = least.map((x) => Math.floor((x - more) / CUBE));
+  const to = most.map((x) => Math.floor((x + more) / CUBE));
+  const count = from.reduce((n, f, k) => n * (to[k]! - f + 1), 1);
+  if (!(count <= MOST_CUBES)) return undefined;
+  const keys: number[] = [];
+  for (let x = from[0]!; x <= to[0]!; x++)
+    for (let y = from[1]!; y <= to[1]!; y++)
+      for (let z = from[2]!; z <= to[2]!; z++)
+        keys.push((x * 73_856_093) ^ (y * 19_349_663) ^ (z * 83_492_791));
+  return keys;
+}

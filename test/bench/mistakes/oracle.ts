@@ -1,0 +1,109 @@
+/**
+ * Whether a changed plan can still be built, told by a general solid-modelling library (manifold-3d) and by plain
+ * arithmetic on screws, with none of the project's own contact, overlap or screw code.
+ */
+import Module, { type Manifold, type ManifoldToplevel } from "manifold-3d";
+import type { Piece, Worked } from "../../../server/worked";
+
+let lib: ManifoldToplevel | undefined;
+
+export async function ready(): Promise<void> {
+  lib = await Module();
+  lib.setup();
+}
+
+/** What holds a built plan together: pairs of pieces that lie on each other and are joined, by the pieces' identities. */
+export type Joined = ReadonlyMap<string, readonly string[]>;
+
+/** Why it cannot be built; undefined when it can. */
+export function broken(worked: Worked): string | undefined {
+  if (worked.musts.some((m) => m.holds === false)) return "a must is broken";
+  const solids = worked.pieces.all.map(solidOf);
+  const all = worked.pieces.all;
+  for (let i = 0; i < all.length; i++)
+    for (let j = i + 1; j < all.length; j++) {
+      if (!near(all[i]!, all[j]!)) continue;
+      const common = lib!.Manifold.intersection(solids[i]!, solids[j]!);
+      // Deeper than 1/64" over a square inch.
+      if (common.volume() > 256) return `${all[i]!.id} and ${all[j]!.id} overlap`;
+    }
+  return standing(all, solids) ?? joints(worked, solids) ?? screws(worked);
+}
+
+function solidOf({ cells }: Piece): Manifold {
+  const hulls = cells.map((cell) =>
+    lib!.Manifold.hull(
+      [...new Set(cell.facets.flatMap((f) => f.loop))].map(
+        (i) => [...cell.vertices[i]!] as [number, number, number],
+      ),
+    ),
+  );
+  return hulls.length === 1 ? hulls[0]! : lib!.Manifold.union(hulls);
+}
+
+const near = (a: Piece, b: Piece): boolean =>
+  ([0, 1, 2] as const).every(
+    (k) => a.bounds.least[k] < b.bounds.most[k] + 1 && b.bounds.least[k] < a.bounds.most[k] + 1,
+  );
+
+const touch = (a: Manifold, b: Manifold): boolean => a.minGap(b, 1) < 0.06;
+
+/** Every piece leads by touching others to the floor. */
+function standing(all: readonly Piece[], solids: readonly Manifold[]): string | undefined {
+  const reached = all.map((p) => Math.abs(p.bounds.least[2]) < 0.06);
+  for (let grown = true; grown; ) {
+    grown = false;
+    all.forEach((p, i) => {
+      if (reached[i]) return;
+      const holds = all.some((q, j) => reached[j] && near(p, q) && touch(solids[i]!, solids[j]!));
+      if (holds) {
+        reached[i] = true;
+        grown = true;
+      }
+    });
+  }
+  const loose = reached.indexOf(false);
+  return loose < 0 ? undefined : `${all[loose]!.id} hangs in the air`;
+}
+
+/** Each thing that a line joins touches one of those it is joined to. */
+function joints(worked: Worked, solids: readonly Manifold[]): string | undefined {
+  const all = worked.pieces.all;
+  const of = (names: readonly string[]): number[] =>
+    all.flatMap((p, i) =>
+      names.includes(p.part) || p.owners.some((o) => names.includes(o.name)) ? [i] : [],
+    );
+  const single = (name: string): string =>
+    worked.scope.declared.has(name) ? name : name.replace(/e?s$/, "");
+  for (const { entry, title } of worked.joints) {
+    const first = entry.first.map((s) => single(s.thing.name.text));
+    const last = [...entry.through, ...entry.into].map((s) => single(s.thing.name.text));
+    const targets = of(last);
+    for (const name of first) {
+      const met = of([name]).some((i) =>
+        targets.some((j) => i !== j && near(all[i]!, all[j]!) && touch(solids[i]!, solids[j]!)),
+      );
+      if (!met) return `${title}: ${name} touches none of the others`;
+    }
+  }
+  return undefined;
+}
+
+/** By hand: wood in line from head to far side, against the screw's length. */
+function screws(worked: Worked): string | undefined {
+  for (const joint of worked.joints)
+    for (const path of joint.paths) {
+      if (!joint.size || /bolt/.test(joint.fastener?.kind ?? "")) continue;
+      const along = (depth: number): number => depth / Math.cos((joint.angle.approx * Math.PI) / 180);
+      const wood = along(path.layers.reduce((sum, l) => sum + l.depth.approx, 0) + path.behind);
+      const before = along(path.layers.slice(0, -1).reduce((sum, l) => sum + l.depth.approx, 0));
+      const length = joint.size.length.approx;
+      if (wood - length < 3.1) return `${joint.title}: too little wood over the tip`;
+      if (length - before < 12.6) return `${joint.title}: too little bite`;
+      const last = along(path.layers.at(-1)!.depth.approx);
+      const could = Math.min(wood - 3.175, 2 * last) >= 2 * before;
+      if (could && Math.min(length - before, last) < length / 2 - 0.1)
+        return `${joint.title}: less than half holds`;
+    }
+  return undefined;
+}
