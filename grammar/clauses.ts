@@ -204,6 +204,8 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
     "": () => () => rules.measuredPlace(),
     tight: () => just({ kind: "spacing", rule: "tight" }),
     "spread between": () => () => ({ kind: "spread", ...rules.span() }),
+    "spread over": () => () => ({ kind: "spread over", target: rules.thing() }),
+    "with a gap at each end": () => just({ kind: "end gaps" }),
     "as many as fit": () => just({ kind: "repeat" }),
     "at most": () => () => ({ kind: "spacing", rule: "at most apart", value: rules.apart() }),
     mirrored: () => () => ({ kind: "mirrored", ...rules.mirrored() }),

@@ -322,6 +322,8 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
         "spread between left legs and right legs",
         "Repeats with even gaps over that span.",
       ),
+      f("spread over", "spread over posts", "Repeats with even gaps from its one side to its other."),
+      f("with a gap at each end", "with a gap at each end", "A spread row begins and ends with a gap."),
       f("as many as fit", 'as many as fit, at most 4" apart', "As many repeats as the span takes."),
       f("at most", 'at most 4" apart', "The largest gap between repeats."),
       f("mirrored", "mirrored left to right about seat", "A mirror image as well."),

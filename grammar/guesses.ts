@@ -32,6 +32,7 @@ export function guesses(failure: Failure): Complaint[] {
   return [
     ...(failure.part === "head" ? [...names(here), ...joins(here)] : []),
     ...(at ? [...numbers(here, at), ...sizes(here, at), ...marks(here, at)] : []),
+    ...spreads(here),
     ...unsaid(here),
     ...(at ? [...commas(here, at), ...words(here, at)] : commasBefore(here)),
   ];
@@ -260,8 +261,19 @@ function leaveOut(text: string, token: IToken): NonNullable<Complaint["cure"]> {
   return { says: "leave-out", slots: { text: shorten(token.image) }, start, end: end + blank, text: "" };
 }
 
+/** `spread along posts`, `spread in posts`: over one thing. */
+function* spreads({ entry, tokens, text }: Here): Generator<Complaint> {
+  const [first, second] = tokens;
+  if (entry !== "place" || first?.image !== "spread" || !second || !ALONG.has(second.image)) return;
+  const span = spanOf(first, second);
+  const slots = { found: wordsOf(text, span), near: "spread over" };
+  yield complain(span, "not-understood", "word-near", slots, swap(span, "spread over"));
+}
+
+const ALONG: ReadonlySet<string> = new Set(["along", "in", "on", "across", "inside", "within", "down", "up"]);
+
 /** A word that was left out, or a parenthesis; a word that says nothing. */
-function* unsaid({ tokens, part, entry, form, text, at }: Here): Generator<Complaint> {
+function* unsaid({ tokens, part, entry, form, text, at, before }: Here): Generator<Complaint> {
   const [first] = tokens;
   const last = tokens[tokens.length - 1]!;
   const span = spanOf(first!, last);
@@ -271,7 +283,8 @@ function* unsaid({ tokens, part, entry, form, text, at }: Here): Generator<Compl
     yield complain(span, "not-understood", "length-missing", slots, insert(first!, "length"));
   }
   const filler = at ?? last;
-  if (FILLERS.has(filler.image)) {
+  const ofFace = filler.image === "of" && FACES.has(before?.image ?? "");
+  if (FILLERS.has(filler.image) && !ofFace) {
     const slots = { found: filler.image };
     yield complain(spanOf(filler), "not-understood", "word-extra", slots, leaveOut(text, filler));
   }
@@ -288,6 +301,9 @@ function* unsaid({ tokens, part, entry, form, text, at }: Here): Generator<Compl
     yield complain(spanOf(open[0]!, last), "not-understood", "close-missing", {}, cure);
   }
 }
+
+/** `top of posts` is a face, and its `of` is meant. */
+const FACES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "top", "bottom"]);
 
 /** Words that a builder says and the language leaves out. */
 const FILLERS = new Set(["a", "an", "the", "of", "for", "at", "is", "each", "long", "wide", "pieces", "pcs"]);

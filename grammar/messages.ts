@@ -35,6 +35,8 @@ export const SYNTAX_TEMPLATES = {
     ...CURES,
     "clause-near": "“{word}” is not part of a {entry} line. Did you mean “{near}”?",
     "clause-unknown": "“{word}” is not part of a {entry} line. It can go on with {words}.",
+    "spread-form":
+      "To set a row out evenly, say between what or over what: spread between left legs and right legs, or spread over posts.",
     "clause-none":
       "A {entry} line has nothing after a comma, but here comes “{word}”. Write it like: {example}",
     "word-near": "“{found}” does not fit here. Did you mean “{near}”?",
@@ -230,6 +232,8 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
     const slots = { word, entry, example: exampleOf(entry) };
     return complain(span, "not-understood", "clause-none", slots);
   }
+  if (entry === "place" && EVENLY.has(first.image.toLowerCase()))
+    return complain(spanOf(first, tokens[tokens.length - 1]!), "not-understood", "spread-form");
   const openings = [...new Set(forms.flatMap((f) => f.opens.slice(0, 1)))];
   const near = isWord ? nearest(first.image.toLowerCase(), openings)[0] : undefined;
   if (near && near !== first.image) {
@@ -240,6 +244,9 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   const found = isWord ? word : wordsOf(text, spanOf(first, tokens[tokens.length - 1]!));
   return complain(span, "not-understood", "clause-unknown", { word: found, entry, words });
 }
+
+/** Words that a builder reaches for to set a row out. */
+const EVENLY: ReadonlySet<string> = new Set(["spread", "evenly", "even", "equally", "spaced", "distributed"]);
 
 /** The first line of an entry's example. */
 export const exampleOf = (entry: string): string => (entryForm(entry)?.example ?? "").split("\n")[0]!;

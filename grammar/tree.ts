@@ -195,6 +195,8 @@ export type PlaceClause =
       readonly target: Thing;
     }
   | { readonly kind: "between" | "spread"; readonly first: Thing; readonly second: Thing }
+  | { readonly kind: "spread over"; readonly target: Thing }
+  | { readonly kind: "end gaps" }
   | { readonly kind: "centered"; readonly axis?: Axis; readonly target: Thing }
   | { readonly kind: "from"; readonly distance: Expression; readonly datum: Side | "floor" }
   | {

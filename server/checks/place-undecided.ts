@@ -10,16 +10,22 @@ export const placeUndecided: Check = {
   class: "error",
   title: "Where a piece stands is not said",
   page: `A \`place\` line says where a thing stands in three directions: left to right, front to back, and up and down; and how
-a board lies. What is left open cannot be guessed in the shop, so the message offers what is likely meant.
+a board lies. What is left open cannot be guessed in the shop, so the message offers what is likely meant. Only the first line
+of a plan (or of an assembly) may leave left to right and front to back unsaid: it then begins at the plan's left and front,
+and the rest leans on it. An assembly whose own pieces stand on the floor stands on the floor.
 
 \`\`\`sawbuck
-part leg 1 of 2x4, length 28"
-place leg upright, on floor, 0 from left
+part leg of 2x4, length 28"
+part rail of 1x4, length 30"
+place leg upright, on floor, at each corner of 30" x 12"
+place rail across, flat, on legs, flush with left of legs
 \`\`\`
 
 \`\`\`sawbuck
-part leg 1 of 2x4, length 28"
-place leg upright, on floor, 0 from left, 0 from front
+part leg of 2x4, length 28"
+part rail of 1x4, length 30"
+place leg upright, on floor, at each corner of 30" x 12"
+place rail across, flat, on legs, flush with left of legs, flush with front of legs
 \`\`\``,
   templates: {
     open: "Nothing says where “{subject}” stands {directions}.",

@@ -262,6 +262,7 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
     from: seq(some(SIDES), words("to"), some(SIDES)),
     "": MEASURED_PLACE,
     "spread between": seq(target, AND, target),
+    "spread over": target,
     "at most": seq(length, words("apart")),
     mirrored: seq(AXES, words("about"), target),
   },

@@ -5,7 +5,7 @@ import { type Declared, ifKnown, lookUp, type Value } from "../plan";
 import { TOUCHING } from "../solid/contact";
 import { type Display, LENGTH, type Quantity, roughly } from "../units";
 import type { Worked } from "../worked";
-import type { Axis, Placement } from "../worked/placing";
+import { type Axis, type Placement, startsAt } from "../worked/placing";
 import { otherOf } from "../worked/space";
 import { escaped, list, paragraphs, strong } from "./markdown";
 import { exactText, valueOr, whyNot } from "./values";
@@ -25,7 +25,12 @@ export function describePlace(entry: PlaceEntry, worked: Worked): string | undef
   return paragraphs(
     title,
     `Stands ${escaped(`${spans[2]}, ${spans[0]}, ${spans[1]}`)}.`,
-    list([howMany(line, worked, display), liesText(line, worked), touchText(line, worked)]),
+    list([
+      howMany(line, worked, display),
+      liesText(line, worked),
+      touchText(line, worked),
+      startText(line, worked),
+    ]),
   );
 }
 
@@ -74,6 +79,17 @@ function howMany(line: Placement, worked: Worked, display: Display): string {
 function gapText(gap: Quantity | undefined, display: Display): string {
   if (!gap) return "";
   return Math.abs(gap.approx) < TOUCHING ? ", tight" : ` with gaps of ${exactText(gap, display)}`;
+}
+
+/** Where it begins without saying so: as the first of its plan, or on the floor as its own pieces do. */
+function startText(line: Placement, { placing }: Worked): string | undefined {
+  const [x, y, z] = AXES.map((axis) => startsAt(placing, line, axis));
+  const sides = [...(x ? ["left"] : []), ...(y ? ["front"] : [])];
+  const said = [
+    ...(sides.length > 0 ? [`it begins at the ${sides.join(" and the ")}, since no line says otherwise`] : []),
+    ...(z ? ["it stands on the floor, as its own pieces do"] : []),
+  ];
+  return said.length > 0 ? `Taken for granted: ${said.join("; ")}` : undefined;
 }
 
 /** Which way it lies, in the line's own words. */

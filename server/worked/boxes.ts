@@ -21,7 +21,7 @@ import { type BoxInSpace, boxInSpace } from "./box-placed";
 import type { Worker } from "./expressions";
 import { declaredThing } from "./groups";
 import type { Part } from "./parts";
-import type { Piece } from "./pieces";
+import type { Pieces } from "./pieces";
 import type { Placing } from "./placing";
 import { type Extent3, Reader, type Settings } from "./settings";
 
@@ -75,12 +75,12 @@ export function workBox(
   worker: Worker,
   parts: ReadonlyMap<string, Part>,
   placing: Placing,
-  pieces: readonly Piece[],
+  pieces: Pieces,
 ): Box {
   const { entry, at } = declared;
   const { file } = at;
   const read = new Reader(worker, file, entry.clauses);
-  const placed = boxInSpace(declared, placing, pieces);
+  const placed = pieces.complete ? boxInSpace(declared, placing, pieces.all) : undefined;
   const typed = read.extents("inside");
   const inside = typed ?? placed?.inside;
   const bottom = read.extents("tapering") ?? (typed ? undefined : placed?.foot);

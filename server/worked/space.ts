@@ -121,7 +121,7 @@ function hangingOf(
     return group;
   };
   pieces.forEach((p, i) => {
-    if (Math.abs(p.bounds.least[2]) <= TOUCHING && !seen.has(i)) groupFrom(i);
+    if (p.bounds.least[2] <= TOUCHING && !seen.has(i)) groupFrom(i);
   });
   return pieces.flatMap((_, i) => (seen.has(i) ? [] : [groupFrom(i)]));
 }

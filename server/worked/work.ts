@@ -117,7 +117,7 @@ export function work(loaded: Loaded): Worked {
       placing.linesOf(m.declared.name).length > 0,
     ),
   );
-  const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts, placing, asked.pieces.all));
+  const boxes = ofKind("box").map((d) => workBox(d, scope, worker, parts, placing, asked.pieces));
   const fasteners = fastenersOf(scope, worker);
   const main = loaded.files[0]!;
   const space = spaceOf(asked.pieces.all);
@@ -145,6 +145,7 @@ export function work(loaded: Loaded): Worked {
         settings,
       ),
     );
+  const whole = asked.pieces.complete;
   const partial = {
     loaded,
     scope,
@@ -156,8 +157,9 @@ export function work(loaded: Loaded): Worked {
     pieces: asked.pieces,
     space,
     boxes,
-    frames: framesOf(space, joints, parts),
-    loose: loosePieces(space, joints),
+    // What is missing while a line cannot be worked out is no fault of the rest.
+    frames: whole ? framesOf(space, joints, parts) : [],
+    loose: whole ? loosePieces(space, joints) : [],
     rows: unevenRows(space),
     corners: rings.flatMap((ring) => ringCorners(space, ring)),
     fasteners,

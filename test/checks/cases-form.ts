@@ -38,6 +38,8 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     'measure rim = 2 * (30" + 2"\npart leg 4 of 2x4, length rim',
     'part leg 4 of 2" x 4", length 28"',
     "part leg 4 of 45mm x 95mm, length 700mm",
+    'part slat of 1x4, length 20"\nplace slat across, flat, on floor, 3 deep, evenly spaced',
+    'part post of 2x4, length 20"\npart slat of 1x4, length 20"\nplace post upright, on floor, at each corner of 20" x 8"\nplace slat across, on edge, in front of posts, flush with left of posts, 3 high, spread along posts',
     'part leg 4 of 1-3/8" x 3-1/4", length 28"',
     'part leg 4 of 2X4, length 28"',
     leg(', length 2 x 14"'),

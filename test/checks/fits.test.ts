@@ -27,6 +27,13 @@ describe("pieces in one place", () => {
     expect(found(text)).toEqual(problems);
   });
 
+  test("two sides of a ring that does not close are told by the ring alone", () => {
+    const wall =
+      'part wall of 1x6, length 24", long point to long point, ends mitered 12° and beveled 43.08°';
+    const bin = `${wall}\nring bin = 4 wall\nplace bin, on floor, 0 from left, 0 from front, leaning 15° out`;
+    expect(found(bin)).toEqual(["ring-open"]);
+  });
+
   test("the later line is blamed, whatever the order of the solids", () => {
     const text = block('3" from front, flush with left of rail, on floor');
     const [problem] = run(text).problems;

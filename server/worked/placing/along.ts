@@ -6,7 +6,7 @@ import { MOST_PIECES } from "../parts";
 import { type Axis, SIDES_OF } from "./axes";
 import { type Claim, type Edge, mirroredIn, type Pattern } from "./clauses";
 import { diagonalOf } from "./diagonal";
-import { betweenClause, centredAxes, isClaimed, lostFor, openAxes, patternAxis } from "./open";
+import { betweenClause, centredAxes, isClaimed, lostFor, openAxes, patternAxis, startsAt } from "./open";
 import { asManyAsFit, gapOf, type Row, row, type Spacing } from "./pattern";
 import type { Placement, Placing } from "./placing";
 import { noteLoose, rowThatFits } from "./room";
@@ -35,12 +35,15 @@ export function workAlong(placing: Placing, p: Placement, axis: Axis): Value<Alo
   if (openAxes(placing, p).includes(axis)) return lostFor(placing, p) ?? MISTAKE;
   const size = p.block.size(axis);
   if (size.state !== "known") return size;
-  const made = rowAlong(placing, p, axis, size.value);
-  if (made.state !== "known") return made;
-  const { row: line, fix } = made.value;
   const fixes = fixesOf(placing, p, axis);
   if (fixes.state !== "known") return fixes;
-  const low = agreed(placing, p, axis, line.length, fix ? [fix, ...fixes.value] : fixes.value);
+  const made = rowAlong(placing, p, axis, size.value, fixes.value);
+  if (made.state !== "known") return made;
+  const { row: line, fix } = made.value;
+  const start = startOf(placing, p, axis);
+  if (start && start.state !== "known") return start;
+  const own = start ? [{ edge: "low", at: start.value, clause: p.entry.clauses[0] } as Fix] : [];
+  const low = agreed(placing, p, axis, line.length, [...(fix ? [fix] : []), ...fixes.value, ...own]);
   if (low.state !== "known") return low;
   noteLoose(placing, p, axis, line);
   const straight = line.starts.map((s): Stretch => {
@@ -50,7 +53,13 @@ export function workAlong(placing: Placing, p: Placement, axis: Axis): Value<Alo
   return chain(mirrored(placing, p, axis, straight), (stretches) => known({ row: line, stretches }));
 }
 
-function rowAlong(placing: Placing, p: Placement, axis: Axis, size: Quantity): Value<RowAt> {
+function rowAlong(
+  placing: Placing,
+  p: Placement,
+  axis: Axis,
+  size: Quantity,
+  fixes: readonly Fix[],
+): Value<RowAt> {
   const corners = p.entry.clauses.find((c) => c.kind === "corners");
   if (corners?.kind === "corners" && axis !== 2) return cornerRow(placing, p, axis, size, corners);
   const pattern = p.patterns.find((one) => patternAxis(placing, p, one) === axis);
@@ -58,20 +67,60 @@ function rowAlong(placing: Placing, p: Placement, axis: Axis, size: Quantity): V
   const spacing = spacingOf(placing, p, pattern);
   if (spacing && spacing.state !== "known") return spacing;
   const rule = spacing?.value;
-  const clause = pattern.spread ?? (pattern.count ? undefined : betweenClause(placing, p, axis));
-  const span = clause && placing.spanBetween(p, clause, axis);
-  if (span && span.state !== "known") return span;
+  const found = spanOf(placing, p, axis, pattern, rule, fixes);
+  if (found && found.state !== "known") return found;
+  const span = found?.value;
   const n = pattern.count
     ? placing.input.worker.wholeNumber(pattern.count, p.context.file, "how many", MOST_PIECES)
     : span
-      ? known(asManyAsFit(size, rule, less(span.value.high, span.value.low), MOST_PIECES))
+      ? known(asManyAsFit(size, rule, less(span.high, span.low), MOST_PIECES, pattern.endGaps))
       : MISTAKE;
   if (n.state !== "known") return n;
-  const even = pattern.spread || rule?.rule === "at most apart";
-  if (!span || !clause || !even) return known({ row: row(size, n.value, gapOf(size, rule)) });
-  const { low, high } = span.value;
-  const made = rowThatFits(placing, p, pattern, size, n.value, less(high, low));
-  return map(made, (row) => ({ row, fix: { edge: "low", at: low, clause } }));
+  if (!span?.even) return known({ row: row(size, n.value, gapOf(size, rule)) });
+  const made = rowThatFits(placing, p, pattern, size, n.value, less(span.high, span.low));
+  return map(made, (row) => ({ row, fix: { edge: "low", at: span.low, clause: span.clause } }));
+}
+
+/** The room of a row, and whether it fills it with even gaps. */
+interface Span {
+  readonly low: Quantity;
+  readonly high: Quantity;
+  readonly even: boolean;
+  readonly clause: Clause;
+}
+
+/**
+ * Where a row is spread; or between what as many as fit stand; or, where no spacing is said, from the side that one clause
+ * fixes to the opposite side that another does: `6 high, on floor, flush with top of posts`.
+ */
+function spanOf(
+  placing: Placing,
+  p: Placement,
+  axis: Axis,
+  pattern: Pattern,
+  rule: Spacing | undefined,
+  fixes: readonly Fix[],
+): Value<Span> | undefined {
+  const even = rule?.rule === "at most apart";
+  const { spread } = pattern;
+  if (spread?.kind === "spread over")
+    return map(placing.target(p, spread.target, axis), ({ low, high }) => ({
+      low,
+      high,
+      even: true,
+      clause: spread,
+    }));
+  const clause = spread ?? (pattern.count ? undefined : betweenClause(placing, p, axis));
+  if (clause)
+    return map(placing.spanBetween(p, clause, axis), ({ low, high }) => ({
+      low,
+      high,
+      even: even || spread !== undefined,
+      clause,
+    }));
+  const [low, high] = (["low", "high"] as const).map((edge) => fixes.find((f) => f.edge === edge));
+  if (!low || !high || (rule && pattern.count)) return undefined;
+  return known({ low: low.at, high: high.at, even: even || !rule, clause: low.clause });
 }
 
 function spacingOf(placing: Placing, p: Placement, { spacing }: Pattern): Value<Spacing> | undefined {
@@ -197,6 +246,13 @@ function baseOf(placing: Placing, p: Placement, { target, axis, clause }: Claim)
   return map(placing.target(p, target.thing, axis), (t) =>
     target.edge === "low" ? t.low : target.edge === "high" ? t.high : middle(t.low, t.high),
   );
+}
+
+/** Where a line begins that says nothing there: the first of a plan at its start, an assembly with its floor on the floor. */
+function startOf(placing: Placing, p: Placement, axis: Axis): Value<Quantity> | undefined {
+  if (!startsAt(placing, p, axis)) return undefined;
+  if (axis !== 2) return known(NOTHING);
+  return map(placing.boundsOf(placing.assembly(p.subject), 2), (s) => s.low);
 }
 
 /** One start from all that fixes it; a fault when they disagree. */

@@ -103,8 +103,8 @@ export function claimsOf(clauses: readonly Clause[]): Claim[] {
 export const mirroredIn = (entry: PlaceEntry, axis: Axis): Of<"mirrored"> | undefined =>
   entry.clauses.find((c): c is Of<"mirrored"> => c.kind === "mirrored" && axisWritten(c.axis) === axis);
 
-/** A clause that names two things, and puts a row evenly between them. */
-export type Spread = Clause & { readonly kind: "spread" };
+/** A clause that puts a row evenly between two things, or over one. */
+export type Spread = Clause & { readonly kind: "spread" | "spread over" };
 
 /** One `3 high, tight`: how many, in which direction, how far apart. */
 export interface Pattern {
@@ -113,18 +113,21 @@ export interface Pattern {
   readonly axis: Axis | undefined;
   readonly spacing: Of<"spacing"> | undefined;
   readonly spread: Spread | undefined;
+  /** A spread row begins and ends with a gap. */
+  readonly endGaps: boolean;
   readonly clause: Clause;
 }
 
 /** The patterns of a line: what stands after a count belongs to it. */
 export function patternsOf(clauses: readonly Clause[]): Pattern[] {
   const found: { -readonly [K in keyof Pattern]: Pattern[K] }[] = [];
+  const endGaps = clauses.some((c) => c.kind === "end gaps");
   let early: Pick<Pattern, "spacing" | "spread"> = { spacing: undefined, spread: undefined };
   for (const clause of clauses) {
     const last = found[found.length - 1];
     if (clause.kind === "repeat") {
       const axis = clause.direction && axisWritten(clause.direction);
-      found.push({ count: clause.count, axis, ...early, clause });
+      found.push({ count: clause.count, axis, ...early, endGaps, clause });
       early = { spacing: undefined, spread: undefined };
     } else if (clause.kind === "spacing") {
       if (last) last.spacing ??= clause;
@@ -137,7 +140,7 @@ export function patternsOf(clauses: readonly Clause[]): Pattern[] {
   return found;
 }
 
-const isSpread = (c: Clause): c is Spread => c.kind === "spread";
+const isSpread = (c: Clause): c is Spread => c.kind === "spread" || c.kind === "spread over";
 
 /** Left and right, front and back, top and bottom in a thing's words tell a direction. */
 export function axisNamed(things: readonly Thing[]): Axis | undefined {

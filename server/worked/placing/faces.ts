@@ -4,8 +4,9 @@ import { type At, chain, type Declared, known, lookUp, map, unknown, type Value 
 import type { Quantity } from "../../units";
 import { type Axis, axisOfSide, isFar } from "./axes";
 import type { Inside } from "./block";
+import { mirroredIn } from "./clauses";
 import { reach } from "./group";
-import type { Context, Placing } from "./placing";
+import type { Context, Placement, Placing } from "./placing";
 import { compared, least, middle, most, type Stretch, sizeOf } from "./stretch";
 
 const SIZES: Readonly<Record<string, Axis>> = { "overall width": 0, "overall depth": 1, "overall height": 2 };
@@ -24,11 +25,38 @@ export function placedProperty(
 ): Value<Quantity> | undefined {
   const context = placing.contextAt(at);
   const size = SIZES[property];
-  if (size !== undefined) return map(here(placing, thing, size, context), sizeOf);
+  if (size !== undefined)
+    return alone(placing, thing, size, context) ?? map(here(placing, thing, size, context), sizeOf);
   const face = FACES.find((f) => f === property);
   if (!face) return undefined;
   return map(here(placing, thing, axisOfSide(face), context), (s) => (isFar(face) ? s.high : s.low));
 }
+
+/**
+ * The size of what one line puts in one place, which does not depend on where that is; undefined for a group of several
+ * places.
+ */
+function alone(placing: Placing, thing: Thing, axis: Axis, context: Context): Value<Quantity> | undefined {
+  const declared = lookUp(placing.input.scope, thing.name.text);
+  if (!declared || thing.where.length > 0) return undefined;
+  const lines = context.placements.filter(
+    ({ subject, block }) =>
+      subject.name === declared.name ||
+      (subject.kind !== "part" && (block?.inside(declared.name).length ?? 0) > 0),
+  );
+  const [line] = lines;
+  if (lines.length !== 1 || !line?.block || !isSingle(line, axis)) return undefined;
+  if (line.subject.name === declared.name) return line.block.size(axis);
+  return chain(reach(line.block.inside(declared.name), axis), (r) =>
+    r ? known(sizeOf(r)) : unknown("placing", ""),
+  );
+}
+
+/** Whether a line stands in one place in that direction, as its words tell. */
+const isSingle = ({ entry, patterns }: Placement, axis: Axis): boolean =>
+  patterns.every((one) => one.axis !== undefined && one.axis !== axis) &&
+  !mirroredIn(entry, axis) &&
+  !(axis !== 2 && entry.clauses.some((c) => c.kind === "corners"));
 
 function here(placing: Placing, thing: Thing, axis: Axis, context: Context): Value<Stretch> {
   const declared = lookUp(placing.input.scope, thing.name.text);

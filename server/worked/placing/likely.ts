@@ -11,11 +11,18 @@ export interface Likely {
   readonly lie: "lie" | "flat or on edge" | undefined;
 }
 
-/** The clause most likely meant for each open direction: level with what the line already names, else at the plan's own start. */
+/**
+ * The clause most likely meant for each open direction: level with what the line already names and that does not lean on it in
+ * turn, else at the plan's own start.
+ */
 export function likely(p: Placement, open: readonly Axis[]): Likely {
   const lie = p.subject.kind === "part" && !p.block ? lieOf(p.entry.clauses) : undefined;
   const missing = lie === "lie" || lie === "flat or on edge" ? lie : undefined;
-  const target = p.entry.clauses.map(targetOf).find((t) => t && t.name.text !== "floor");
+  const back = leaningOn(p);
+  const single = (name: string) => back.has(name) || back.has(name.replace(/e?s$/, ""));
+  const target = p.entry.clauses
+    .map(targetOf)
+    .find((t) => t && t.name.text !== "floor" && !single(t.name.text));
   const words = target && [...target.where.map((w) => w.text), target.name.text].join(" ");
   const offers = open.map((axis) => {
     const [near] = SIDES_OF[axis];
@@ -23,6 +30,26 @@ export function likely(p: Placement, open: readonly Axis[]): Likely {
     return axis === 2 ? "on floor" : `0 from ${near}`;
   });
   return { offers, lie: missing };
+}
+
+/** The names of what leans on a line, straight or through others: what it would go round in a circle with. */
+function leaningOn(p: Placement): ReadonlySet<string> {
+  const names = new Set([p.subject.name]);
+  for (let before = -1; before !== names.size; ) {
+    before = names.size;
+    for (const other of p.context.placements) {
+      const leans = other.entry.clauses.some((c) =>
+        thingsOf(c).some((t) => names.has(t.name.text) || names.has(t.name.text.replace(/e?s$/, ""))),
+      );
+      if (leans) names.add(other.subject.name);
+    }
+  }
+  return names;
+}
+
+function thingsOf(clause: Clause): readonly Thing[] {
+  if (clause.kind === "between" || clause.kind === "spread") return [clause.first, clause.second];
+  return "target" in clause && clause.target ? [clause.target] : [];
 }
 
 function targetOf(clause: Clause): Thing | undefined {

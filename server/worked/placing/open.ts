@@ -5,7 +5,7 @@ import { AXES, type Axis, axisOfSide } from "./axes";
 import { axisNamed, type Pattern } from "./clauses";
 import { diagonalClause, faceAxes } from "./diagonal";
 import { lengthAxis, lieOf } from "./frame";
-import type { Placement, Placing } from "./placing";
+import type { Context, Placement, Placing } from "./placing";
 import type { Stretch } from "./stretch";
 
 export type Two = Clause & { readonly kind: "between" | "spread" };
@@ -30,6 +30,8 @@ export function betweenFound(placing: Placing, p: Placement, clause: Two): Betwe
 
 function findBetween(placing: Placing, p: Placement, clause: Two): BetweenAxis {
   const open = braceOpen(p) ?? openFor(p, clause);
+  const level = [clause.first, clause.second].some((t) => placing.isFloor(t));
+  if (level) return { axis: 2, lost: undefined };
   if (open.length === 1) return { axis: open[0], lost: undefined };
   const named = axisNamed([clause.first, clause.second]);
   if (named !== undefined && open.includes(named)) return { axis: named, lost: undefined };
@@ -93,6 +95,7 @@ export function betweenClause(
 export function patternAxis(placing: Placing, p: Placement, pattern: Pattern): Axis | undefined {
   if (pattern.axis !== undefined) return pattern.axis;
   const clause = pattern.spread ?? p.entry.clauses.find((c) => c.kind === "between");
+  if (clause?.kind === "spread over") return undefined;
   return clause?.kind === "between" || clause?.kind === "spread"
     ? betweenAxis(placing, p, clause)
     : undefined;
@@ -124,8 +127,57 @@ export function centredAxes(placing: Placing, p: Placement): Axis[] {
 export const isClaimed = (placing: Placing, p: Placement, axis: Axis): boolean =>
   fixedAxes(placing, p).has(axis) || p.entry.clauses.some((c) => c.kind === "centered" && !c.axis);
 
-/** Directions in which nothing says where the thing stands. */
-export function openAxes(placing: Placing, p: Placement): Axis[] {
+/** Directions in which nothing says where the thing stands, nor that it is the first that the rest leans on. */
+export const openAxes = (placing: Placing, p: Placement): Axis[] =>
+  unsaidAxes(placing, p).filter((axis) => !startsAt(placing, p, axis));
+
+/** Whether a line stands at the start of its context without saying so. */
+export function startsAt(placing: Placing, p: Placement, axis: Axis): boolean {
+  if (axis === 2) return standsOnFloor(placing, p);
+  return placing.firstOf(p.context, axis) === p;
+}
+
+/** What is placed is an assembly whose own pieces stand on its floor: it stands on the floor where it is placed. */
+function standsOnFloor(placing: Placing, p: Placement): boolean {
+  if (p.subject.kind !== "assembly" || !unsaidAxes(placing, p).includes(2)) return false;
+  const onFloor = (c: Clause): boolean =>
+    (c.kind === "touches" && c.relation === "on" && c.target.name.text === "floor" && !c.distance) ||
+    (c.kind === "from" && c.datum === "floor");
+  return placing.assembly(p.subject).placements.some((inner) => inner.entry.clauses.some(onFloor));
+}
+
+/**
+ * The line that the rest of its context leans on in a level direction: the first that says nothing there, where no line says
+ * a distance from the start, nor makes its own corners.
+ */
+export function findFirst(context: Context, axis: Axis): Placement | undefined {
+  const anchored = context.placements.some(({ entry }) =>
+    entry.clauses.some(
+      (c) =>
+        (c.kind === "from" && c.datum !== "floor" && axisOfSide(c.datum) === axis) ||
+        (c.kind === "corners" && !c.target),
+    ),
+  );
+  if (anchored) return undefined;
+  return context.placements.find((p) => saysNothing(p, axis));
+}
+
+/** Whether the words of a line alone say nothing of a direction: no relation there, and none whose direction must be found. */
+function saysNothing(p: Placement, axis: Axis): boolean {
+  const found = p.entry.clauses.some(
+    (c) =>
+      c.kind === "between" ||
+      c.kind === "corners" ||
+      c.kind === "diagonal" ||
+      (c.kind === "spread" && !p.patterns.some((one) => one.spread === c && one.axis !== undefined)) ||
+      (c.kind === "centered" && !c.axis),
+  );
+  const spread = p.patterns.some((one) => one.spread && one.axis === axis);
+  return !found && !spread && !claimedAxes(p).has(axis);
+}
+
+/** Directions in which no clause says where the thing stands. */
+function unsaidAxes(placing: Placing, p: Placement): Axis[] {
   if (p.entry.clauses.some((c) => c.kind === "centered" && !c.axis)) return [];
   const fixed = fixedAxes(placing, p);
   const corners = p.entry.clauses.some((c) => c.kind === "corners");

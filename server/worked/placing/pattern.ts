@@ -23,8 +23,16 @@ export function row(size: Quantity, n: number, gap: Quantity): Row {
   return { starts, length: add(starts[n - 1] ?? NOTHING, size), gap: n > 1 ? gap : undefined };
 }
 
-/** `n` pieces with even gaps, the first and the last at the ends of the span; one alone stands in its middle. */
-export function spreadOver(size: Quantity, n: number, span: Quantity): Row {
+/**
+ * `n` pieces with even gaps, the first and the last at the ends of the span, or a gap from them; one alone stands in its
+ * middle.
+ */
+export function spreadOver(size: Quantity, n: number, span: Quantity, endGaps: boolean): Row {
+  if (endGaps) {
+    const gap = scaled(less(span, scaled(size, n)), 1, n + 1);
+    const { starts } = row(size, n, gap);
+    return { starts: starts.map((s) => add(s, gap)), length: span, gap };
+  }
   if (n === 1) return { starts: [scaled(less(span, size), 1, 2)], length: span, gap: undefined };
   const gap = scaled(less(span, scaled(size, n)), 1, n - 1);
   return { ...row(size, n, gap), length: span };
@@ -42,13 +50,15 @@ export function asManyAsFit(
   spacing: Spacing | undefined,
   span: Quantity,
   most: number,
+  endGaps = false,
 ): number {
   const gap = gapOf(size, spacing);
   const pitch = add(size, gap);
   if (compared(pitch, NOTHING) <= 0) return 1;
-  const ratio =
-    add(span, gap).exact && pitch.exact ? fraction.divide(add(span, gap).exact!, pitch.exact) : undefined;
-  const n = ratio ? fraction.toNumber(ratio) : add(span, gap).approx / pitch.approx;
+  // n pieces have n - 1 gaps between them, or n + 1 with the two at the ends.
+  const room = endGaps ? less(span, gap) : add(span, gap);
+  const ratio = room.exact && pitch.exact ? fraction.divide(room.exact, pitch.exact) : undefined;
+  const n = ratio ? fraction.toNumber(ratio) : room.approx / pitch.approx;
   const whole =
     spacing?.rule === "at most apart"
       ? ratio

@@ -27,7 +27,7 @@ import { type Claim, claimsOf, type Pattern, type PlaceEntry, patternsOf } from 
 import { Counts } from "./counts";
 import { diagonalClause, diagonalCut } from "./diagonal";
 import { Groups } from "./groups";
-import type { BetweenAxis, Two } from "./open";
+import { type BetweenAxis, findFirst, type Two } from "./open";
 import type { RingStand } from "./ring-block";
 import { compared, hull, NOTHING, type Stretch } from "./stretch";
 import { tellOpen, tellWords } from "./undecided";
@@ -67,6 +67,7 @@ export class Placing {
   readonly counts = new Counts(this);
   /** The directions that lines with `between` and `spread between` were found to run in. */
   readonly between = new Map<Two, BetweenAxis>();
+  private readonly firsts = new Map<string, Placement | undefined>();
   private readonly contexts = new Map<string, Context>();
   private readonly groups: Groups;
   private readonly assemblies: readonly Declared[];
@@ -156,6 +157,18 @@ export class Placing {
     const declared = lookUp(this.input.scope, thing.name.text);
     if (!declared) return MISTAKE;
     return chain(this.groups.reach(declared, thing, axis, p.context, p), (r) => (r ? known(r) : MISTAKE));
+  }
+
+  /** The ground, which is a level and no thing: unless the plan has a part of that name. */
+  isFloor({ name }: Thing): boolean {
+    return name.text === "floor" && !lookUp(this.input.scope, "floor");
+  }
+
+  /** The line of a context that begins at its start in a level direction, since none says where that is. */
+  firstOf(context: Context, axis: Axis): Placement | undefined {
+    const key = `${context.name} ${axis}`;
+    if (!this.firsts.has(key)) this.firsts.set(key, findFirst(context, axis));
+    return this.firsts.get(key);
   }
 
   /** From the first to the last of what a thing means, in one direction. */

@@ -22,7 +22,7 @@ export function rowThatFits(
   span: Quantity,
 ): Value<Row> {
   const length = scaled(size, n);
-  if (compared(length, span) <= 0) return known(spreadOver(size, n, span));
+  if (compared(length, span) <= 0) return known(spreadOver(size, n, span, pattern.endGaps));
   const { count, spread, clause } = pattern;
   const room = compared(span, size) < 0 ? 0 : asManyAsFit(size, undefined, span, n);
   const at = (c: { start: number; end: number }): At => ({

@@ -1,0 +1,68 @@
+/** What would become of a plan if the pieces of one of its lines stood a little elsewhere. Millimetres. */
+import { lookUp, usesOf } from "../plan";
+import { type Bounds, bodyOf, boundsOf, TOUCHING } from "../solid/contact";
+import { placed } from "../solid/pose";
+import type { Vec3 } from "../solid/vector";
+import { hangingFreely } from "./hanging";
+import { HAIRLINE } from "./overlaps";
+import type { Piece } from "./pieces";
+import type { Placement } from "./placing";
+import { type Space, spaceOf } from "./space";
+import type { Worked } from "./work";
+
+type Axis = 0 | 1 | 2;
+const AXES = [0, 1, 2] as const;
+
+/**
+ * The pieces that would hang in the air if those of a line of the plan were moved that far, by their places among all.
+ * Undefined where that would spoil something: pieces in each other, other pieces joined, more room taken where the plan says
+ * what it must fit, or something else worked out from where they stand.
+ */
+export function movedBy(
+  worked: Worked,
+  placement: Placement,
+  axis: Axis,
+  shift: number,
+): readonly number[] | undefined {
+  const line = worked.pieces.lines.find((l) => l.placement === placement);
+  if (!line || placement.subject.kind !== "part" || leansOn(worked, placement)) return undefined;
+  const { space } = worked;
+  const moved = new Set(line.pieces);
+  const after = spaceOf(space.pieces.map((p) => (moved.has(p) ? shifted(p, axis, shift) : p)));
+  const one = (i: number): boolean => moved.has(space.pieces[i]!);
+  const clear = after.clashes.every((c) => c.depth <= HAIRLINE || !(one(c.a) || one(c.b)));
+  const touching = (meetings: Space["meetings"]): string =>
+    meetings.flatMap((m) => (one(m.a) !== one(m.b) ? [`${m.a} ${m.b}`] : [])).join();
+  const joined = isJoined(worked, placement);
+  const same = !joined || touching(after.meetings) === touching(space.meetings);
+  const { space: room, wayIn } = worked.settings;
+  const fits = !(room || wayIn) || within(after.bounds, space.bounds);
+  return clear && same && fits ? hangingFreely(after).flat() : undefined;
+}
+
+function leansOn({ loaded, scope }: Worked, { entry, subject }: Placement): boolean {
+  const joining = new Set(["fasten", "glue", "coat", "line", "step", "accept", "load"]);
+  return loaded.files.some(({ tree }) =>
+    tree.entries.some((other) => {
+      if (other === entry || joining.has(other.kind)) return false;
+      const uses = other.kind === "place" ? usesOf(other).slice(1) : usesOf(other);
+      return uses.some((u) => lookUp(scope, u.name.text)?.name === subject.name);
+    }),
+  );
+}
+
+/** A joint whose pieces touch others than before has other screws. */
+const isJoined = ({ joints, scope }: Worked, { subject }: Placement): boolean =>
+  joints.some(({ entry }) => usesOf(entry).some((u) => lookUp(scope, u.name.text)?.name === subject.name));
+
+function shifted(piece: Piece, axis: Axis, by: number): Piece {
+  const origin: Vec3 = [axis === 0 ? by : 0, axis === 1 ? by : 0, axis === 2 ? by : 0];
+  const pose = { length: [1, 0, 0], width: [0, 1, 0], thickness: [0, 0, 1], origin } as const;
+  const cells = piece.cells.map((cell) => bodyOf(placed(cell, pose)));
+  return { ...piece, cells, bounds: boundsOf(cells.flatMap((c) => [c.bounds.least, c.bounds.most])) };
+}
+
+const within = (inner: Bounds | undefined, outer: Bounds | undefined): boolean =>
+  !inner ||
+  !outer ||
+  AXES.every((k) => inner.least[k] > outer.least[k] - TOUCHING && inner.most[k] < outer.most[k] + TOUCHING);

@@ -1,0 +1,82 @@
+/** 4. A cure that rewrites a placed plan removes its problem and adds no error and no hazard. */
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import type { Edit } from "../../server/checks";
+import type { Reader } from "../../server/plan";
+import { evaluate } from "../../server/service";
+import { RUNS } from "./plans";
+
+const nothing: Reader = (path) => ({ file: path, refused: "there is no such file" });
+const problems = (text: string) => evaluate("plan.sawbuck", text, nothing).problems;
+const apply = (text: string, edits: readonly Edit[]): string =>
+  [...edits]
+    .sort((a, b) => b.start - a.start)
+    .reduce((t, e) => t.slice(0, e.start) + e.text + t.slice(e.end), text);
+const grave = (text: string): string[] =>
+  problems(text).flatMap((p) => (p.class === "error" || p.class === "hazard" ? [p.code] : []));
+
+const eighths = (most: number): fc.Arbitrary<string> =>
+  fc.integer({ min: 0, max: most * 8 }).map((n) => {
+    const [whole, rest] = [Math.floor(n / 8), n % 8];
+    return rest === 0 ? `${whole}"` : whole === 0 ? `${rest}/8"` : `${whole}-${rest}/8"`;
+  });
+const onFloor = fc
+  .tuple(eighths(20), eighths(10))
+  .map(([x, y]) => `on floor, ${x} from left, ${y} from front`);
+const raised = fc
+  .tuple(eighths(4), eighths(20), eighths(10))
+  .map(([z, x, y]) => `${z} up, ${x} from left, ${y} from front`);
+const over = fc
+  .tuple(eighths(2), eighths(8))
+  .map(([z, x]) => `${z} above bearer, ${x} in from left of bearer, flush with front of bearer`);
+const joint = fc
+  .tuple(fc.integer({ min: 1, max: 7 }), fc.constantFrom('#8 x 1-5/8"', '#10 x 2"', '#8 x 3"'))
+  .map(([n, screw]) => `fasten slat into bearer, ${n} ${screw} at each crossing`);
+
+/** Boards laid about at random, two of them on others, and some of them joined. */
+const laidAbout = fc
+  .record({
+    places: fc.tuple(onFloor, fc.oneof(onFloor, raised), fc.oneof(raised, over), over),
+    joint: fc.option(joint),
+    space: fc.option(fc.constantFrom('space 30" wide, 12" deep, 6" high', 'way in 8" wide')),
+  })
+  .map(({ places: [bearer, block, slat, lid], joint, space }) =>
+    [
+      "plan Laid about",
+      ...(space ? [`  ${space}`] : []),
+      'part bearer of 2x4, length 24"',
+      'part block of 4x4, length 6"',
+      'part slat of 1x4, length 9"',
+      'part lid of 1x6, length 12"',
+      `place bearer across, flat, ${bearer}`,
+      `place block across, flat, ${block}`,
+      `place slat front to back, flat, ${slat}`,
+      `place lid across, flat, ${lid}`,
+      ...(joint ? [joint] : []),
+      "",
+    ].join("\n"),
+  );
+
+/** Each is worked out many times over. */
+const CASES = Math.ceil(RUNS / 4);
+
+test("boards laid about", () => {
+  let cured = 0;
+  fc.assert(
+    fc.property(laidAbout, (text) => {
+      const before = grave(text);
+      for (const problem of problems(text))
+        for (const cure of problem.cures) {
+          if (cure.edits.length === 0) continue;
+          cured++;
+          const after = apply(text, cure.edits);
+          const same = (t: string): number => problems(t).filter((p) => p.code === problem.code).length;
+          expect(same(after)).toBeLessThan(same(text));
+          expect(grave(after).filter((code) => !before.includes(code))).toEqual([]);
+        }
+    }),
+    { numRuns: CASES },
+  );
+  console.log(`${cured} cures were tried`);
+  expect(cured).toBeGreaterThan(CASES / 5);
+});
