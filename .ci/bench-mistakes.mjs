@@ -13,5 +13,7 @@ await build({
   external: ["manifold-3d"],
   outfile: "dist/bench-mistakes.mjs",
 });
-const { status } = spawnSync(process.execPath, ["dist/bench-mistakes.mjs"], { stdio: "inherit" });
+const { status } = spawnSync(process.execPath, ["dist/bench-mistakes.mjs", ...process.argv.slice(2)], {
+  stdio: "inherit",
+});
 process.exit(status ?? 1);

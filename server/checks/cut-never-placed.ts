@@ -1,14 +1,15 @@
 import { ifKnown } from "../plan";
 import type { Part, Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { countCures, ringsWith } from "./placed";
+import { countCures, isPlaced, ringsWith } from "./placed";
 
 export const cutNeverPlaced: Check = {
   code: "cut-never-placed",
   class: "warning",
   title: "Pieces are cut that stand nowhere",
   page: `In a plan that says where its pieces stand, a piece that is cut and placed nowhere is wood wasted, or a \`place\` line
-forgotten. Spares are asked for by \`spare\` in the plan line, not by a larger number.
+forgotten. So is a ring or an assembly that no line places. Spares are asked for by \`spare\` in the plan line, not by a larger
+number.
 
 \`\`\`sawbuck
 part leg 6 of 2x4, length 28"
@@ -22,14 +23,24 @@ place leg upright, on floor, at each corner of 30" x 16"
   templates: {
     more: "{stated} of “{part}” are cut, but only {placed} {stand} anywhere.",
     none: "{stated} of “{part}” {are} cut, but no line places {it}.",
+    whole: "“{name}” is put together, but no line places it.",
     write: "Write {to}",
     drop: "Leave the number out, so that its places count",
   },
   run: (worked) => {
     if (worked.placing.plan.placements.length === 0 || someLineUnread(worked)) return [];
-    return [...worked.parts.values()].flatMap((part) => tell(part, worked));
+    return [...[...worked.parts.values()].flatMap((part) => tell(part, worked)), ...wholes(worked)];
   },
 };
+
+/** Rings and assemblies of the plan itself that stand nowhere. */
+function wholes(worked: Worked): Finding[] {
+  return [...worked.scope.declared.values()].flatMap(({ kind, name, role, at }): Finding[] => {
+    const put = kind === "ring" || kind === "assembly";
+    if (!put || role !== "plan" || isPlaced(name, worked)) return [];
+    return [{ at, about: [name], says: "whole", slots: { name } }];
+  });
+}
 
 function tell(part: Part, worked: Worked): Finding[] {
   const { statedCount: stated, name, declared } = part;

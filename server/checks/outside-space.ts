@@ -13,6 +13,8 @@ pieces, from the foremost to the last, and from the lowest to the highest they m
 does not matter, so a piece that is placed to the left of where the plan begins is fine as long as the whole is no wider than
 the space.
 
+What reaches below the floor is told as well: a post that is dug in may stand, by \`accept outside-space on … because …\`.
+
 \`\`\`sawbuck
 plan A rack
   space 30" wide, 20" deep
@@ -32,10 +34,11 @@ place rail across, on edge, in front of legs, flush with left of legs, flush wit
 \`\`\``,
   templates: {
     over: "It is {reach} {way}, and its space is {limit} {way}: {over} too much, and {piece} reaches furthest.",
+    below: "{piece} reaches {depth} below the floor{more}.",
     space: "The space is {limit} {way}.",
     less: "Make it {over} {less}.",
   },
-  run: (worked) => SIDES.flatMap((side) => findingsOf(side, worked)),
+  run: (worked) => [...SIDES.flatMap((side) => findingsOf(side, worked)), ...below(worked)],
 };
 
 type Space = Clause & { readonly kind: "space" | "way in" };
@@ -68,6 +71,30 @@ function findingsOf({ side, axis, less }: (typeof SIDES)[number], worked: Worked
     },
   ];
 }
+
+/** Pieces in the ground: an error for what does not even reach up to it, a warning for what is dug in. */
+function below({ space }: Worked): Finding[] {
+  const sunk = space.pieces
+    .filter((p) => p.bounds.least[2] < -GROUND)
+    .sort((a, b) => a.bounds.least[2] - b.bounds.least[2]);
+  const [deepest] = sunk;
+  if (!deepest) return [];
+  const rest = sunk.length - 1;
+  const more = rest === 0 ? "" : rest === 1 ? ", and so does another piece" : `, and so do ${rest} other pieces`;
+  return [
+    {
+      at: deepest.at,
+      class: deepest.bounds.most[2] > GROUND ? "warning" : "error",
+      about: [deepest.part, ...deepest.owners.map((o) => o.name)],
+      says: "below",
+      slots: { piece: pieceName(deepest), depth: mm(-deepest.bounds.least[2]), more },
+      numbers: [{ name: "below the floor", value: mm(-deepest.bounds.least[2]), source: "worked out" }],
+    },
+  ];
+}
+
+/** What reaches no further down, in mm, stands on the floor: 1/64". */
+const GROUND = 0.4;
 
 /** Where the plan says that side of the space. */
 function extentAt({ loaded }: Worked, side: "wide" | "deep" | "high"): At | undefined {

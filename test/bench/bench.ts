@@ -6,6 +6,7 @@ import { hoverAt } from "../../server/features/hover";
 import type { Reader } from "../../server/plan";
 import { evaluate, sheetOf, writeSheet } from "../../server/service";
 import { planOf } from "./plan";
+import { drawingFigures, previewFigures } from "./preview";
 import { Server } from "./server";
 import { type Figure, inMs, print, timed } from "./stats";
 
@@ -43,7 +44,9 @@ async function main(): Promise<void> {
     inMs(timed(60, () => completionsAt(evaluated, short.indexOf("- thickness", at)))),
   );
   add("shop sheet as HTML, 300 lines", "", inMs(timed(20, () => writeSheet(sheetOf(evaluated), "html"))));
+  figures.push(...drawingFigures());
   await overStdio(short, long);
+  figures.push(...(await previewFigures()));
   add("extension package", "3 MB", `${(statSync("dist/sawbuck.vsix").size / 1e6).toFixed(2)} MB`);
   print(figures);
 }

@@ -1,16 +1,10 @@
 /** Measures the drawing of the built thing, from solids to SVG text, and prints each figure beside its budget. */
-import { type DrawnPiece, drawExploded, drawView } from "../../server/sheet/piece-drawing";
+import { drawExploded, drawView } from "../../server/sheet/piece-drawing";
 import { viewOf } from "../../server/sheet/piece-drawing/views";
 import { svgText } from "../../server/sheet/svg";
 import { pictureOf } from "../../server/solid/view";
-import { bench, trough } from "../sheet/made-pieces";
+import { bench, troughs } from "../sheet/made-pieces";
 import { type Figure, inMs, print, timed } from "./stats";
-
-/** Ten troughs in two rows. */
-const troughs = (): readonly DrawnPiece[] =>
-  Array.from({ length: 10 }, (_, i) =>
-    trough([(i % 2) * 1200, Math.floor(i / 2) * 600, 0], `copy ${i} / `),
-  ).flat();
 
 const options = {
   name: "bench",

@@ -46,6 +46,9 @@ export const FITS_CASES: Readonly<Record<string, readonly Case[]>> = {
     ),
   ],
   "outside-space": [
+    'part post of 4x4, length 40"\nplace post upright, wide face front, (0" - 24") up',
+    'part post of 4x4, length 40"\nplace post upright, wide face front, (0" - 12") up, at each corner of 30" x 12"',
+    'part slat of 1x4, length 40"\nplace slat across, flat, under floor, 2 deep, 1" apart',
     `plan A rack\n  UNITS\n  space 30" wide, 10" deep, 18" high\n${onLegs("on legs")}`,
     `plan A rack\n  UNITS\n  space 34" wide\n${RAIL}part arm of 1x4, length 12"\nplace arm across, flat, on rail, 8" past left of rail, flush with front of rail`,
   ],

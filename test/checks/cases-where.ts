@@ -82,6 +82,7 @@ export const WHERE_CASES: Readonly<Record<string, readonly Case[]>> = {
     LEGS.replace("part leg", "part leg 2").replace('28"', '28", 1 left and 1 right'),
   ],
   "cut-never-placed": [
+    'part leg 4 of 2x4, length 28"\npart cap of 1x4, length 30", ends mitered 45°\nplace leg upright, on floor, at each corner of 30" x 16"\nring rim = 4 cap\nassembly gate\n  place leg upright, on floor',
     LEGS.replace("part leg", "part leg 6"),
     'part leg 2 of 2x4, length 28"\nplace leg upright, on floor, 0 from left, 0 from front',
     `${LEGS}\npart wedge 4 of 1x4, length 3"`,

@@ -1,7 +1,8 @@
 /**
  * npm run bench:mistakes: how many mistakes that matter the checks find. Every sample is changed in one place at a time;
  * a change is caught when a new problem points at the changed entry or at one that depends on it, and harmless only when
- * an independent judge finds that the plan can still be built. Prints a table per kind and every miss. Seeded.
+ * an independent judge finds that the plan can still be built. Prints a table per kind and every miss, and with --harmless
+ * what was judged so. Seeded.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
@@ -11,7 +12,7 @@ import { load, usesOf } from "../../../server/plan";
 import { type Worked, work } from "../../../server/worked";
 import { random } from "../../published/random";
 import { type Kind, type Mutant, mutantsOf, namesOf } from "./mutants";
-import { broken, ready } from "./oracle";
+import { broken, joinedIn, ready } from "./oracle";
 
 const SAMPLES = resolve("samples");
 const SEED = 20261125;
@@ -97,6 +98,7 @@ for (const name of readdirSync(SAMPLES)
     console.log(
       `on the original ${name}: ${p.code} ${problemText(p.code, p, before.worked.settings.display)}`,
     );
+  const joined = joinedIn(before.worked);
   for (const mutant of mutantsOf(text, random(SEED))) {
     const row = tally.get(mutant.kind)!;
     row.made++;
@@ -105,9 +107,12 @@ for (const name of readdirSync(SAMPLES)
       row.caught++;
       continue;
     }
-    const why = broken(after.worked);
-    if (why === undefined) row.harmless++;
-    else {
+    const why = broken(after.worked, joined);
+    if (why === undefined) {
+      row.harmless++;
+      if (process.argv.includes("--harmless"))
+        console.log(`harmless: ${name}:${mutant.line} ${mutant.kind}: ${mutant.what}`);
+    } else {
       row.missed++;
       misses.push(`${name}:${mutant.line} ${mutant.kind}: ${mutant.what} — ${why}`);
     }

@@ -12,11 +12,16 @@ export async function ready(): Promise<void> {
   lib.setup();
 }
 
-/** What holds a built plan together: pairs of pieces that lie on each other and are joined, by the pieces' identities. */
-export type Joined = ReadonlyMap<string, readonly string[]>;
+/** Identities of the pieces that a plan joins to what they lie on, a line's own words before each. */
+export const joinedIn = (worked: Worked): ReadonlySet<string> =>
+  new Set(
+    worked.joints.flatMap(({ title, placed }) =>
+      (placed?.crossings ?? []).map((c) => `${title}: ${worked.pieces.all[c.first]!.id}`),
+    ),
+  );
 
-/** Why it cannot be built; undefined when it can. */
-export function broken(worked: Worked): string | undefined {
+/** Why it cannot be built; undefined when it can. `joined` is what the plan joined before it was changed. */
+export function broken(worked: Worked, joined: ReadonlySet<string>): string | undefined {
   if (worked.musts.some((m) => m.holds === false)) return "a must is broken";
   const solids = worked.pieces.all.map(solidOf);
   const all = worked.pieces.all;
@@ -27,7 +32,7 @@ export function broken(worked: Worked): string | undefined {
       // Deeper than 1/64" over a square inch.
       if (common.volume() > 256) return `${all[i]!.id} and ${all[j]!.id} overlap`;
     }
-  return standing(all, solids) ?? joints(worked, solids) ?? screws(worked);
+  return standing(all, solids) ?? joints(worked, solids, joined) ?? screws(worked);
 }
 
 function solidOf({ cells }: Piece): Manifold {
@@ -66,8 +71,12 @@ function standing(all: readonly Piece[], solids: readonly Manifold[]): string | 
   return loose < 0 ? undefined : `${all[loose]!.id} hangs in the air`;
 }
 
-/** Each thing that a line joins touches one of those it is joined to. */
-function joints(worked: Worked, solids: readonly Manifold[]): string | undefined {
+/** Each thing that a line joins touches one of those it is joined to, and so does every piece that did. */
+function joints(
+  worked: Worked,
+  solids: readonly Manifold[],
+  joined: ReadonlySet<string>,
+): string | undefined {
   const all = worked.pieces.all;
   const of = (names: readonly string[]): number[] =>
     all.flatMap((p, i) =>
@@ -80,10 +89,12 @@ function joints(worked: Worked, solids: readonly Manifold[]): string | undefined
     const last = [...entry.through, ...entry.into].map((s) => single(s.thing.name.text));
     const targets = of(last);
     for (const name of first) {
-      const met = of([name]).some((i) =>
-        targets.some((j) => i !== j && near(all[i]!, all[j]!) && touch(solids[i]!, solids[j]!)),
-      );
-      if (!met) return `${title}: ${name} touches none of the others`;
+      const meets = (i: number): boolean =>
+        targets.some((j) => i !== j && near(all[i]!, all[j]!) && touch(solids[i]!, solids[j]!));
+      const own = of([name]);
+      if (!own.some(meets)) return `${title}: ${name} touches none of the others`;
+      const lost = own.find((i) => joined.has(`${title}: ${all[i]!.id}`) && !meets(i));
+      if (lost !== undefined) return `${title}: ${all[lost]!.id} touches none of the others any more`;
     }
   }
   return undefined;
