@@ -41,7 +41,15 @@ export function solidOf({ cut: ends, width, thickness, takenOut }: BoardShape): 
   );
   if (!whole) return { cells: [], ridges: [] };
   const cells = takenOut.length === 0 ? [whole] : apartFrom(whole, takenOut);
-  return { cells, ridges: ridgesOf(cells) };
+  let ridges: Ridge[] | undefined;
+  // Only a drawing asks for its ridges.
+  return {
+    cells,
+    get ridges() {
+      ridges ??= ridgesOf(cells);
+      return ridges;
+    },
+  };
 }
 
 /** The half-spaces of both ends, where they are not square. */

@@ -61,27 +61,49 @@ function thinned<L extends Line>(lines: readonly L[], within: number, kept: read
   return found;
 }
 
-/** Lines by their direction. */
+/** Lines by their direction, and by how far aside of it they lie. */
 class Bins {
-  private readonly lists = Array.from({ length: BINS }, (): Run[] => []);
+  private readonly lists = Array.from({ length: BINS }, () => new Map<number, Run[]>());
 
   keep(run: Run): void {
-    this.lists[binOf(run)]!.push(run);
+    const bin = binOf(run);
+    const [first, last] = stripsOf(bin, run, 0);
+    const lists = this.lists[bin]!;
+    for (let strip = first; strip <= last; strip++) {
+      const list = lists.get(strip);
+      if (list) list.push(run);
+      else lists.set(strip, [run]);
+    }
   }
 
   /** The stretches of a run beside which others lie. */
   covering(run: Run, within: number): Stretch[] {
     const covered: Stretch[] = [];
     const bin = binOf(run);
-    for (const near of [bin - 1, bin, bin + 1])
-      for (const other of this.lists[(near + BINS) % BINS]!) {
-        if (other === run || !meet(run, other, within)) continue;
-        const stretch = coveredBy(run, other, within);
-        if (stretch) covered.push(stretch);
-      }
+    for (const near of [bin + BINS - 1, bin, bin + 1]) {
+      const lists = this.lists[near % BINS]!;
+      if (lists.size === 0) continue;
+      const [first, last] = stripsOf(near % BINS, run, within);
+      for (let strip = first; strip <= last; strip++)
+        for (const other of lists.get(strip) ?? []) {
+          if (other === run || !meet(run, other, within)) continue;
+          const stretch = coveredBy(run, other, within);
+          if (stretch) covered.push(stretch);
+        }
+    }
     return covered;
   }
 }
+
+/** The first and the last strip, as they lie side by side along a bin's middle direction, that a run comes within a distance of. */
+function stripsOf(bin: number, { x, y, ex, ey }: Run, within: number): readonly [number, number] {
+  const [c, s] = MIDDLES[bin]!;
+  const [a, b] = [y * c - x * s, ey * c - ex * s];
+  return [Math.floor((Math.min(a, b) - within) / STRIP), Math.floor((Math.max(a, b) + within) / STRIP)];
+}
+
+/** mm: wide enough that a line at the edge of its bin runs through few strips. */
+const STRIP = 25;
 
 /** A line as a start, a direction of unit length, how far it goes, and its end. */
 interface Run {
@@ -121,6 +143,12 @@ function binOf({ ux, uy }: Run): number {
   const turn = Math.atan2(uy, ux) / Math.PI;
   return Math.floor((turn < 0 ? turn + 1 : turn) * BINS) % BINS;
 }
+
+/** Cosine and sine of the middle direction of each bin. */
+const MIDDLES = Array.from({ length: BINS }, (_, bin) => {
+  const turn = ((bin + 0.5) * Math.PI) / BINS;
+  return [Math.cos(turn), Math.sin(turn)] as const;
+});
 
 /** Sine of the angle up to which lines run along each other. */
 const ALONG = 0.02;

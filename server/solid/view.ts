@@ -50,9 +50,17 @@ export function pictureOf(
   view: View,
   { within = ONE_LINE, hidden = false }: PictureOptions = {},
 ): Picture {
+  return picturesOf(pieces, view, hidden)(within);
+}
+
+/** The same, for several ways of drawing lines along each other as one: what is seen is found once. */
+export function picturesOf(
+  pieces: readonly Seen[],
+  view: View,
+  hidden: boolean,
+): (within: number) => Picture {
   const flats = pieces.map(({ cells }, i) => cells.map((cell) => flatten(i, cell, view)));
   const found = ridgeLines(pieces, flats, view);
-  const lines = merged(found.seen, within);
   const faces = backToFront(flats.flat(), view).flatMap(({ piece, body, points, facing }) =>
     body.facets.flatMap(({ inner, loop, normal }, i): Face2[] => {
       if (facing[i]! <= EDGE_ON || inner) return [];
@@ -61,7 +69,10 @@ export function pictureOf(
       return [{ id: pieces[piece]!.id, points: corners, normal: laid(normal, view), depth }];
     }),
   );
-  return { faces, lines, hidden: hidden ? merged(found.hidden, within, lines) : [] };
+  return (within) => {
+    const lines = merged(found.seen, within);
+    return { faces, lines, hidden: hidden ? merged(found.hidden, within, lines) : [] };
+  };
 }
 
 /** mm: what lies closer is one line but for the play of joints. */

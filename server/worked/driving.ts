@@ -1,7 +1,7 @@
 /** The screws of a joint between placed pieces: where each goes in, through what wood, and what is in its way. */
 import type { JointPlace } from "../../grammar/tree";
 import { cos, sin } from "../solid/angle";
-import { boundsOf } from "../solid/contact";
+import { type Body, boundsOf } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { way } from "../solid/ray";
 import { betweenEnds, type Field, fieldOf, shares, spaced } from "../solid/setout";
@@ -207,16 +207,14 @@ interface Interval {
 }
 
 /** The stretches of a piece that a line passes, cells that follow on each other as one. */
-function intervals(piece: Piece, from: Vec3, direction: Vec3): Interval[] {
-  const found = piece.cells
-    .flatMap((cell): Interval[] => {
-      const w = way(cell, from, direction);
-      if (!w) return [];
-      const [into, out] = w.through;
-      return [
-        { enters: w.enters, leaves: w.leaves, sides: [cell.facets[into]!.side, cell.facets[out]!.side] },
-      ];
-    })
+function intervals({ cells }: Piece, from: Vec3, direction: Vec3): readonly Interval[] {
+  const [only] = cells;
+  if (cells.length === 1 && only) {
+    const interval = through(only, from, direction);
+    return interval ? [interval] : NONE;
+  }
+  const found = cells
+    .flatMap((cell) => through(cell, from, direction) ?? [])
     .sort((a, b) => a.enters - b.enters);
   return found.reduce<Interval[]>((list, next) => {
     const last = list.at(-1);
@@ -225,6 +223,15 @@ function intervals(piece: Piece, from: Vec3, direction: Vec3): Interval[] {
     else list.push(next);
     return list;
   }, []);
+}
+
+const NONE: readonly Interval[] = [];
+
+function through(cell: Body, from: Vec3, direction: Vec3): Interval | undefined {
+  const w = way(cell, from, direction);
+  if (!w) return undefined;
+  const [into, out] = w.through;
+  return { enters: w.enters, leaves: w.leaves, sides: [cell.facets[into]!.side, cell.facets[out]!.side] };
 }
 
 /** Pieces whose bounds a stretch of a line comes within `about` of. */

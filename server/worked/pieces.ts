@@ -51,12 +51,14 @@ export function piecesOf(placing: Placing): Pieces {
       const declared = lookUp(placing.input.scope, board.part);
       const solid = declared && boardSolid(placing.input.shapes.of(declared));
       if (!solid) return [];
-      const { cells, ridges, bounds } = solids.at(solid, board.pose);
+      const standing = solids.at(solid, board.pose);
       return [
         {
-          cells,
-          ridges,
-          bounds,
+          cells: standing.cells,
+          get ridges() {
+            return standing.ridges;
+          },
+          bounds: standing.bounds,
           id: board.path,
           part: board.part,
           mirrored: isMirrored(board.pose),

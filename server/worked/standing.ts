@@ -11,23 +11,30 @@ export interface StandingSolid {
   readonly bounds: Bounds;
 }
 
+type Turned = Pick<StandingSolid, "cells" | "bounds">;
+
 export class StandingSolids {
-  private readonly done = new Map<Solid, Map<string, StandingSolid>>();
+  private readonly done = new Map<Solid, Map<string, Turned>>();
 
   /** The solid where that pose puts it. */
   at(solid: Solid, pose: Pose): StandingSolid {
-    const { cells, ridges, bounds } = this.turnedAs(solid, pose);
+    const { cells, bounds } = this.turnedAs(solid, pose);
     const by = pose.origin;
+    let ridges: readonly Ridge[] | undefined;
+    // Only a drawing asks for the ridges, and never while typing.
     return {
       cells: cells.map((c) => moved(c, by)),
-      ridges: ridges.map((r) => ({ from: sum(r.from, by), to: sum(r.to, by), normals: r.normals })),
+      get ridges() {
+        ridges ??= solid.ridges.map((r) => ridgeAt(r, pose));
+        return ridges;
+      },
       bounds: { least: sum(bounds.least, by), most: sum(bounds.most, by) },
     };
   }
 
-  private turnedAs(solid: Solid, { length, width, thickness }: Pose): StandingSolid {
+  private turnedAs(solid: Solid, { length, width, thickness }: Pose): Turned {
     const key = [...length, ...width, ...thickness].join();
-    const ways = this.done.get(solid) ?? new Map<string, StandingSolid>();
+    const ways = this.done.get(solid) ?? new Map<string, Turned>();
     this.done.set(solid, ways);
     const before = ways.get(key);
     if (before) return before;
@@ -35,7 +42,6 @@ export class StandingSolids {
     const cells = solid.cells.map((cell) => bodyOf(placed(cell, pose)));
     const found = {
       cells,
-      ridges: solid.ridges.map((r) => ridgeAt(r, pose)),
       bounds: boundsOf(cells.flatMap((c) => [c.bounds.least, c.bounds.most])),
     };
     ways.set(key, found);
