@@ -103,17 +103,38 @@ const placeOf = ({ entry: { keyword, subject }, context: { file } }: Placement):
   end: subject.end,
 });
 
-function later({ loaded, settings }: Partial1, list: Unchecked[]): void {
+function later(worked: Partial1, list: Unchecked[]): void {
+  const { loaded, settings } = worked;
   const main = loaded.files[0]!;
   for (const [kind, words] of Object.entries(LATER)) {
     const first = main.tree.entries.find((e) => e.kind === kind);
     if (first)
       list.push({ ...words, at: { file: main.file, start: first.keyword.start, end: first.keyword.end } });
   }
+  unplaced(worked, list);
   const why = "this version does not work it out yet";
   if (settings.nearGuard) list.push({ what: "climbing near a guard", why });
   if (settings.nearChildren) list.push({ what: "openings and edges where children are", why });
   if (settings.footLimit) list.push({ what: "what each foot presses on the floor", why });
+}
+
+/** What only placed pieces would show. */
+function unplaced({ placing, parts, joints }: Partial1, list: Unchecked[]): void {
+  if (placing.plan.placements.length === 0) {
+    if (parts.size > 0)
+      list.push({
+        what: "whether the pieces fit, touch, reach and stand",
+        why: "no line says where they are placed",
+      });
+    return;
+  }
+  for (const joint of joints)
+    if (!joint.placed)
+      list.push({
+        what: `whether the pieces of ${joint.title} touch, and where its screws go`,
+        why: "some of them are placed nowhere",
+        at: joint.at,
+      });
 }
 
 function boxes(
