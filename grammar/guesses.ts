@@ -7,6 +7,7 @@ import { clauseForm, entryForm } from "./forms";
 import { HEADS } from "./heads";
 import { complain, type Failure, isWord, nameLike, QUOTES, shorten, spanOf, swap, wordsOf } from "./messages";
 import { nearest } from "./near";
+import { places } from "./place-words";
 import {
   By,
   Close,
@@ -32,7 +33,7 @@ export function guesses(failure: Failure): Complaint[] {
   return [
     ...(failure.part === "head" ? [...names(here), ...joins(here)] : []),
     ...(at ? [...numbers(here, at), ...sizes(here, at), ...marks(here, at)] : []),
-    ...spreads(here),
+    ...places(here),
     ...unsaid(here),
     ...(at ? [...commas(here, at), ...words(here, at)] : commasBefore(here)),
   ];
@@ -67,7 +68,7 @@ export function entryGuesses(
   return list;
 }
 
-interface Here extends Failure {
+export interface Here extends Failure {
   /** Where `at` stands among the tokens. */
   readonly i: number;
   readonly before: IToken | undefined;
@@ -218,6 +219,10 @@ function* marks({ text, tokens, i, before }: Here, at: IToken): Generator<Compla
     const cure = { ...swap(span, "# "), slots: { text: "#" } };
     yield complain(span, "stray-character", "note-blank", {}, cure);
   }
+  if (at.image === "by") {
+    const slots = { found: "by", near: "x" };
+    yield complain(spanOf(at), "not-understood", "word-near", slots, swap(spanOf(at), "x"));
+  }
   if (at.image === "x" || at.image === "×") {
     yield complain(spanOf(at), "not-understood", "times", { found: at.image }, swap(spanOf(at), "*"));
   }
@@ -255,22 +260,11 @@ function* quotes(
 }
 
 /** Takes a token out, with one of the blanks round it. */
-function leaveOut(text: string, token: IToken): NonNullable<Complaint["cure"]> {
+export function leaveOut(text: string, token: IToken): NonNullable<Complaint["cure"]> {
   const { start, end } = spanOf(token);
   const blank = text[start - 1] === " " && text[end] === " " ? 1 : 0;
   return { says: "leave-out", slots: { text: shorten(token.image) }, start, end: end + blank, text: "" };
 }
-
-/** `spread along posts`, `spread in posts`: over one thing. */
-function* spreads({ entry, tokens, text }: Here): Generator<Complaint> {
-  const [first, second] = tokens;
-  if (entry !== "place" || first?.image !== "spread" || !second || !ALONG.has(second.image)) return;
-  const span = spanOf(first, second);
-  const slots = { found: wordsOf(text, span), near: "spread over" };
-  yield complain(span, "not-understood", "word-near", slots, swap(span, "spread over"));
-}
-
-const ALONG: ReadonlySet<string> = new Set(["along", "in", "on", "across", "inside", "within", "down", "up"]);
 
 /** A word that was left out, or a parenthesis; a word that says nothing. */
 function* unsaid({ tokens, part, entry, form, text, at, before }: Here): Generator<Complaint> {
@@ -284,6 +278,11 @@ function* unsaid({ tokens, part, entry, form, text, at, before }: Here): Generat
   }
   const filler = at ?? last;
   const ofFace = filler.image === "of" && FACES.has(before?.image ?? "");
+  const article = before && ARTICLES.has(before.image) && at ? before : undefined;
+  if (article) {
+    const slots = { found: article.image };
+    yield complain(spanOf(article), "not-understood", "word-extra", slots, leaveOut(text, article));
+  }
   if (FILLERS.has(filler.image) && !ofFace) {
     const slots = { found: filler.image };
     yield complain(spanOf(filler), "not-understood", "word-extra", slots, leaveOut(text, filler));
@@ -301,6 +300,8 @@ function* unsaid({ tokens, part, entry, form, text, at, before }: Here): Generat
     yield complain(spanOf(open[0]!, last), "not-understood", "close-missing", {}, cure);
   }
 }
+
+const ARTICLES: ReadonlySet<string> = new Set(["the", "a", "an"]);
 
 /** `top of posts` is a face, and its `of` is meant. */
 const FACES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "top", "bottom"]);
@@ -329,8 +330,10 @@ function* commas(here: Here, at: IToken): Generator<Complaint> {
 }
 
 /** A comma before the clause that should be none, or an `and`. */
-function* commasBefore({ part, tokens, text }: Here): Generator<Complaint> {
+function* commasBefore({ entry, part, tokens, text }: Here): Generator<Complaint> {
   const first = tokens[0]!;
+  // What a place line says stands in clauses of a few words each, which never go on over a comma.
+  if (entry === "place") return;
   const comma = /,[ \t]*$/.exec(text.slice(Math.max(0, first.startOffset - 20), first.startOffset));
   if (part === "head" || !comma) return;
   const span = { start: first.startOffset - comma[0].length, end: first.startOffset };

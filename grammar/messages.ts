@@ -5,6 +5,7 @@
 import type { IToken } from "chevrotain";
 import { ENTRY_FORMS, entryForm, type Form } from "./forms";
 import { nearest } from "./near";
+import { EVENLY, placeHabit } from "./place-words";
 import { CommaNumber, endOf, Gauge, Stray, Word } from "./tokens";
 import type { Complaint, Span, SyntaxCode } from "./tree";
 
@@ -232,6 +233,12 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
     const slots = { word, entry, example: exampleOf(entry) };
     return complain(span, "not-understood", "clause-none", slots);
   }
+  const habit = entry === "place" ? placeHabit(tokens) : undefined;
+  if (habit) {
+    const whole = spanOf(first, tokens[habit.words - 1]);
+    const slots = { word: wordsOf(text, whole), entry, near: habit.near };
+    return complain(whole, "not-understood", "clause-near", slots, swap(whole, habit.near));
+  }
   if (entry === "place" && EVENLY.has(first.image.toLowerCase()))
     return complain(spanOf(first, tokens[tokens.length - 1]!), "not-understood", "spread-form");
   const openings = [...new Set(forms.flatMap((f) => f.opens.slice(0, 1)))];
@@ -244,9 +251,6 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   const found = isWord ? word : wordsOf(text, spanOf(first, tokens[tokens.length - 1]!));
   return complain(span, "not-understood", "clause-unknown", { word: found, entry, words });
 }
-
-/** Words that a builder reaches for to set a row out. */
-const EVENLY: ReadonlySet<string> = new Set(["spread", "evenly", "even", "equally", "spaced", "distributed"]);
 
 /** The first line of an entry's example. */
 export const exampleOf = (entry: string): string => (entryForm(entry)?.example ?? "").split("\n")[0]!;

@@ -19,6 +19,7 @@ import {
   spanOf,
   unknownEntry,
 } from "./messages";
+import { opensWithValue, placeHabit } from "./place-words";
 import { nameOf } from "./rules-base";
 import { type Draft, settle } from "./settle";
 import {
@@ -182,7 +183,9 @@ function readEntry(reading: Reading, tokens: IToken[], above?: string): Entry {
 /** `place leg upright`, `place cap on legs`: the first clause may follow the name without a comma. */
 function placeParts(head: Part): Part[] {
   const [subject, ...rest] = head.tokens;
-  const opens = rest.length > 0 && (openingOf("place", rest) !== NO_OPENING || isLiteral(rest[0]!));
+  const opens =
+    rest.length > 0 &&
+    (openingOf("place", rest) !== NO_OPENING || isLiteral(rest[0]!) || placeHabit(rest) !== undefined);
   if (!subject || !isWord(subject) || !opens) return [head];
   return [
     { ...head, tokens: [subject] },
@@ -311,7 +314,7 @@ function readClause(
 ): Clause {
   const span = spanOf(tokens[0]!, tokens[tokens.length - 1]!);
   const make = CLAUSES[entry]?.[opening.key];
-  const value = isLiteral(tokens[0]!) || measured(entry, tokens);
+  const value = isLiteral(tokens[0]!) || opensWithValue(entry, tokens);
   const form = opening.form ?? (value ? numberForm(entry) : undefined);
   const failure = { entry, part: "clause", opensLine, form, tokens } as const;
   if (!make || (opening.key === "" && entry !== "fasten" && !value && tokens[0]!.tokenType !== Open)) {
@@ -322,27 +325,6 @@ function readClause(
     ? ({ ...read, ...span } as Clause)
     : { kind: "broken", text: reading.text.slice(span.start, span.end), ...span };
 }
-
-/** `overhang past front of legs`: a place clause that opens with a name, as told by the word behind the value. */
-const measured = (entry: string, tokens: readonly IToken[]): boolean =>
-  entry === "place" && isWord(tokens[0]) && tokens.slice(1).some((t) => BEHIND_VALUE.has(t.image));
-
-/** Words that stand behind a distance or a count in a place clause. */
-const BEHIND_VALUE: ReadonlySet<string> = new Set([
-  "above",
-  "below",
-  "behind",
-  "left",
-  "right",
-  "in",
-  "past",
-  "from",
-  "up",
-  "high",
-  "across",
-  "deep",
-  "apart",
-]);
 
 const numberForm = (entry: string): Form | undefined =>
   entryForm(entry)?.clauses.find((form) => form.opens.length === 0);

@@ -28,6 +28,9 @@ export function checkUses(main: Main, scope: Scope, worker: Worker): void {
   }
 }
 
+/** What else the floor is called. */
+const GROUND: ReadonlySet<string> = new Set(["ground", "earth", "grass", "paving", "slab", "soil"]);
+
 function checkUse(use: Use, file: string, scope: Scope, worker: Worker): void {
   const { name, kinds, also } = use;
   if ((also === "floor" && name.text === "floor") || (also === "sections" && /^\d/.test(name.text))) return;
@@ -39,7 +42,7 @@ function checkUse(use: Use, file: string, scope: Scope, worker: Worker): void {
       kind: "unknown-name",
       at,
       name: name.text,
-      near: nearNames(scope, name.text, kinds),
+      near: also === "floor" && GROUND.has(name.text) ? ["floor"] : nearNames(scope, name.text, kinds),
       wants,
     });
   } else if (!kinds.includes(found.kind)) {

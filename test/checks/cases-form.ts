@@ -39,6 +39,8 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     'part leg 4 of 2" x 4", length 28"',
     "part leg 4 of 45mm x 95mm, length 700mm",
     'part slat of 1x4, length 20"\nplace slat across, flat, on floor, 3 deep, evenly spaced',
+    'part leg of 2x4, length 20"\npart shelf of 1x8, length 30"\nplace leg vertical, on the floor, 4 at each corner of 30" by 12"\nplace shelf horizontal, on top of legs, in the middle of legs',
+    'part leg of 2x4, length 20"\npart shelf of 1x8, length 30"\nplace leg upright, facing front, on floor, at corners of 30" x 12"\nplace shelf across, flat, resting on legs, aligned with front of legs, level with left of the legs',
     'part post of 2x4, length 20"\npart slat of 1x4, length 20"\nplace post upright, on floor, at each corner of 20" x 8"\nplace slat across, on edge, in front of posts, flush with left of posts, 3 high, spread along posts',
     'part leg 4 of 1-3/8" x 3-1/4", length 28"',
     'part leg 4 of 2X4, length 28"',
