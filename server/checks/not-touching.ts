@@ -9,7 +9,7 @@ export const notTouching: Check = {
   class: "error",
   title: "Pieces that are joined but do not touch",
   page: `A screw pulls two boards together only where their faces lie on each other. Where a line fastens or glues placed pieces, each
-thing it names must lie on one of the others with a face; an edge or a corner alone holds nothing. A gap of more than 0.05 mm
+thing it names must lie on one of the others with a face; an edge or a corner alone holds nothing. A gap of more than 1/64"
 between two faces that look at each other, up to an inch, is told with its width and its direction: further apart they were
 likely never meant to touch. So is a piece that is put between two others and is shorter than the room between them by more
 than 1/64".

@@ -80,7 +80,8 @@ function below({ space }: Worked): Finding[] {
   const [deepest] = sunk;
   if (!deepest) return [];
   const rest = sunk.length - 1;
-  const more = rest === 0 ? "" : rest === 1 ? ", and so does another piece" : `, and so do ${rest} other pieces`;
+  const more =
+    rest === 0 ? "" : rest === 1 ? ", and so does another piece" : `, and so do ${rest} other pieces`;
   return [
     {
       at: deepest.at,

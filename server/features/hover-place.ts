@@ -86,7 +86,9 @@ function startText(line: Placement, { placing }: Worked): string | undefined {
   const [x, y, z] = AXES.map((axis) => startsAt(placing, line, axis));
   const sides = [...(x ? ["left"] : []), ...(y ? ["front"] : [])];
   const said = [
-    ...(sides.length > 0 ? [`it begins at the ${sides.join(" and the ")}, since no line says otherwise`] : []),
+    ...(sides.length > 0
+      ? [`it begins at the ${sides.join(" and the ")}, since no line says otherwise`]
+      : []),
     ...(z ? ["it stands on the floor, as its own pieces do"] : []),
   ];
   return said.length > 0 ? `Taken for granted: ${said.join("; ")}` : undefined;

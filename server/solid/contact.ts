@@ -9,6 +9,9 @@ import { cross, dot, subtract, unit, type Vec3 } from "./vector";
 /** Solids nearer than this touch; deeper in each other than this they overlap. */
 export const TOUCHING = 0.05;
 
+/** A gap or an overlap up to this, in mm, is none in a shop: 1/64", which no saw and no tape can keep. */
+export const HAIRLINE = 0.396875;
+
 export interface Bounds {
   readonly least: Vec3;
   readonly most: Vec3;

@@ -1,8 +1,7 @@
 /** What hangs in the air, and what it is nearest to. Millimetres. */
-import { type Bounds, TOUCHING } from "../solid/contact";
+import { type Bounds, HAIRLINE, TOUCHING } from "../solid/contact";
 import type { Vec3 } from "../solid/vector";
 import { nearestOf } from "./near";
-import { HAIRLINE } from "./overlaps";
 import type { Piece } from "./pieces";
 import type { Space } from "./space";
 import type { Worked } from "./work";

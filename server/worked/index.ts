@@ -1,6 +1,6 @@
 /** Working a plan out: from what the text means to pieces, joints, boxes, layouts and cost. */
 
-export { TOUCHING } from "../solid/contact";
+export { HAIRLINE, TOUCHING } from "../solid/contact";
 export * from "./boxes";
 export { DRIVER } from "./driving";
 export { FUNCTIONS, PROPERTIES } from "./expressions";

@@ -1,10 +1,9 @@
 /** What would become of a plan if the pieces of one of its lines stood a little elsewhere. Millimetres. */
 import { lookUp, usesOf } from "../plan";
-import { type Bounds, bodyOf, boundsOf, TOUCHING } from "../solid/contact";
+import { type Bounds, bodyOf, boundsOf, HAIRLINE, TOUCHING } from "../solid/contact";
 import { placed } from "../solid/pose";
 import type { Vec3 } from "../solid/vector";
 import { hangingFreely } from "./hanging";
-import { HAIRLINE } from "./overlaps";
 import type { Piece } from "./pieces";
 import type { Placement } from "./placing";
 import { type Space, spaceOf } from "./space";

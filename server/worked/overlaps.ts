@@ -1,6 +1,6 @@
 /** Which place lines put pieces into each other: the clashes of solids, by the lines that cause them. Millimetres. */
 import { type At, lookUp } from "../plan";
-import { TOUCHING } from "../solid/contact";
+import { HAIRLINE, TOUCHING } from "../solid/contact";
 import type { Vec3 } from "../solid/vector";
 import type { Piece, PlacedLine } from "./pieces";
 import type { Placement } from "./placing";
@@ -9,9 +9,6 @@ import type { Worked } from "./work";
 
 type Axis = 0 | 1 | 2;
 const AXES = [0, 1, 2] as const;
-
-/** Less than this, in mm, no saw and no tape can keep: 1/64". */
-export const HAIRLINE = 0.396875;
 
 /** A place line, inside an assembly or not, and where it is written. */
 export interface LineAt {

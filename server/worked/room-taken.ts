@@ -1,7 +1,6 @@
 /** How much room everything placed takes: in its space, and on its way in. Millimetres. */
-import { TOUCHING } from "../solid/contact";
+import { HAIRLINE, TOUCHING } from "../solid/contact";
 import { dot, type Vec3 } from "../solid/vector";
-import { HAIRLINE } from "./overlaps";
 import type { Piece } from "./pieces";
 import type { Worked } from "./work";
 

@@ -1,11 +1,11 @@
 /** Which placed pieces touch, which overlap, and which stand on nothing: facts of the solids, each worked out once. */
-import { apart, type Bounds, boundsOf, type Contact, contacts, TOUCHING } from "../solid/contact";
+import { apart, type Bounds, boundsOf, type Contact, contacts, HAIRLINE, TOUCHING } from "../solid/contact";
 import { type Grid, gridOf } from "../solid/grid";
 import { nearPairs } from "../solid/pairs";
 import type { Vec3 } from "../solid/vector";
 import type { Piece } from "./pieces";
 
-/** Two pieces whose faces lie on each other, by their places among all pieces. */
+/** Two pieces whose faces lie on each other, up to a hairline, by their places among all pieces. */
 export interface Meeting {
   readonly a: number;
   readonly b: number;
@@ -43,7 +43,7 @@ export function spaceOf(pieces: readonly Piece[]): Space {
   const meetingsOf: number[][] = pieces.map(() => []);
   const near = nearPairs(
     pieces.map((p) => p.bounds),
-    TOUCHING,
+    HAIRLINE,
   );
   for (const [a, b] of near) {
     const clash = clashOf(pieces[a]!, pieces[b]!);
@@ -98,7 +98,7 @@ function clashOf(p: Piece, q: Piece): Pick<Clash, "depth" | "direction"> | undef
 
 function patchesOf(p: Piece, q: Piece): Contact[] {
   const found: Contact[] = [];
-  for (const a of p.cells) for (const b of q.cells) found.push(...contacts(a, b));
+  for (const a of p.cells) for (const b of q.cells) found.push(...contacts(a, b, HAIRLINE));
   return found.sort((x, y) => y.area - x.area);
 }
 
@@ -121,7 +121,7 @@ function hangingOf(
     return group;
   };
   pieces.forEach((p, i) => {
-    if (p.bounds.least[2] <= TOUCHING && !seen.has(i)) groupFrom(i);
+    if (p.bounds.least[2] <= HAIRLINE && !seen.has(i)) groupFrom(i);
   });
   return pieces.flatMap((_, i) => (seen.has(i) ? [] : [groupFrom(i)]));
 }

@@ -103,3 +103,22 @@ place slat across, flat, on floor, 0 from left, ${second} from front`).worked.ro
     expect(row('11"')).toEqual([]);
   });
 });
+
+describe("a gap between joined faces", () => {
+  const gaps = (gap: string): number[] =>
+    evaluated(`stock b, actual 1" x 4"
+part leg of b, length 20"
+part rail of b, length 30"
+place leg upright, wide face front, on floor, at each corner of 30" x 12"
+place rail across, on edge, ${gap} in front of legs, flush with left of legs, on floor
+fasten rail into leg, 2 #8 x 1-1/2" at each crossing`).worked.joints.flatMap((j) =>
+      j.placed!.misses.map((m) => inch(m.gap)),
+    );
+
+  test("of 1/64 is none, of 1/32 and of 1 is one, of 2 was never meant to touch", () => {
+    expect(gaps('1/64"')).toEqual([]);
+    expect(gaps('1/32"')).toEqual([0.03125]);
+    expect(gaps('1"')).toEqual([1]);
+    expect(gaps('2"')).toEqual([]);
+  });
+});
