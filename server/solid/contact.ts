@@ -10,7 +10,7 @@ import { cross, dot, subtract, unit, type Vec3 } from "./vector";
 export const TOUCHING = 0.05;
 
 /** A gap or an overlap up to this, in mm, is none in a shop: 1/64", which no saw and no tape can keep. */
-export const HAIRLINE = 0.396875;
+export const HAIRLINE = 25.4 / 64 + NUMERIC;
 
 export interface Bounds {
   readonly least: Vec3;
