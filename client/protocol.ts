@@ -11,6 +11,8 @@ export interface SheetAnswer {
   readonly version: number;
   /** The line of the first error, counted from 1. */
   readonly brokenAt?: number;
+  /** All drawings are of this version; else ask again, without `soon`. */
+  readonly complete: boolean;
 }
 
 /** The page of the manual about one kind of problem. */
@@ -31,12 +33,23 @@ export interface StartOptions {
   readonly pageScheme: string;
   /** The setting `sawbuck.shopFile` as typed; empty where it is not set. */
   readonly shopFile: string;
+  /** Hovers may hold pictures as `data:` addresses. */
+  readonly pictures: true;
 }
 
-/** Answers null for a document that has no sheet. */
-export const SheetRequest = new RequestType<{ readonly uri: string }, SheetAnswer | null, void>(
-  "sawbuck/sheet",
-);
+/** Answers null for a document that has no sheet. `soon`: rather some drawings of before than a wait for all of them. */
+export const SheetRequest = new RequestType<
+  { readonly uri: string; readonly soon: boolean },
+  SheetAnswer | null,
+  void
+>("sawbuck/sheet");
+
+/** The identities of the placed pieces that a line is about, counted from 1: to be marked in the drawing. */
+export const PiecesAtRequest = new RequestType<
+  { readonly uri: string; readonly line: number },
+  { readonly pieces: readonly string[] },
+  void
+>("sawbuck/piecesAt");
 
 export const ProblemPagesRequest = new RequestType<object, { readonly pages: readonly ProblemPage[] }, void>(
   "sawbuck/problemPages",

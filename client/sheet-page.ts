@@ -33,4 +33,7 @@ main { padding: 0 1rem 1rem; }
   border-bottom: 1px solid var(--vscode-inputValidation-warningBorder, currentColor);
 }
 #notice[hidden] { display: none; }
+[data-line] { cursor: pointer; }
+.marks [data-line]:focus-visible { outline: 2px solid var(--vscode-focusBorder, currentColor); outline-offset: 1px; }
+.drawings .face.marked { fill: #ffe48a; stroke: #000; stroke-width: 0.9; stroke-linejoin: round; }
 `;

@@ -3,6 +3,7 @@
  * at a time, and only while the panel can be seen.
  */
 import * as vscode from "vscode";
+import { goTo, isGoTo, pointed } from "./pointed";
 import { READY, type ToPreview } from "./preview/messages";
 import { type SheetAnswer, SheetRequest } from "./protocol";
 import type { Running } from "./running";
@@ -15,6 +16,8 @@ export interface SheetPanel {
   /** Asks for the sheet again. */
   readonly refresh: () => void;
   readonly follows: (uri: string) => boolean;
+  /** The cursor came to this line, counted from 1: its pieces are marked in the drawing. */
+  readonly point: (uri: vscode.Uri, line: number) => void;
   /** Brings the panel to the front and leaves the cursor in the text. */
   readonly reveal: () => void;
 }
@@ -43,6 +46,12 @@ export function sheetPanel(
     void panel.webview.postMessage(next);
   };
 
+  const showAnswer = (uri: vscode.Uri, answer: SheetAnswer): void => {
+    const key = uri.toString();
+    if (answer.state === "good") lastGood.set(key, answer);
+    post(uri, viewOf(answer, lastGood.get(key)));
+  };
+
   const ask = async (): Promise<void> => {
     const uri = wanted;
     if (uri === undefined) return;
@@ -51,15 +60,21 @@ export function sheetPanel(
     try {
       // The server answers for open documents only, and a restored panel may stand without its text.
       await vscode.workspace.openTextDocument(uri);
-      const answer = await running.client().sendRequest(SheetRequest, { uri: key });
-      if (answer?.state === "good") lastGood.set(key, answer);
-      if (answer !== null) post(uri, viewOf(answer, lastGood.get(key)));
+      const answer = await running.client().sendRequest(SheetRequest, { uri: key, soon: true });
+      if (answer !== null) showAnswer(uri, answer);
       else if (isShown || shown === undefined) post(uri, NO_PLAN);
       else if (wanted === uri) wanted = vscode.Uri.parse(shown.uri); // a shop file, say
+      if (answer === null || answer.complete || askAgain) return;
+      const whole = await running.client().sendRequest(SheetRequest, { uri: key, soon: false });
+      if (whole !== null) showAnswer(uri, whole);
     } catch {
       post(uri, notFollowing(isShown ? shown?.view : undefined));
     }
   };
+
+  const marks = pointed(running, (message) => {
+    if (!gone) void panel.webview.postMessage(message);
+  });
 
   const refresh = async (): Promise<void> => {
     askAgain = true;
@@ -79,10 +94,11 @@ export function sheetPanel(
   panel.onDidDispose(() => {
     gone = true;
   });
-  panel.webview.onDidReceiveMessage((message) => {
+  panel.webview.onDidReceiveMessage((message: unknown) => {
+    if (isGoTo(message) && shown !== undefined) void goTo(vscode.Uri.parse(shown.uri), message.line);
     if (message !== READY) return;
     shown = undefined; // it starts empty each time it comes into view
-    void refresh();
+    void refresh().then(marks.restart);
   });
   panel.webview.html = sheetPage(panel.webview, extensionUri, nonce());
 
@@ -92,7 +108,13 @@ export function sheetPanel(
       wanted = uri;
       void refresh();
     },
-    refresh: () => void refresh(),
+    refresh: () => {
+      void refresh();
+      marks.again();
+    },
+    point: (uri, line) => {
+      if (panel.visible && uri.toString() === shown?.uri) marks.at(uri, line);
+    },
     follows: (uri) => uri === wanted?.toString(),
     reveal: () => panel.reveal(undefined, true),
   };

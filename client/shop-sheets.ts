@@ -46,6 +46,10 @@ export function shopSheets(running: Running, extensionUri: vscode.Uri): vscode.D
       const uri = activePlan();
       if (uri !== undefined) open?.follow(uri);
     }),
+    vscode.window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
+      const [cursor] = selections;
+      if (cursor !== undefined) open?.point(textEditor.document.uri, cursor.active.line + 1);
+    }),
     vscode.workspace.onDidCloseTextDocument((document) => lastGood.delete(document.uri.toString())),
     running.onReady(() => open?.refresh()),
     running.onWorked(({ uri }) => {

@@ -3,11 +3,21 @@
  * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before.
  */
 import { CHECKS, type Judged, judge } from "./checks";
+import { namedAt } from "./features/pieces-at";
 import { type LoadOptions, load, type Reader } from "./plan";
 import type { SheetData } from "./sheet/data";
+import {
+  type DrawingKind,
+  oneDrawing,
+  type SheetDrawing,
+  sceneText,
+  sheetDrawings,
+  smallDrawing,
+} from "./sheet/drawings";
 import { gather } from "./sheet/gather";
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
+import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
 import { type Worked, work } from "./worked";
 
@@ -27,10 +37,46 @@ export function evaluate(file: string, text: string, read: Reader, options: Load
 export const sheetOf = (e: Evaluated, named = (file: string): string => file): SheetData =>
   gather(e.worked, e, named);
 
-/** A sheet in one of its formats. */
-export function writeSheet(sheet: SheetData, format: "html" | "json" | "text"): string {
-  if (format === "html") return sheetPage(sheet);
+/** The drawings of its sheet, made one by one as they are taken. */
+export const drawingsOf = ({ worked }: Evaluated): Generator<SheetDrawing, void> => sheetDrawings(worked);
+
+/** All that its drawings show, as a text: the same text, the same drawings. */
+export const shownIn = ({ worked }: Evaluated): string => sceneText(worked);
+
+/** One drawing as an SVG file; in words why there is none. */
+export function drawingText(
+  { worked }: Evaluated,
+  kind: DrawingKind,
+  assembly = "",
+): string | { readonly refused: string } {
+  const drawing = oneDrawing(worked, kind, assembly);
+  return typeof drawing === "string" ? { refused: drawing } : svgText(drawing);
+}
+
+/** A sheet in one of its formats; only a page shows drawings. */
+export function writeSheet(
+  sheet: SheetData,
+  format: "html" | "json" | "text",
+  drawings: readonly SheetDrawing[] = [],
+): string {
+  if (format === "html") return sheetPage(sheet, drawings);
   return format === "json" ? sheetJson(sheet) : sheetText(sheet);
+}
+
+/** What a hover shows beside its words: a small drawing with what stands there pointed out; undefined where there is none. */
+export function hoverDrawing(e: Evaluated, offset: number): HoverDrawing | undefined {
+  const named = namedAt(e, offset);
+  const title = `${named?.name} in the drawing`;
+  const drawing = named && smallDrawing(e.worked, named.pieces, title);
+  return drawing && { title, svg: svgText(drawing).trim(), width: drawing.width, height: drawing.height };
+}
+
+/** An SVG file, and its size in mm of paper. */
+export interface HoverDrawing {
+  readonly title: string;
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
 }
 
 /** The page of every problem: code, headline and Markdown. */

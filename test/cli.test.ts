@@ -149,6 +149,36 @@ describe("sheet", () => {
     });
   });
 
+  test("is drawn, the whole or an assembly alone, as SVG", () => {
+    const place = 'place leg upright, wide face front, on floor, at each corner of 30" x 16"\n';
+    file("drawn.sawbuck", `${GOOD}${place}`);
+    expect(run(["sheet", "drawn.sawbuck", "--drawing", "front"]).stdout).toMatch(/^<svg .*<\/svg>\n$/s);
+    const written = run(["sheet", "drawn.sawbuck", "--drawing", "apart", "--out", "drawn.svg"]);
+    expect(written.stderr).toBe("The drawing is in drawn.svg\n");
+    expect(readFileSync(join(folder, "drawn.svg"), "utf8")).toContain("drawn apart");
+    const assembly = `assembly stand\n  ${place}place stand on floor, 0" from left, 0" from front\n`;
+    file("stands.sawbuck", `${GOOD.replace(" 4", "")}${assembly}`);
+    const alone = ["sheet", "stands.sawbuck", "--drawing", "turned", "--assembly"];
+    expect(run([...alone, "stand"]).stdout).toContain('aria-label="stand seen from the left');
+    const none = run([...alone, "stool"]);
+    expect([none.status, none.stderr]).toEqual([
+      2,
+      "sawbuck: stands.sawbuck: no assembly “stool” is placed in this plan. There is stand.\n",
+    ]);
+  });
+
+  test("says in a sentence why there is no drawing, or what was asked wrongly", () => {
+    file("good.sawbuck", GOOD);
+    const refused = (...args: string[]) => run(["sheet", "good.sawbuck", ...args]).stderr.split("\n")[0];
+    expect(refused("--drawing", "turned")).toBe(
+      "sawbuck: good.sawbuck: there is nothing to draw: no piece is placed. A `place` line says where a piece stands.",
+    );
+    expect(refused("--drawing", "below")).toContain("“below” is none of them");
+    expect(refused("--drawing", "front", "--format", "html")).toContain("written as svg, not as “html”");
+    expect(refused("--assembly", "stand")).toContain("ask for one with --drawing");
+    expect(refused("--out", "sheet.svg")).toContain("say which with --drawing");
+  });
+
   test("is never written over a plan, a folder or a device", () => {
     file("good.sawbuck", GOOD);
     for (const out of ["good.sawbuck", "other.sawbuck", ".", "/dev/full"]) {

@@ -1,9 +1,10 @@
 /** Runs inside the shop sheet's panel: shows what the extension sends, and keeps the place on the page. */
-import { type PreviewState, READY, type ToPreview } from "./messages";
+import { type GoTo, type MarkPieces, type PreviewState, READY, type ToPreview } from "./messages";
 import { patch } from "./patch";
+import { dress, followClicks } from "./pointing";
 
 declare function acquireVsCodeApi(): {
-  postMessage(message: string): void;
+  postMessage(message: string | GoTo): void;
   getState(): PreviewState | undefined;
   setState(state: PreviewState): void;
 };
@@ -17,7 +18,15 @@ const sheet = byId("sheet");
 let before = editor.getState();
 let uri = before?.uri;
 
-window.addEventListener("message", ({ data }: MessageEvent<ToPreview>) => show(data));
+/** The pieces marked last, by their identities. */
+let marked: ReadonlySet<string> = new Set();
+
+window.addEventListener("message", ({ data }: MessageEvent<ToPreview | MarkPieces>) => {
+  if ("view" in data) return show(data);
+  marked = new Set(data.marked);
+  dress(sheet, marked);
+});
+followClicks(sheet, (line) => editor.postMessage({ line }));
 window.addEventListener("scroll", keepPlace, { passive: true });
 editor.postMessage(READY);
 
@@ -39,6 +48,7 @@ function patchSheet(body: string): void {
   const parsed = new DOMParser().parseFromString(`<main id="sheet">${body}</main>`, "text/html");
   const wanted = parsed.getElementById("sheet");
   if (wanted !== null) patch(sheet, document.adoptNode(wanted));
+  dress(sheet, marked);
 }
 
 function keepPlace(): void {

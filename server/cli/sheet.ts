@@ -1,9 +1,9 @@
-/** `sawbuck sheet`: the shop sheet, printed or written to a file. */
+/** `sawbuck sheet`: the shop sheet, or one of its drawings, printed or written to a file. */
 import { existsSync, statSync, writeFileSync } from "node:fs";
 import { normalize, resolve } from "node:path";
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
-import { evaluate, sheetOf, writeSheet } from "../service";
+import { drawingsOf, drawingText, evaluate, sheetOf, writeSheet } from "../service";
 import type { Asked } from "./arguments";
 
 export function sheetCommand(asked: Asked): number {
@@ -16,7 +16,14 @@ export function sheetCommand(asked: Asked): number {
     diskReader,
     asked.shop ? { shop: asked.shop, shopFrom: "." } : {},
   );
-  const text = writeSheet(sheetOf(evaluated), asked.format);
+  const text = asked.drawing
+    ? drawingText(evaluated, asked.drawing, asked.assembly)
+    : writeSheet(
+        sheetOf(evaluated),
+        asked.format === "svg" ? "text" : asked.format,
+        asked.format === "html" ? [...drawingsOf(evaluated)] : [],
+      );
+  if (typeof text !== "string") return refuse(`${file}: ${text.refused}`);
   if (!asked.out) {
     process.stdout.write(text);
   } else {
@@ -32,7 +39,7 @@ export function sheetCommand(asked: Asked): number {
         `${asked.out} cannot be written: ${(error as NodeJS.ErrnoException).code ?? "no reason given"}`,
       );
     }
-    process.stderr.write(`The shop sheet is in ${asked.out}\n`);
+    process.stderr.write(`The ${asked.drawing ? "drawing" : "shop sheet"} is in ${asked.out}\n`);
   }
   return evaluated.problems.some((p) => p.class === "error" || p.class === "hazard") ? 1 : 0;
 }

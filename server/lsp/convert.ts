@@ -18,13 +18,15 @@ import type { Diagnostic as Found } from "../features/diagnostics";
 import type { Hover as Told } from "../features/hover";
 import type { PlanSymbol } from "../features/symbols";
 import type { At } from "../plan";
-import type { Evaluated } from "../service";
+import type { Evaluated, HoverDrawing } from "../service";
 
 /** What an editor can show, as it said when it started. */
 export interface Shows {
   readonly snippets: boolean;
   readonly related: boolean;
   readonly markdown: boolean;
+  /** Pictures in Markdown, given as `data:` addresses. */
+  readonly pictures: boolean;
   /** The address of the page about a code, if there is one. */
   readonly page: (code: string) => string | undefined;
 }
@@ -89,12 +91,33 @@ export function toDiagnostic(
   };
 }
 
-export const toHover = (told: Told, document: TextDocument, { markdown }: Shows): Hover => ({
+/** A drawing stands under the words where the editor shows pictures in them. */
+export const toHover = (
+  told: Told,
+  document: TextDocument,
+  { markdown }: Shows,
+  picture: HoverDrawing | undefined,
+): Hover => ({
   contents: markdown
-    ? { kind: MarkupKind.Markdown, value: told.markdown }
+    ? { kind: MarkupKind.Markdown, value: `${told.markdown}${picture ? imageOf(picture) : ""}` }
     : { kind: MarkupKind.PlainText, value: told.markdown },
   range: rangeIn(document, told.range),
 });
+
+/** As an address that holds the picture itself, with its size as VS Code reads it; nothing for one that would make the hover large. */
+function imageOf({ title, svg, width, height }: HoverDrawing): string {
+  const bytes = new TextEncoder().encode(svg);
+  let letters = "";
+  for (const byte of bytes) letters += String.fromCharCode(byte);
+  const data = btoa(letters);
+  if (data.length > LARGEST_PICTURE) return "";
+  return `\n\n![${title.replace(/[^\p{L}\p{N} -]/gu, "")}](data:image/svg+xml;base64,${data}|width=${pixels(width)},height=${pixels(height)})`;
+}
+
+const pixels = (mm: number): number => Math.ceil((mm * 96) / 25.4);
+
+/** Letters of a picture's address. */
+const LARGEST_PICTURE = 28_000;
 
 const COMPLETES = {
   entry: CompletionItemKind.Keyword,

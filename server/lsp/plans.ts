@@ -19,6 +19,8 @@ export interface Files {
 export interface Plans {
   readonly open: (document: TextDocument) => void;
   readonly close: (uri: string) => void;
+  /** `tell` is told of each document that is closed. */
+  readonly onClosed: (tell: (uri: string) => void) => void;
   /** Undefined for a document that is not open. */
   readonly evaluated: (uri: string) => Evaluated | undefined;
   readonly document: (uri: string) => TextDocument | undefined;
@@ -57,6 +59,7 @@ export function openPlans(
 ): Plans {
   const held = new Map<string, Held>();
   const byFile = new Map<string, string>();
+  const closed: ((uri: string) => void)[] = [];
 
   const reader: Reader = (path, from) => {
     const full = /^(\/|\\\\|[A-Za-z]:[\\/])/.test(path);
@@ -88,8 +91,10 @@ export function openPlans(
     close: (uri) => {
       const one = held.get(uri);
       held.delete(uri);
+      for (const tell of closed) tell(uri);
       if (one) byFile.delete(one.file);
     },
+    onClosed: (tell) => closed.push(tell),
     evaluated: (uri) => {
       const one = held.get(uri);
       if (!one) return undefined;

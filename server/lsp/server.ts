@@ -18,14 +18,14 @@ import { definitionAt } from "../features/definition";
 import { diagnosticsOf } from "../features/diagnostics";
 import { hoverAt } from "../features/hover";
 import { symbolsOf } from "../features/symbols";
-import type { Evaluated } from "../service";
+import { type Evaluated, hoverDrawing } from "../service";
 import { locator, type Shows, toCompletion, toDiagnostic, toHover, toSymbol } from "./convert";
 import { type Documents, documents } from "./documents";
 import { type Files, openPlans, type Plans } from "./plans";
 import { answerOwnRequests } from "./sheets";
 import { shopSettings } from "./shop-setting";
 import { type Shown, showProblems } from "./show-problems";
-import { textIn } from "./untyped";
+import { saysYes, textIn } from "./untyped";
 
 export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
@@ -125,7 +125,8 @@ function answerRequests(connection: Connection, plans: Plans, shows: Shows, guar
       (asked) =>
         at(asked, (evaluated, document, offset) => {
           const told = hoverAt(evaluated, offset);
-          return told && toHover(told, document, shows);
+          const picture = shows.markdown && shows.pictures ? hoverDrawing(evaluated, offset) : undefined;
+          return told && toHover(told, document, shows, picture);
         }),
       null,
     ),
@@ -174,6 +175,7 @@ function showsOf({ capabilities, initializationOptions }: InitializeParams, arou
       textDocument?.publishDiagnostics?.relatedInformation ??
       false,
     markdown: textDocument?.hover?.contentFormat?.includes("markdown") ?? true,
+    pictures: saysYes(initializationOptions, "pictures"),
     page: (code) => (scheme ? `${scheme}:/${code}.md` : around.pageBeside(code)),
   };
 }

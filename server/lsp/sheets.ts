@@ -1,24 +1,35 @@
 /** What the extension asks beyond the protocol; the messages themselves are told in client/protocol.ts. */
 import type { Connection } from "vscode-languageserver";
+import { piecesAtLine } from "../features/pieces-at";
 import { type Evaluated, problemPages, sheetOf } from "../service";
 import { SHEET_STYLE, sheetBody } from "../sheet/html";
 import { Lines } from "../sheet/marks";
+import { type Drawer, type Drawn, drawer, turn } from "./drawn";
 import type { Plans } from "./plans";
 import type { Guard } from "./server";
-import { textIn } from "./untyped";
+import { numberIn, saysYes, textIn } from "./untyped";
 
 export function answerOwnRequests(connection: Connection, plans: Plans, guard: Guard): void {
+  const drawn = drawer();
+  plans.onClosed(drawn.forget);
+  const failed = guard("the shop sheet", (error: unknown) => rethrown(error), null);
+  connection.onRequest("sawbuck/sheet", (asked: unknown) => {
+    const uri = textIn(asked, "uri");
+    return sheetFor(plans, drawn, uri, saysYes(asked, "soon")).catch(failed);
+  });
   connection.onRequest(
-    "sawbuck/sheet",
+    "sawbuck/piecesAt",
     guard(
-      "the shop sheet",
+      "the pieces of a line",
       (asked: unknown) => {
         const uri = textIn(asked, "uri");
         const evaluated = plans.evaluated(uri);
-        const version = plans.document(uri)?.version;
-        return evaluated && version !== undefined && hasSheet(evaluated) ? answer(evaluated, version) : null;
+        const document = plans.document(uri);
+        if (!evaluated || !document) return { pieces: [] };
+        const offset = document.offsetAt({ line: numberIn(asked, "line") - 1, character: 0 });
+        return { pieces: piecesAtLine(evaluated, offset) };
       },
-      null,
+      { pieces: [] },
     ),
   );
   connection.onRequest(
@@ -38,7 +49,21 @@ const hasSheet = ({ worked }: Evaluated): boolean =>
   (worked.loaded.files[0]?.tree.entries ?? []).some((e) => PLANNING.has(e.kind));
 const PLANNING: ReadonlySet<string> = new Set(["plan", "part", "assembly", "ring", "box"]);
 
-function answer(evaluated: Evaluated, version: number) {
+/** Null for a document without a sheet. Other requests are answered between the drawings, which take the longest. */
+async function sheetFor(plans: Plans, drawn: Drawer, uri: string, soon: boolean) {
+  await turn();
+  const evaluated = plans.evaluated(uri);
+  const version = plans.document(uri)?.version;
+  if (!evaluated || version === undefined || !hasSheet(evaluated)) return null;
+  const stale = (): boolean => plans.document(uri)?.version !== version;
+  return answer(evaluated, version, await drawn.of(uri, evaluated, soon, stale));
+}
+
+function rethrown(error: unknown): null {
+  throw error;
+}
+
+function answer(evaluated: Evaluated, version: number, { drawings, complete }: Drawn) {
   const { file, problems, text } = evaluated;
   const folder = file.slice(0, Math.max(file.lastIndexOf("/"), file.lastIndexOf("\\")) + 1);
   const sheet = sheetOf(evaluated, (f) => (f.startsWith(folder) ? f.slice(folder.length) : f));
@@ -46,10 +71,11 @@ function answer(evaluated: Evaluated, version: number) {
   const first = errors.find((p) => p.at.file === file);
   return {
     title: sheet.title,
-    body: sheetBody(sheet),
+    body: sheetBody(sheet, drawings),
     style: SHEET_STYLE,
     state: errors.length > 0 ? "has errors" : "good",
     version,
+    complete,
     ...(first && { brokenAt: new Lines(text).at(first.at.start).line }),
   };
 }

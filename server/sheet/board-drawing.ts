@@ -21,6 +21,7 @@ import {
 import { type Hanging, hangLabels } from "./hanging";
 import { type Mark, marksOf, type Rest, restsOf } from "./stretches";
 import { crossed, hatched } from "./strokes";
+import { withMark } from "./wording-space";
 
 export interface BoardView {
   /** mm of paper for one mm of wood; `boardScale` fits the longest board to the page. */
@@ -53,7 +54,8 @@ export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
   const names = [
     ...board.cuts.map((cut) => ({
       ...stretch(cut.from.mm, cut.to.mm),
-      lines: [cut.label, cut.length.text],
+      lines: [withMark(cut), cut.length.text],
+      plain: [cut.label, cut.length.text],
       piece: cut.piece,
     })),
     ...rests
@@ -162,14 +164,17 @@ function tape(length: number, at: (mm: number) => number, { scale, system }: Boa
 
 interface Name extends Box {
   readonly lines: readonly string[];
+  /** Without the mark, for where it has no room. */
+  readonly plain?: readonly string[];
   readonly piece?: string;
 }
 
-/** The name and length in the piece, one under the other, or nothing when they do not fit. */
-function nameInside({ left, right, lines, piece }: Name): readonly Item[] {
+/** The mark, name and length in the piece, one under the other, or nothing when they do not fit. */
+function nameInside({ left, right, lines, plain, piece }: Name): readonly Item[] {
   const middle = (left + right) / 2;
-  if (lines.some((words) => textWidth(words, TYPE) > right - left - 1.6)) return [];
-  return lines.map((words, i) =>
+  const fits = (words: string): boolean => textWidth(words, TYPE) <= right - left - 1.6;
+  const shown = [lines, ...(plain ? [plain] : [])].find((all) => all.every(fits)) ?? [];
+  return shown.map((words, i) =>
     text("label", middle, FOOT - 7.5 + i * 4.9, words, {
       anchor: "middle",
       halo: true,

@@ -49,9 +49,78 @@ export interface NotChecked {
   readonly place?: Place;
 }
 
-export interface CutRow {
+/** A placed piece: what the drawing shows. */
+export interface SheetPiece {
+  /** `leg / front left`. */
+  readonly id: string;
   readonly part: string;
-  /** Identities of the pieces, `leg / 1` … in order. */
+  /** Of its row of the cut list. */
+  readonly mark: string;
+  /** The assemblies it stands in, outermost first. */
+  readonly assemblies: readonly string[];
+  /** The least and the most it reaches to the right, to the back and up, in mm. */
+  readonly from: readonly [x: number, y: number, z: number];
+  readonly to: readonly [x: number, y: number, z: number];
+  /** The line that puts it there. */
+  readonly place: Place;
+}
+
+/** Distances for the bench, and what they are measured from. */
+export interface SheetMarks {
+  readonly from: "end" | "edge" | "face";
+  readonly which: "left" | "right" | "front" | "back" | "bottom" | "top" | "each" | "either";
+  readonly at: readonly Marked[];
+  /** `from each end: 1-3/4"`. */
+  readonly words: string;
+}
+
+/** Pieces on which a joint's screws are marked alike. */
+export interface SheetSetOut {
+  readonly part: string;
+  readonly mark: string;
+  readonly pieces: readonly string[];
+  /** On each of them. */
+  readonly screws: number;
+  readonly grids: readonly {
+    readonly on: "face" | "edge" | "end";
+    readonly along: SheetMarks;
+    readonly across: SheetMarks;
+  }[];
+}
+
+/** A fasten line. */
+export interface SheetJoint {
+  /** "side face into leg face". */
+  readonly title: string;
+  /** "#8 x 1-5/8"", or empty where the line does not say. */
+  readonly what: string;
+  /** How they are set out, in the line's words: "2 at each crossing". */
+  readonly pattern: string;
+  readonly holes: string;
+  /** In one copy; null where its pieces are not placed. */
+  readonly crossings: number | null;
+  readonly screws: number | null;
+  readonly setOut: readonly SheetSetOut[];
+  readonly place: Place;
+}
+
+/** Something to measure corner to corner: both diagonals are to be this long. */
+export interface SheetSquare {
+  readonly of: "ring" | "box" | "feet";
+  /** The ring's or the box's; empty for feet. */
+  readonly name: string;
+  readonly diagonal: Marked;
+  readonly sides: readonly [Marked, Marked];
+  readonly count: number;
+  /** "cap, outside corners". */
+  readonly words: string;
+}
+
+export interface CutRow {
+  /** Its letter: on the drawing, on the boards, in this row. */
+  readonly mark: string;
+  readonly part: string;
+  /** Identities of the pieces, `leg / front left` where placed, else `leg / 1` … in order. */
   readonly pieces: readonly string[];
   readonly count: number;
   readonly hand: "" | "left" | "right";
@@ -83,6 +152,8 @@ export interface SheetCut {
   readonly piece: string;
   /** What is written on the wood: "leg". */
   readonly label: string;
+  /** Of its row of the cut list. */
+  readonly mark: string;
   readonly from: Marked;
   readonly to: Marked;
   readonly length: Marked;
@@ -125,6 +196,7 @@ export interface SheetPanel {
   readonly cuts: readonly {
     readonly piece: string;
     readonly label: string;
+    readonly mark: string;
     /** mm from the sheet's lower left corner. */
     readonly x: number;
     readonly y: number;
@@ -203,11 +275,16 @@ export interface SheetData {
   readonly problems: readonly SheetProblem[];
   readonly accepted: readonly SheetProblem[];
   readonly notChecked: readonly NotChecked[];
+  /** Over all; null when nothing is placed. */
+  readonly overall: { readonly width: Marked; readonly depth: Marked; readonly height: Marked } | null;
+  readonly pieces: readonly SheetPiece[];
   readonly cutList: readonly CutGroup[];
   readonly boards: readonly BoardPlan[];
   readonly panels: readonly PanelPlan[];
   readonly shopping: Shopping;
   readonly fasteners: readonly FastenerRow[];
+  readonly joints: readonly SheetJoint[];
+  readonly square: readonly SheetSquare[];
   readonly rings: readonly SheetRing[];
   readonly boxes: readonly SheetBox[];
   /** The builder's own rules and how they came out. */

@@ -27,13 +27,15 @@ export type Layer =
   | "edge"
   | "hidden"
   | "trail"
+  /** A screw's head. */
+  | "screw"
   /** The ring around a piece's mark, and the mark. */
   | "balloon"
   /** Overall measures: their lines and texts. */
   | "dimension";
 
-/** White, black, and two light tints for faces turned from the light. */
-export type Fill = "none" | "paper" | "ink" | "pale" | "gray";
+/** White, black, two light tints for faces turned from the light, and that of what is pointed out. */
+export type Fill = "none" | "paper" | "ink" | "pale" | "gray" | "marked";
 
 /** Line weights in mm: outline and marks, inner lines, thin lines. */
 export const OUTLINE = 0.4;
@@ -83,6 +85,8 @@ export interface Drawing {
   readonly title: string;
   readonly width: number;
   readonly height: number;
+  /** mm of wood for one of paper, where it is one scale. */
+  readonly scale?: number;
   readonly items: readonly Item[];
 }
 

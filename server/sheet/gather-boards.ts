@@ -4,12 +4,13 @@ import { type Display, lengthText } from "../units";
 import type { BoardWork, SheetWork, Worked } from "../worked";
 import type { BoardPlan, PanelPlan, SheetBoard, SheetPanel } from "./data";
 import { materialTitle } from "./gather-cuts";
+import type { Identities } from "./identity";
 import { marked, ofTicks, soldLength } from "./marks";
 
 /** A rest shorter than this is not worth naming: 6 in (common practice: too short to hold while sawing). */
 const LEAST_OFFCUT_MM = 6 * 25.4;
 
-export function boardPlans(worked: Worked): BoardPlan[] {
+export function boardPlans(worked: Worked, { ofLayout }: Identities): BoardPlan[] {
   const { display } = worked.settings;
   return worked.boards.flatMap((work) => {
     if (work.answer.boards.length === 0 && work.answer.unplaced.length === 0) return [];
@@ -18,9 +19,9 @@ export function boardPlans(worked: Worked): BoardPlan[] {
       {
         stock: work.material.name,
         title: materialTitle(work.material, display),
-        boards: grouped(work.answer.boards, boardKey).map((same) => boardOf(same, work, display)),
+        boards: grouped(work.answer.boards, boardKey).map((same) => boardOf(same, work, display, ofLayout)),
         assumed: assumptions(work, worked),
-        unplaced: work.answer.unplaced,
+        unplaced: work.answer.unplaced.map((id) => ofLayout(id).id),
       },
     ];
   });
@@ -30,6 +31,10 @@ const partOf = (piece: string): string => {
   const names = piece.split(" / ");
   return names[names.length - 2] ?? piece;
 };
+
+/** `D`; `D, E` where boards that are cut alike give a left piece on one and a right piece on another. */
+const marksOf = (ids: readonly string[], ofLayout: Identities["ofLayout"]): string =>
+  [...new Set(ids.map((id) => ofLayout(id).mark))].filter(Boolean).join(", ");
 
 const boardKey = (b: BoardLayout): string =>
   JSON.stringify([
@@ -50,7 +55,12 @@ function grouped<T>(list: readonly T[], key: (t: T) => string): T[][] {
   return [...groups.values()];
 }
 
-function boardOf(same: readonly BoardLayout[], work: BoardWork, display: Display): SheetBoard {
+function boardOf(
+  same: readonly BoardLayout[],
+  work: BoardWork,
+  display: Display,
+  ofLayout: Identities["ofLayout"],
+): SheetBoard {
   const [board] = same as [BoardLayout];
   const length = ofTicks(board.length);
   const sold =
@@ -62,8 +72,12 @@ function boardOf(same: readonly BoardLayout[], work: BoardWork, display: Display
     count: same.length,
     length: marked(length, display),
     cuts: board.cuts.map((cut, i) => ({
-      piece: same.map((b) => b.cuts[i]!.pieceId).join(", "),
+      piece: same.map((b) => ofLayout(b.cuts[i]!.pieceId).id).join(", "),
       label: cut.pieceId.startsWith("spare") ? `${partOf(cut.pieceId)} (spare)` : partOf(cut.pieceId),
+      mark: marksOf(
+        same.map((b) => b.cuts[i]!.pieceId),
+        ofLayout,
+      ),
       from: marked(ofTicks(cut.from), display),
       to: marked(ofTicks(cut.to), display),
       length: marked(ofTicks(cut.to - cut.from), display),
@@ -102,7 +116,7 @@ function assumptions(work: BoardWork | SheetWork, { settings }: Worked): string[
   return list;
 }
 
-export function panelPlans(worked: Worked): PanelPlan[] {
+export function panelPlans(worked: Worked, { ofLayout }: Identities): PanelPlan[] {
   const { display } = worked.settings;
   return worked.sheets.flatMap((work) => {
     if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
@@ -111,9 +125,9 @@ export function panelPlans(worked: Worked): PanelPlan[] {
       {
         stock: work.material.name,
         title: materialTitle(work.material, display),
-        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, display)),
+        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, display, ofLayout)),
         assumed: assumptions(work, worked),
-        unplaced,
+        unplaced: unplaced.map((id) => ofLayout(id).id),
       },
     ];
   });
@@ -129,7 +143,7 @@ const panelKey = (s: Panel): string =>
     s.placements.map((p) => [partOf(p.pieceId), p.x, p.y, p.length, p.width]),
   ]);
 
-function panelOf(same: readonly Panel[], display: Display): SheetPanel {
+function panelOf(same: readonly Panel[], display: Display, ofLayout: Identities["ofLayout"]): SheetPanel {
   const [panel] = same as [Panel];
   const length = marked(ofTicks(panel.length), display);
   const width = marked(ofTicks(panel.width), display);
@@ -140,8 +154,12 @@ function panelOf(same: readonly Panel[], display: Display): SheetPanel {
     length,
     width,
     cuts: panel.placements.map((p, i) => ({
-      piece: same.map((s) => s.placements[i]!.pieceId).join(", "),
+      piece: same.map((s) => ofLayout(s.placements[i]!.pieceId).id).join(", "),
       label: partOf(p.pieceId),
+      mark: marksOf(
+        same.map((s) => s.placements[i]!.pieceId),
+        ofLayout,
+      ),
       x: ofTicks(p.x).approx,
       y: ofTicks(p.y).approx,
       length: marked(ofTicks(p.length), display),

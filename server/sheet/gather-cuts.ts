@@ -2,16 +2,17 @@
 import type { At } from "../plan";
 import { ifKnown } from "../plan";
 import { type Display, LENGTH, lengthText, quantityText, roughly } from "../units";
-import { allPieces, type Material, type Part, sparesOf, type Worked } from "../worked";
+import { type Material, type Part, sparesOf, type Worked } from "../worked";
 import type { CutGroup, CutRow, Place } from "./data";
+import type { Identities, Row } from "./identity";
 import { marked } from "./marks";
 
-export function cutGroups(worked: Worked, place: (at: At) => Place): CutGroup[] {
+export function cutGroups(worked: Worked, identities: Identities, place: (at: At) => Place): CutGroup[] {
   const parts = [...worked.parts.values()];
   return worked.materials.flatMap((material) => {
     const rows = parts
       .filter((p) => p.material === material && p.count.state === "known")
-      .flatMap((p) => rowsOf(p, worked, place))
+      .flatMap((p) => rowsOf(p, worked, identities, place))
       .sort((a, b) => (b.length?.mm ?? 0) - (a.length?.mm ?? 0));
     if (rows.length === 0) return [];
     return [
@@ -39,31 +40,21 @@ export function materialTitle(material: Material, display: Display): string {
   return [material.name, size, said, ...material.conditions].filter(Boolean).join(", ");
 }
 
-function rowsOf(part: Part, worked: Worked, place: (at: At) => Place): CutRow[] {
-  const { settings } = worked;
-  const one = ifKnown(part.count) ?? 0;
-  const all = allPieces(part.name, one, settings.make);
-  if (part.left + part.right !== one || part.left + part.right === 0)
-    return [row(part, "", all, worked, place)];
-  const isLeft = (id: string) => Number(id.slice(id.lastIndexOf("/") + 1)) <= part.left;
-  const left = row(part, "left", all.filter(isLeft), worked, place);
-  const right = row(
-    part,
-    "right",
-    all.filter((id) => !isLeft(id)),
-    worked,
-    place,
-  );
-  return [left, right].filter((r) => r.count > 0);
+function rowsOf(part: Part, worked: Worked, identities: Identities, place: (at: At) => Place): CutRow[] {
+  const rows = identities.rowsOf(part);
+  return rows.flatMap((r) => (r.pieces.length > 0 || rows.length === 1 ? [row(part, r, worked, place)] : []));
 }
 
 function row(
   part: Part,
-  hand: CutRow["hand"],
-  pieces: readonly string[],
+  { hand, mark, pieces: ofOne }: Row,
   worked: Worked,
   place: (at: At) => Place,
 ): CutRow {
+  const copies = Array.from({ length: worked.settings.make - 1 }, (_, i) =>
+    ofOne.map((id) => `copy ${i + 2} / ${id}`),
+  );
+  const pieces = [...ofOne, ...copies.flat()];
   const { display } = worked.settings;
   const needs = ifKnown(part.needs);
   const board = ifKnown(part.cut);
@@ -71,6 +62,7 @@ function row(
   const thickness = ifKnown(part.thickness);
   const slanted = board && (part.leftEnd || part.rightEnd);
   return {
+    mark,
     part: part.name,
     pieces,
     count: pieces.length,

@@ -7,6 +7,7 @@ import { structuralCaution } from "../trade";
 import { bothLengths, type Display, lengthText, moneyText, type Quantity, quantityText } from "../units";
 import { floorShare, type Joint, type Worked } from "../worked";
 import type { FastenerRow, SheetBox, SheetData, SheetRing, Shopping, ShoppingRow } from "./data";
+import type { Identities } from "./identity";
 import { both, soldLength } from "./marks";
 
 export function shoppingOf(worked: Worked): Shopping {
@@ -57,11 +58,15 @@ function onHandUsed({ boards, sheets, settings }: Worked): string[] {
   return lines;
 }
 
+/** `deck-mid (#8 x 1-5/8")`; empty where the line does not say which. */
+export const screwWords = ({ size, fastener }: Joint): string =>
+  !size ? "" : fastener ? `${fastener.name} (${size.text})` : size.text;
+
 export function fastenerRows(worked: Worked): FastenerRow[] {
   const rows = new Map<string, { joints: Joint[] }>();
   for (const joint of worked.joints) {
     if (!joint.size) continue;
-    const what = joint.fastener ? `${joint.fastener.name} (${joint.size.text})` : joint.size.text;
+    const what = screwWords(joint);
     const row = rows.get(what);
     if (row) row.joints.push(joint);
     else rows.set(what, { joints: [joint] });
@@ -135,9 +140,16 @@ export function boxRows(worked: Worked): SheetBox[] {
   });
 }
 
-export function stepsOf({ loaded }: Worked): SheetData["steps"] {
+/** The steps; a part is named with its marks, `B side`. */
+export function stepsOf({ loaded, parts }: Worked, { rowsOf }: Identities): SheetData["steps"] {
   const main = loaded.files[0]!;
-  const words = (things: readonly { name: { text: string } }[]) => things.map((t) => t.name.text).join(", ");
+  const named = (name: string): string => {
+    const part = parts.get(name);
+    const marks = (part ? rowsOf(part) : []).map(({ mark }) => mark);
+    return marks.length > 0 ? `${marks.join(" and ")} ${name}` : name;
+  };
+  const words = (things: readonly { name: { text: string } }[]) =>
+    things.map((t) => named(t.name.text)).join(", ");
   return main.tree.entries.flatMap((entry) => {
     if (entry.kind !== "step") return [];
     const lines = entry.clauses.flatMap((c) => {
@@ -152,7 +164,7 @@ export function stepsOf({ loaded }: Worked): SheetData["steps"] {
 }
 
 /** `pilot 1/8", clearance 3/16"`: the holes to drill for a joint; nothing when none is asked for. */
-function holesOf(joint: Joint, display: Display): string {
+export function holesOf(joint: Joint, display: Display): string {
   const pilot = joint.pilot && `pilot ${lengthText(joint.pilot, display)}`;
   const clearance = joint.clearance && `clearance ${lengthText(joint.clearance, display)}`;
   return [pilot, clearance].filter(Boolean).join(", ");

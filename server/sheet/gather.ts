@@ -8,7 +8,9 @@ import { cautionTags } from "./cautions";
 import type { SheetData, SheetProblem } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
 import { cutGroups } from "./gather-cuts";
+import { jointRows, notDrawn, overallOf, pieceRows, squareRows } from "./gather-space";
 import { boxRows, fastenerRows, ringRows, shoppingOf, stepsOf } from "./gather-work";
+import { identitiesOf } from "./identity";
 import { placer } from "./marks";
 
 /** The sheet of a plan. `named` tells how a file is named on it. */
@@ -17,6 +19,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
   const { display } = settings;
   const place = placer(loaded.files, named);
   const main = loaded.files[0]!;
+  const identities = identitiesOf(worked);
   const problem = (p: Problem, accepted?: string): SheetProblem => ({
     code: p.code,
     class: p.class,
@@ -50,16 +53,19 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
     notes: main.tree.entries.flatMap((e) => (e.kind === "note" && e.title.text ? [e.title.text] : [])),
     problems: judged.problems.map((p) => problem(p)),
     accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
-    notChecked: worked.unchecked.map((u) => ({
-      what: u.what,
-      why: u.why,
-      ...(u.at && { place: place(u.at) }),
-    })),
-    cutList: cutGroups(worked, place),
-    boards: boardPlans(worked),
-    panels: panelPlans(worked),
+    notChecked: [
+      ...notDrawn(worked),
+      ...worked.unchecked.map((u) => ({ what: u.what, why: u.why, ...(u.at && { place: place(u.at) }) })),
+    ],
+    overall: overallOf(worked),
+    pieces: pieceRows(worked, identities, place),
+    cutList: cutGroups(worked, identities, place),
+    boards: boardPlans(worked, identities),
+    panels: panelPlans(worked, identities),
     shopping: shoppingOf(worked),
     fasteners: fastenerRows(worked),
+    joints: jointRows(worked, identities, place),
+    square: squareRows(worked),
     rings: ringRows(worked, judged),
     boxes: boxRows(worked),
     musts: worked.musts.map((m) => ({
@@ -67,7 +73,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
       because: m.because,
       state: mustState(m, worked),
     })),
-    steps: stepsOf(worked),
+    steps: stepsOf(worked, identities),
     cautions: cautionsFor(tags).map((row) => ({ text: row.value.text, source: cite(row.source) })),
   };
 }

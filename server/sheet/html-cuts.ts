@@ -62,6 +62,7 @@ export function cutSections(data: SheetData): Child {
 
 const CUT_COLUMNS: readonly Column<CutRow>[] = [
   { head: "Cut", kind: "tick", cell: () => null },
+  { head: "Mark", kind: "mark", cell: ({ mark }) => (mark === "" ? null : strong(mark)) },
   { head: "No.", kind: "count", cell: ({ count }) => String(count) },
   { head: "Part", kind: "name", cell: partWords },
   { head: "Length", kind: "length", cell: (row) => [strong(lengthWords(row)), other(row.length)] },

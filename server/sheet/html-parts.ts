@@ -18,7 +18,7 @@ export function list(items: readonly string[]): Child {
     : element(
         "ul",
         {},
-        items.map((words) => element("li", {}, words)),
+        items.map((words) => element("li", {}, unbroken(words))),
       );
 }
 
@@ -26,7 +26,7 @@ export function list(items: readonly string[]): Child {
 export function terms(name: string, rows: readonly Labelled[]): Child {
   if (rows.length === 0) return null;
   const pairs = rows.map(({ label, value }) =>
-    element("div", {}, element("dt", {}, label), element("dd", {}, value)),
+    element("div", {}, element("dt", {}, label), element("dd", {}, unbroken(value))),
   );
   return element("dl", { class: name }, pairs);
 }
@@ -90,6 +90,13 @@ export function table<Row>(
 /** Text, or nothing for an empty one. */
 export function some(words: string | null): string | null {
   return words === null || words === "" ? null : words;
+}
+
+/** The text with its lengths kept on one line each: `1-3/4"` is never broken at its hyphen. */
+export function unbroken(words: string): Child {
+  return words
+    .split(/(\d+-\d+\/\d+"?|\d+ mm)/)
+    .map((part, i) => (i % 2 === 0 ? part : element("span", { class: "whole" }, part)));
 }
 
 /** A square to tick with a pencil. */

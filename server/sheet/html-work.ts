@@ -1,6 +1,17 @@
 /** Cautions, shopping, fasteners, rings, boxes, rules, steps and notes. */
 import type { FastenerRow, SheetBox, SheetData, SheetRing, Shopping, ShoppingRow } from "./data";
-import { type Column, list, paragraphs, type RowGroup, section, some, table, terms } from "./html-parts";
+import { setOutSection, squareSection } from "./html-drawing";
+import {
+  type Column,
+  list,
+  paragraphs,
+  type RowGroup,
+  section,
+  some,
+  table,
+  terms,
+  unbroken,
+} from "./html-parts";
 import { type Child, element } from "./markup";
 import { HEADINGS, hasShopping, sentence, shoppingWords, sums } from "./wording";
 
@@ -28,6 +39,8 @@ export function workSections(data: SheetData): Child {
       HEADINGS.fasteners,
       table("screws", FASTENER_COLUMNS, [{ title: null, rows: fasteners }]),
     ),
+    setOutSection(data),
+    squareSection(data),
     section("rings", HEADINGS.rings, table("ring-list", RING_COLUMNS, [{ title: null, rows: rings }])),
     section("boxes", HEADINGS.boxes, boxes.length === 0 ? null : boxes.map(box)),
     musts.length === 0
@@ -42,9 +55,9 @@ export function workSections(data: SheetData): Child {
               element(
                 "li",
                 {},
-                element("strong", {}, rule),
+                element("strong", {}, unbroken(rule)),
                 because === "" ? null : ` because ${because}`,
-                state === "" ? null : `: ${state}`,
+                state === "" ? null : unbroken(`: ${state}`),
               ),
             ),
           ),

@@ -31,7 +31,34 @@ const PROBLEM = {
   cures: null,
   accepted: null,
 };
+const PIECE = {
+  id: null,
+  part: null,
+  mark: null,
+  assemblies: null,
+  from: null,
+  to: null,
+  place: PLACE,
+};
+const MARKS = { from: null, which: null, at: MARKED, words: null };
+const JOINT = {
+  title: null,
+  what: null,
+  pattern: null,
+  holes: null,
+  crossings: null,
+  screws: null,
+  setOut: {
+    part: null,
+    mark: null,
+    pieces: null,
+    screws: null,
+    grids: { on: null, along: MARKS, across: MARKS },
+  },
+  place: PLACE,
+};
 const CUT_ROW = {
+  mark: null,
   part: null,
   pieces: null,
   count: null,
@@ -51,7 +78,7 @@ const BOARD = {
   kind: null,
   count: null,
   length: MARKED,
-  cuts: { piece: null, label: null, from: MARKED, to: MARKED, length: MARKED },
+  cuts: { piece: null, label: null, mark: null, from: MARKED, to: MARKED, length: MARKED },
   waste: { from: null, to: null, why: null },
   offcut: MARKED,
 };
@@ -61,7 +88,7 @@ const PANEL = {
   count: null,
   length: MARKED,
   width: MARKED,
-  cuts: { piece: null, label: null, x: null, y: null, length: MARKED, width: MARKED },
+  cuts: { piece: null, label: null, mark: null, x: null, y: null, length: MARKED, width: MARKED },
 };
 const SHOPPING = {
   rows: { aisle: null, what: null, count: null, unit: null, each: null, total: null, note: null },
@@ -86,11 +113,15 @@ const SHEET: Order<SheetData> = {
   problems: PROBLEM,
   accepted: PROBLEM,
   notChecked: { what: null, why: null, place: PLACE },
+  overall: { width: MARKED, depth: MARKED, height: MARKED },
+  pieces: PIECE,
   cutList: { stock: null, title: null, source: null, rows: CUT_ROW },
   boards: { stock: null, title: null, boards: BOARD, assumed: null, unplaced: null },
   panels: { stock: null, title: null, sheets: PANEL, assumed: null, unplaced: null },
   shopping: SHOPPING,
   fasteners: { what: null, count: null, joints: null, holes: null },
+  joints: JOINT,
+  square: { of: null, name: null, diagonal: MARKED, sides: MARKED, count: null, words: null },
   rings: { name: null, members: null, state: null },
   boxes: { name: null, rows: { label: null, value: null }, caution: null },
   musts: { rule: null, because: null, state: null },

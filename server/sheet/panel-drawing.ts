@@ -17,6 +17,7 @@ import {
 } from "./display";
 import { type Hanging, hangLabels } from "./hanging";
 import { hatched } from "./strokes";
+import { withMark } from "./wording-space";
 
 export interface PanelView {
   /** mm of paper for one mm of wood; `panelScale` fits the longest sheet to the page. */
@@ -44,7 +45,7 @@ export function drawPanel(panel: SheetPanel, { scale }: PanelView): Drawing {
       top: y(cut.y + positive(cut.width.mm)),
       bottom: y(cut.y),
       piece: cut.piece,
-      lines: [cut.label, `${cut.length.text} x ${cut.width.text}`],
+      lines: [withMark(cut), `${cut.length.text} x ${cut.width.text}`],
     };
   });
   const leaders = outside(pieces.filter((piece) => fitOf(piece) === undefined));

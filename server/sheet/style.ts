@@ -41,6 +41,10 @@ export const SHEET_STYLE = `
 .sheet td ul, .sheet ol ul { padding: 0; list-style: none; }
 .sheet td ul, .sheet td li, .sheet ol ul, .sheet ol ul li { margin: 0; }
 .sheet .tick { width: 8mm; }
+.sheet .mark { width: 8mm; }
+.sheet .whole, .sheet .per { white-space: nowrap; }
+.sheet .grid { min-width: 40mm; }
+.sheet .set-outs .group th { font-weight: bold; }
 .sheet .count { width: 9mm; text-align: right; padding-right: 4mm; }
 .sheet .name, .sheet .what, .sheet .wide { overflow-wrap: anywhere; }
 .sheet .name { min-width: 26mm; }
@@ -54,10 +58,15 @@ export const SHEET_STYLE = `
 .sheet figcaption { font-weight: bold; margin: 0 0 0.5mm; }
 .sheet .paper { overflow-x: auto; }
 .sheet .drawing { display: block; background: #fff; max-width: none; }
+.sheet .edge, .sheet .hidden, .sheet .trail, .sheet .screw, .sheet .dimension, .sheet .leader { pointer-events: none; }
+.sheet .marks { list-style: none; padding: 0; columns: 3 48mm; column-gap: 6mm; }
+.sheet .marks li { padding-left: 7mm; text-indent: -7mm; }
+.sheet .marks strong { display: inline-block; min-width: 7mm; text-indent: 0; }
 
 .sheet h2, .sheet h3, .sheet .key, .sheet tr.group, .sheet figcaption, .sheet h3 + .source { break-after: avoid; }
 .sheet tr, .sheet tbody, .sheet .box-figures, .sheet figure, .sheet li, .sheet .problem, .sheet dl div, .sheet p { break-inside: avoid; }
 
+@media screen { .sheet .drawings .drawing { max-width: 100%; height: auto; } }
 @media screen and (max-width: 760px) {
   .sheet { padding: 6mm 4mm; }
   .sheet h1 { font-size: 20pt; }
@@ -77,6 +86,16 @@ export const SHEET_STYLE = `
   .sheet tr.group { display: block; padding-top: 5mm; }
   .sheet tr.group th { padding: 0; }
   .sheet .name, .sheet .what, .sheet .wide { min-width: 0; }
+  .sheet .cuts tr { grid-template-columns: 7mm 8mm 9mm 1fr auto; }
+  .sheet .cuts td { grid-column: 4 / -1; }
+  .sheet .cuts .tick { grid-column: 1; }
+  .sheet .cuts .mark { grid-column: 2; }
+  .sheet .cuts .count { grid-column: 3; }
+  .sheet .cuts .name { grid-column: 4; }
+  .sheet .cuts .length { grid-column: 5; }
+  .sheet .set-outs tr { grid-template-columns: 8mm 1fr; }
+  .sheet .set-outs .mark { grid-column: 1; }
+  .sheet .set-outs td { grid-column: 2; }
   .sheet .sums th { grid-column: 1 / 4; }
   .sheet .sums td { grid-column: 4; }
   .sheet td[data-label]::before { content: attr(data-label) " "; font-size: 10pt; }
@@ -93,4 +112,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-x8WUKxfRXiCcPnD9YVyLSVqF3GTLQQrELAKBdTfUYFY=";
+export const SHEET_STYLE_HASH = "sha256-3OPmzFSMiDraCfGz7YhhRjc1qVfxRkomd5HkNbe3EdU=";

@@ -3,7 +3,7 @@ import type { Drawing, Fill, Item, Layer, PathItem, TextItem } from "./display";
 import { element, type Markup, markupText } from "./markup";
 
 /** The `svg` element, to stand in a page or alone. */
-export function drawingSvg(drawing: Drawing): Markup {
+export function drawingSvg(drawing: Drawing, look: Look = {}): Markup {
   const [width, height] = [number(drawing.width), number(drawing.height)];
   return element(
     "svg",
@@ -17,30 +17,42 @@ export function drawingSvg(drawing: Drawing): Markup {
       viewBox: `0 0 ${width} ${height}`,
       "font-family": "sans-serif",
     },
-    drawing.items.map(itemSvg),
+    drawing.items.map((item) => itemSvg(item, look)),
   );
 }
 
 /** The same as text: a whole SVG file. */
-export function svgText(drawing: Drawing): string {
-  return `${markupText(drawingSvg(drawing))}\n`;
+export function svgText(drawing: Drawing, look: Look = {}): string {
+  return `${markupText(drawingSvg(drawing, look))}\n`;
 }
 
-function itemSvg(item: Item): Markup {
-  return item.kind === "path" ? pathSvg(item) : textSvg(item);
+/** What a drawing says beside its lines. */
+export interface Look {
+  /** The line of the plan to which a click on an item leads. */
+  readonly lineOf?: (item: Item) => number | undefined;
 }
 
-function pathSvg({ layer, piece, strokes, closed, weight, fill }: PathItem): Markup {
+function itemSvg(item: Item, { lineOf }: Look): Markup {
+  const line = lineOf?.(item);
+  return item.kind === "path" ? pathSvg(item, line) : textSvg(item, line);
+}
+
+function pathSvg(
+  { layer, piece, strokes, closed, weight, fill }: PathItem,
+  line: number | undefined,
+): Markup {
   const d = strokes
     .map((points) => points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${number(x)} ${number(y)}`).join(""))
     .join("");
   return element("path", {
     class: layer,
     "data-piece": piece,
+    "data-line": line,
     d: closed ? `${d}Z` : d,
     fill: COLOURS[fill],
     ...strokeOf(layer, weight, fill),
     "stroke-linecap": ROUND.has(layer) ? "round" : undefined,
+    "stroke-linejoin": fill === "marked" ? "round" : undefined,
   });
 }
 
@@ -50,6 +62,7 @@ const COLOURS: Readonly<Record<Fill, string>> = {
   ink: "#000",
   pale: "#f4f4f4",
   gray: "#e6e6e6",
+  marked: "#ffe48a",
 };
 
 /** Faces meet without a seam: each is drawn a little over its edge in its own tint. */
@@ -58,13 +71,17 @@ function strokeOf(layer: Layer, weight: number, fill: Fill): Record<string, stri
   return layer === "face" ? { stroke: COLOURS[fill], "stroke-width": "0.1" } : { stroke: "none" };
 }
 
-const ROUND: ReadonlySet<Layer> = new Set<Layer>(["leader", "edge"]);
+const ROUND: ReadonlySet<Layer> = new Set<Layer>(["leader", "edge", "screw"]);
 
-function textSvg({ layer, piece, x, y, anchor, text, size, bold, upright, halo }: TextItem): Markup {
+function textSvg(
+  { layer, piece, x, y, anchor, text, size, bold, upright, halo }: TextItem,
+  line: number | undefined,
+): Markup {
   const place = { x: number(x), y: number(y) };
   const attributes = {
     class: layer,
     "data-piece": piece,
+    "data-line": line,
     ...place,
     transform: upright ? `rotate(-90 ${place.x} ${place.y})` : undefined,
     "font-size": number(size),

@@ -4,6 +4,7 @@ import { oneLine } from "./escape";
 import { placeFlags } from "./flags";
 import { marksOf, restsOf } from "./stretches";
 import { columnsOf, hanging, hangingList, padded } from "./text-layout";
+import { withMark } from "./wording-space";
 
 /**
  * The board with its pieces named inside and its marks below; `longest` in mm takes the whole width in columns, and so
@@ -21,7 +22,10 @@ export function boardLines(board: SheetBoard, longest: number, width: number): r
     const room = roomOf(bars, n);
     const { fill, words } = stretch;
     if (fill !== " ") return [fill.repeat(room), fill.repeat(room)];
-    if (fits(stretch, room)) return [inCell(words[0], room), inCell(words[1], room)];
+    if (fits(stretch, room)) {
+      const shown = words.every((line) => columnsOf(line) <= room) ? words : stretch.plain;
+      return [inCell(shown[0], room), inCell(shown[1], room)];
+    }
     const name = words.join(" ");
     const letter = letters.get(name) ?? LETTERS[letters.size] ?? "*";
     letters.set(name, letter);
@@ -59,13 +63,14 @@ export function panelLines(panel: SheetPanel, width: number): readonly string[] 
     });
     return true;
   });
-  const key = panel.cuts.flatMap(({ label, length, width: across }, i) =>
-    hanging(
+  const key = panel.cuts.flatMap((cut, i) => {
+    const { length, width: across } = cut;
+    return hanging(
       `${padded(String(i + 1), 4, true)}  `,
-      `${label}, ${length.text} x ${across.text}${drawn[i] ? "" : " (too small to number)"}`,
+      `${withMark(cut)}, ${length.text} x ${across.text}${drawn[i] ? "" : " (too small to number)"}`,
       width,
-    ),
-  );
+    );
+  });
   return [...grid.map((cells) => cells.join("").trimEnd()), ...key];
 }
 
@@ -78,16 +83,25 @@ interface Stretch {
   /** What fills it; a blank for a piece or an offcut to keep. */
   readonly fill: " " | "x" | "/";
   readonly words: readonly [name: string, length: string];
+  /** Without the mark, for where it has no room. */
+  readonly plain: readonly [name: string, length: string];
 }
 
 function stretchesOf(board: SheetBoard): readonly Stretch[] {
-  const pieces = board.cuts.map(({ from, to, label, length }): Stretch => {
-    return { from: from.mm, to: to.mm, fill: " ", words: [oneLine(label), oneLine(length.text)] };
+  const pieces = board.cuts.map((cut): Stretch => {
+    const { from, to, length } = cut;
+    return {
+      from: from.mm,
+      to: to.mm,
+      fill: " ",
+      words: [oneLine(withMark(cut)), oneLine(length.text)],
+      plain: [oneLine(cut.label), oneLine(length.text)],
+    };
   });
   const rests = restsOf(board).map(({ from, to, kind }): Stretch => {
-    if (kind === "kept")
-      return { from, to, fill: " ", words: ["offcut", `${oneLine(board.offcut?.text ?? "")}, keep`] };
-    return { from, to, fill: kind === "bad" ? "/" : "x", words: ["", ""] };
+    const words: Stretch["words"] =
+      kind === "kept" ? ["offcut", `${oneLine(board.offcut?.text ?? "")}, keep`] : ["", ""];
+    return { from, to, fill: kind === "kept" ? " " : kind === "bad" ? "/" : "x", words, plain: words };
   });
   return [...pieces, ...rests].sort((a, b) => a.from - b.from);
 }
@@ -128,8 +142,8 @@ function roomOf(bars: readonly number[], n: number): number {
   return bars[n + 1]! - bars[n]! - 1;
 }
 
-function fits({ fill, words }: Stretch, room: number): boolean {
-  return fill !== " " || words.every((line) => columnsOf(line) <= room);
+function fits({ fill, plain }: Stretch, room: number): boolean {
+  return fill !== " " || plain.every((line) => columnsOf(line) <= room);
 }
 
 /** With a blank before it where there is one to spare. */
@@ -167,8 +181,8 @@ function markLines(labels: readonly Label[], width: number): readonly string[] {
 
 /** Without a picture: each piece with the mark at its end. */
 function listed(board: SheetBoard, width: number): readonly string[] {
-  const pieces = board.cuts.flatMap(({ label, length, to }) =>
-    hanging("  - ", `${label} ${length.text}, mark at ${to.text}`, width),
+  const pieces = board.cuts.flatMap((cut) =>
+    hanging("  - ", `${withMark(cut)} ${cut.length.text}, mark at ${cut.to.text}`, width),
   );
   return [...pieces, ...(board.offcut ? hanging("  - ", `offcut ${board.offcut.text}, keep`, width) : [])];
 }

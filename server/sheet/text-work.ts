@@ -1,8 +1,9 @@
 /** The later sections of the plain text: shopping, fasteners, rings, boxes, rules, steps, notes. */
-import type { SheetBox, SheetData, Shopping } from "./data";
+import type { SheetBox, SheetData, SheetJoint, Shopping } from "./data";
 import { oneLine } from "./escape";
 import { aligned, columnsOf, hanging, padded, wrapped } from "./text-layout";
-import { HEADINGS, hasShopping, sentence, shoppingWords, sums } from "./wording";
+import { HEADINGS, hasShopping, KEYS, sentence, shoppingWords, sums } from "./wording";
+import { alongWords, jointWords, screwsOn, setOutWords, squareWords } from "./wording-space";
 
 export interface TextSection {
   readonly heading: string;
@@ -11,7 +12,7 @@ export interface TextSection {
 
 /** These sections in order; one without content has no lines. */
 export function workLines(data: SheetData, width: number): readonly TextSection[] {
-  const { shopping, fasteners, rings, boxes, musts, steps, notes } = data;
+  const { shopping, fasteners, joints, square, rings, boxes, musts, steps, notes } = data;
   return [
     { heading: HEADINGS.shopping, lines: hasShopping(shopping) ? shoppingLines(shopping, width) : [] },
     {
@@ -25,6 +26,13 @@ export function workLines(data: SheetData, width: number): readonly TextSection[
         ...joints.flatMap((joint) => hanging("       - ", joint, width)),
       ]),
     },
+    {
+      heading: HEADINGS.setOut,
+      lines: joints.some(({ setOut }) => setOut.length > 0)
+        ? [...wrapped(KEYS.setOut, width), ...joints.flatMap((joint) => setOutLines(joint, width))]
+        : [],
+    },
+    { heading: HEADINGS.square, lines: square.flatMap((row) => hanging("  - ", squareWords(row), width)) },
     {
       heading: HEADINGS.rings,
       lines: rings.flatMap(({ name, members, state }) =>
@@ -50,6 +58,21 @@ export function workLines(data: SheetData, width: number): readonly TextSection[
       ]),
     },
     { heading: HEADINGS.notes, lines: notes.flatMap((note) => wrapped(note, width)) },
+  ];
+}
+
+function setOutLines(joint: SheetJoint, width: number): readonly string[] {
+  if (joint.setOut.length === 0) return [];
+  return [
+    ...hanging("  ", jointWords(joint), width),
+    ...joint.setOut.flatMap((set) => {
+      const name = [set.mark, setOutWords(set, joint)].filter((words) => words !== "").join(" ");
+      const marks = set.grids.map((grid) => `${alongWords(grid)}; ${grid.across.words}`);
+      return [
+        ...hanging("    - ", `${name}, ${screwsOn(set)}`, width),
+        ...marks.flatMap((words) => hanging("        ", words, width)),
+      ];
+    }),
   ];
 }
 

@@ -19,12 +19,14 @@ import {
   problemDetails,
   unitWords,
 } from "./wording";
+import { overallWords, rowsByMark, rowWords } from "./wording-space";
 
 /** The whole sheet, lines of at most `width` columns (at least 40), a newline at the end. */
 export function sheetText(data: SheetData, width = 80): string {
   const w = Math.max(40, Math.floor(width));
   const sections = [
     titleLines(data, w),
+    headed(HEADINGS.drawing, drawingLines(data, w)),
     ...problemLines(data, w),
     headed(
       HEADINGS.cautions,
@@ -56,6 +58,18 @@ function titleLines({ title, file, units, facts }: SheetData, width: number): re
     ...wrapped(`${file}, ${unitWords(units)}`, width),
     ...(facts.length > 0 ? [""] : []),
     ...facts.flatMap((fact) => hanging(`  ${padded(oneLine(fact.label), label)}  `, fact.value, width)),
+  ];
+}
+
+/** The size over all, and the pieces by their marks. */
+function drawingLines(data: SheetData, width: number): readonly string[] {
+  if (data.overall === null) return [];
+  return [
+    ...wrapped(overallWords(data.overall), width),
+    ...aligned(
+      rowsByMark(data).map((row) => ({ cells: [row.mark, rowWords(row)], detail: "" })),
+      { width, indent: 2, right: [], under: 1 },
+    ),
   ];
 }
 
@@ -98,11 +112,12 @@ function cutLines(groups: readonly CutGroup[], width: number): readonly string[]
       ...(source === "" ? [] : hanging("  ", source, width)),
       ...aligned(
         rows.map((row) => {
-          const { count, length, ripped, width: across, ends, notes } = row;
+          const { mark, count, length, ripped, width: across, ends, notes } = row;
           const rip = ripped && across ? `ripped to ${across.text} (${across.other})` : "";
           return {
             cells: [
               "[ ]",
+              mark,
               String(count),
               partWords(row),
               lengthWords(row),
@@ -111,7 +126,7 @@ function cutLines(groups: readonly CutGroup[], width: number): readonly string[]
             detail: [rip, measureWords(row), ends, ...notes].filter((words) => words !== "").join("; "),
           };
         }),
-        { width, indent: 2, right: [1, 3], under: 2 },
+        { width, indent: 2, right: [2, 4], under: 3 },
       ),
     ]),
   ];

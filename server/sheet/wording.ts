@@ -12,6 +12,8 @@ import type {
 } from "./data";
 
 export const HEADINGS = {
+  drawing: "Drawing",
+  about: "About this plan",
   problems: "Open problems",
   accepted: "Accepted, and why",
   notChecked: "Not looked at",
@@ -21,6 +23,8 @@ export const HEADINGS = {
   panels: "Sheet layouts",
   shopping: "Shopping list",
   fasteners: "Screws and other fasteners",
+  setOut: "Where the screws go",
+  square: "Before you screw it tight",
   rings: "Rings",
   boxes: "Boxes",
   musts: "Rules of this plan",
@@ -30,6 +34,8 @@ export const HEADINGS = {
 
 /** How lengths, marks and pictures are to be read. */
 export const KEYS = {
+  setOut:
+    "Measured on the piece that is screwed through. Left, right, front, back, top and bottom are those of the finished thing.",
   cutList: "Lengths are tip to tip, before the ends are cut.",
   boards:
     "Hook the tape on the left end: every mark is counted from there. The short double line stands on the waste side of a mark, where the saw runs. Lengths are to scale, widths are not.",

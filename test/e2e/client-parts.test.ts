@@ -4,7 +4,14 @@ import type { SheetAnswer } from "../../client/protocol";
 import { filesNeeded, freeName, titleOf } from "../../client/samples";
 import { notFollowing, viewOf } from "../../client/sheet-view";
 
-const good: SheetAnswer = { title: "Bench", body: "<p>old</p>", style: "p {}", state: "good", version: 1 };
+const good: SheetAnswer = {
+  title: "Bench",
+  body: "<p>old</p>",
+  style: "p {}",
+  state: "good",
+  version: 1,
+  complete: true,
+};
 const broken: SheetAnswer = { ...good, body: "<p>new</p>", state: "has errors", version: 2, brokenAt: 7 };
 
 describe("the sheet that is shown", () => {

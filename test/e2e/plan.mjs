@@ -5,10 +5,10 @@ export const PLAN = {
   title: "Salad trough",
 
   /** A part, and what its hover must say. */
-  part: { name: "leg", line: "part leg 4 of 2x4", hover: /29-1\/4"/ },
+  part: { name: "leg", line: "part leg of 2x4", hover: /29-1\/4"/ },
 
   /** A name used in one line and made in another. */
-  use: { line: "fasten side face into ledger", name: "ledger", madeAt: "part ledger 2 of" },
+  use: { line: "fasten side into ledger", name: "ledger", madeAt: "part ledger of" },
 
   /** A screw that is too long. */
   screw: {
@@ -23,11 +23,23 @@ export const PLAN = {
 
   /** A name that nothing has. */
   name: {
-    line: "fasten floor-board face into ledger face",
+    line: "fasten floor-board into ledger",
     find: "floor-board",
     type: "flor-board",
     code: "unknown-name",
     message: /floor-board/,
+  },
+
+  /** A piece that is seen in the middle of its outline from the front, its lines, and the measure over all that follows `measure`. */
+  drawn: {
+    piece: "leg / front left",
+    placedAt: "place leg upright",
+    balloon: "B",
+    partOf: "part side of",
+    other: "side / in front of legs / 1",
+    first: "part leg of",
+    before: '30"',
+    after: '28"',
   },
 
   /** A measure that the cut list follows. */

@@ -233,8 +233,10 @@ describe("a sheet on paper", () => {
   it("writes along a narrow upright piece and hangs what fits nowhere", () => {
     const one = trough.panels[0]!.sheets[0]!;
     const texts = words(drawPanel(one, { scale: panelScale([one]) }));
-    expect(texts.filter(({ upright }) => upright).map(({ text }) => text)).toEqual(['tall-strip, 4" x 29"']);
-    expect(texts.filter(({ text }) => text === 'gusset, 8" x 8"').length).toBe(2);
+    expect(texts.filter(({ upright }) => upright).map(({ text }) => text)).toEqual([
+      'P tall-strip, 4" x 29"',
+    ]);
+    expect(texts.filter(({ text }) => text === 'O gusset, 8" x 8"').length).toBe(2);
   });
 });
 

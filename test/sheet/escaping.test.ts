@@ -66,13 +66,15 @@ describe("the page", () => {
       return marked;
     });
     const { texts, values } = readStrictly(sheetPage(data));
-    const shown = [...texts, ...values].join("\n");
+    // A length in a text is an element of its own, so that it stays on one line.
+    const shown = [...texts, ...values, texts.join("")].join("\n");
     const missing = [...seen].filter(([text]) => !shown.includes(text)).map(([, path]) => path);
     expect([...new Set(missing)].sort()).toMatchInlineSnapshot(`
       [
         "boards.*.boards.*.cuts.*.from.other",
         "boards.*.boards.*.cuts.*.from.text",
         "boards.*.boards.*.cuts.*.length.other",
+        "boards.*.boards.*.cuts.*.mark",
         "boards.*.boards.*.cuts.*.to.other",
         "boards.*.boards.*.length.other",
         "boards.*.boards.*.length.text",
@@ -82,15 +84,35 @@ describe("the page", () => {
         "cutList.*.rows.*.place.file",
         "cutList.*.rows.*.shortPoint.other",
         "cutList.*.stock",
+        "joints.*.pattern",
+        "joints.*.place.file",
+        "joints.*.setOut.*.grids.*.across.at.*.other",
+        "joints.*.setOut.*.grids.*.across.at.*.text",
+        "joints.*.setOut.*.grids.*.along.at.*.other",
+        "joints.*.setOut.*.grids.*.along.at.*.text",
+        "joints.*.setOut.*.pieces.*",
+        "overall.depth.other",
+        "overall.depth.text",
+        "overall.height.other",
+        "overall.height.text",
+        "overall.width.other",
+        "overall.width.text",
         "panels.*.sheets.*.cuts.*.length.other",
         "panels.*.sheets.*.cuts.*.width.other",
         "panels.*.sheets.*.length.other",
         "panels.*.sheets.*.width.other",
         "panels.*.stock",
+        "pieces.*.id",
+        "pieces.*.mark",
+        "pieces.*.part",
+        "pieces.*.place.file",
         "problems.*.numbers.*.name",
         "problems.*.numbers.*.source",
         "problems.*.numbers.*.text",
         "problems.*.numbers.*.unit",
+        "square.*.name",
+        "square.*.sides.*.other",
+        "square.*.sides.*.text",
       ]
     `);
   });

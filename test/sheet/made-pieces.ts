@@ -97,6 +97,12 @@ export function trough(at: Vec3 = [0, 0, 0], copy = ""): readonly DrawnPiece[] {
   return list;
 }
 
+/** Ten troughs in two rows: 300 pieces. */
+export const troughs = (): readonly DrawnPiece[] =>
+  Array.from({ length: 10 }, (_, i) =>
+    trough([(i % 2) * 1200, Math.floor(i / 2) * 600, 0], `copy ${i} / `),
+  ).flat();
+
 const CORNERS = [
   [0, 0],
   [1, 0],

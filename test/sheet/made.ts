@@ -50,6 +50,7 @@ export function board({ label, kind, count = 1, length, trim, cuts, keep }: Boar
     laid.push({
       piece: `${name} / ${nth}`,
       label: name,
+      mark: "",
       from: inches(x),
       to: inches(x + long),
       length: inches(long),
@@ -76,6 +77,7 @@ export function panel(label: string, length: number, width: number, cuts: readon
     cuts: cuts.map(([name, x, y, long, wide], i) => ({
       piece: `${name} / ${i + 1}`,
       label: name,
+      mark: "",
       x: x * 25.4,
       y: y * 25.4,
       length: inches(long),

@@ -1,6 +1,7 @@
 /** A sheet written by hand for the yard of the hillside school: a salad trough with a shelf under it. */
 import type { Place, SheetData, SheetProblem } from "../../server/sheet/data";
-import { board, inches, panel } from "./made";
+import { letters } from "../../server/sheet/identity";
+import { inches, board as plainBoard, panel as plainPanel } from "./made";
 
 const FILE = "salad-trough.sawbuck";
 
@@ -55,6 +56,15 @@ const END_GRAIN: SheetProblem = {
   accepted: "the cap only covers the rim and carries nothing",
 };
 
+const board: typeof plainBoard = (spec) => {
+  const made = plainBoard(spec);
+  return { ...made, cuts: lettered(made.cuts) };
+};
+const panel: typeof plainPanel = (...spec) => {
+  const made = plainPanel(...spec);
+  return { ...made, cuts: lettered(made.cuts) };
+};
+
 const PLAIN = { hand: "", measured: "", shortPoint: null, ripped: false, ends: "", notes: [] } as const;
 const CEDAR = "western redcedar";
 
@@ -62,9 +72,24 @@ function pieces(part: string, count: number): readonly string[] {
   return Array.from({ length: count }, (_, i) => `${part} / ${i + 1}`);
 }
 
+/** Letters in the order of the parts in the text. */
+const PARTS = [
+  "leg spacer side end ledger end-ledger floor-board end-floor cap-side cap-end drip-strip",
+  "shelf shelf-edge back gusset tall-strip",
+].flatMap((names) => names.split(" "));
+
+const markOf = (part: string): string => letters(PARTS.indexOf(part));
+
+function lettered<Cut extends { readonly label: string; readonly mark: string }>(
+  cuts: readonly Cut[],
+): Cut[] {
+  return cuts.map((cut) => ({ ...cut, mark: markOf(cut.label) }));
+}
+
 function row(part: string, count: number, length: number, line: number) {
   return {
     ...PLAIN,
+    mark: markOf(part),
     part,
     count,
     pieces: pieces(part, count),
@@ -108,6 +133,16 @@ export const trough: SheetData = {
       why: 'there is no published value for 3/4" boards of western redcedar',
     },
   ],
+  overall: { width: inches(50), depth: inches(20), height: inches(30) },
+  pieces: ["front left", "front right", "back left", "back right"].map((corner, i) => ({
+    id: `leg / ${corner}`,
+    part: "leg",
+    mark: "A",
+    assemblies: [],
+    from: [i % 2 === 0 ? 0 : 1092.2, i < 2 ? 0 : 381, 0],
+    to: [i % 2 === 0 ? 88.9 : 1181.1, i < 2 ? 38.1 : 419.1, 742.95],
+    place: at(24),
+  })),
   cutList: [
     {
       stock: "2x4",
@@ -438,6 +473,47 @@ export const trough: SheetData = {
     },
     { what: '#8 x 2"', count: null, joints: ["shelf into leg: 2 at each end"], holes: "" },
   ],
+  joints: [
+    {
+      title: "side face into leg face",
+      what: '#8 x 1-5/8"',
+      pattern: "2 at each crossing",
+      holes: 'pilot 1/8"',
+      crossings: 8,
+      screws: 16,
+      setOut: [
+        {
+          part: "side",
+          mark: "C",
+          pieces: [1, 2].flatMap((n) => [`side / in front of legs / ${n}`, `side / behind legs / ${n}`]),
+          screws: 4,
+          grids: [
+            {
+              on: "face",
+              along: { from: "end", which: "each", at: [inches(1.75)], words: 'from each end: 1-3/4"' },
+              across: {
+                from: "edge",
+                which: "either",
+                at: [inches(1.375), inches(4.125)],
+                words: 'from either edge: 1-3/8" and 4-1/8"',
+              },
+            },
+          ],
+        },
+      ],
+      place: at(58),
+    },
+  ],
+  square: [
+    {
+      of: "ring",
+      name: "cap",
+      diagonal: inches(53.875),
+      sides: [inches(50), inches(20)],
+      count: 1,
+      words: "cap, from outside corner to outside corner",
+    },
+  ],
   rings: [{ name: "cap", members: "cap-side, cap-end, cap-side, cap-end", state: "closes" }],
   boxes: [
     {
@@ -492,11 +568,15 @@ export const empty: SheetData = {
   problems: [],
   accepted: [],
   notChecked: [],
+  overall: null,
+  pieces: [],
   cutList: [],
   boards: [],
   panels: [],
   shopping: { rows: [], onHand: [], subtotal: null, tax: null, total: null, budget: null, withoutPrice: [] },
   fasteners: [],
+  joints: [],
+  square: [],
   rings: [],
   boxes: [],
   musts: [],

@@ -3,7 +3,7 @@
  * cut list and its measures over all. Depends on the pieces alone: the same pieces give the same drawing.
  */
 import { boundsOf } from "../../solid/contact";
-import { type Picture, pictureOf, type View } from "../../solid/view";
+import { type Picture, picturesOf, type View } from "../../solid/view";
 import { laid } from "../../solid/view-flat";
 import { type Box, boxOf, type Drawing, type Item } from "../display";
 import { GUTTER, type Gutter, placeBalloons } from "./balloons";
@@ -15,6 +15,7 @@ import { type Fit, ONE_LINE, paths } from "./paper";
 import type { DrawnPiece } from "./pieces";
 import { type Stroke, sidesOf } from "./plane";
 import { nextScale, type System, scaleWords, standardScale } from "./scale";
+import { type DrawnScrew, screwItems } from "./screws";
 import { sightOf } from "./spots";
 import { marksInWords } from "./title";
 import { highest, SEEN_FROM, type Side, viewOf } from "./views";
@@ -28,6 +29,12 @@ export interface DrawingOptions {
   readonly system: System;
   /** Hidden lines, dashed; in straight views only. */
   readonly hidden?: boolean;
+  /** Shown as small crosses where their heads are seen. */
+  readonly screws?: readonly DrawnScrew[];
+  /** So many mm of wood at least are one of paper, so that drawings side by side are of one scale. */
+  readonly scale?: number;
+  /** mm of paper that the object may be high; each side has its own where this is not said. */
+  readonly highest?: number;
 }
 
 /** The pieces seen from one side. */
@@ -38,11 +45,15 @@ export function drawView(pieces: readonly DrawnPiece[], side: Side, options: Dra
   const layout: Layout = {
     pieces,
     view,
-    room: { width: PAGE_WIDTH - 2 * MARGIN - room.left - room.right, height: highest(side) },
+    room: {
+      width: PAGE_WIDTH - 2 * MARGIN - room.left - room.right,
+      height: options.highest ?? highest(side),
+    },
     system: options.system,
+    scale: options.scale ?? 0,
     hidden: straight && (options.hidden ?? false),
     gutters: straight ? ["left", "right", "top", "bottom"] : ["left", "right", "top"],
-    extra: () => [],
+    extra: (fit) => screwItems(options.screws ?? [], pieces, view, fit),
     measures: (box, fit, used) => {
       const off = (gutter: Gutter): number => (used.has(gutter) ? GUTTER + NEAR : DIMENSION);
       if (straight)
@@ -65,6 +76,8 @@ export interface Layout {
   /** mm of paper for the object. */
   readonly room: { readonly width: number; readonly height: number };
   readonly system: System;
+  /** The least scale. */
+  readonly scale: number;
   readonly hidden: boolean;
   readonly gutters: readonly Gutter[];
   /** More lines of the object itself. */
@@ -81,16 +94,17 @@ export function laidOut(layout: Layout, wording: Wording): Drawing {
   if (points.length === 0) return pageOf(wording(1).title, NOTHING, ["nothing to show"]);
   const { least, most } = boundsOf(points);
   const extent = { width: most[0] - least[0], height: most[1] - least[1] };
-  let scale = standardScale(extent.width, extent.height, room, system);
+  let scale = Math.max(layout.scale, standardScale(extent.width, extent.height, room, system));
+  const pictureWithin = picturesOf(pieces, view, layout.hidden);
   for (;;) {
     const fit: Fit = { scale, left: least[0], top: most[1] };
     const box: Box = { left: 0, top: 0, right: extent.width / scale, bottom: extent.height / scale };
-    const picture = pictureOf(pieces, view, { within: ONE_LINE * scale, hidden: layout.hidden });
+    const picture = pictureWithin(ONE_LINE * scale);
     const { shown, unseen } = shownOf(layout, picture, fit, box);
     if (fitsPage(shown) || scale > extent.width) {
       const { title, caption } = wording(scale);
       const missing = unseen.length > 0 ? [`not seen from here: ${unseen.join(", ")}`] : [];
-      return pageOf([title, ...missing].join(". "), shown, [caption, ...missing]);
+      return { ...pageOf([title, ...missing].join(". "), shown, [caption, ...missing]), scale };
     }
     scale = nextScale(scale, system);
   }

@@ -12,12 +12,20 @@ import { touches } from "./touching";
 import { trailItems, trailsOf } from "./trails";
 import { viewOf } from "./views";
 
+export interface ApartOptions extends DrawingOptions {
+  /** Pieces that stay together, by their ids: those with the same name. */
+  readonly units?: ReadonlyMap<string, string>;
+}
+
 /** The pieces drawn apart, from the side of the turned view. When some say how they come apart, those are moved so and the others stay. */
-export function drawExploded(pieces: readonly DrawnPiece[], options: DrawingOptions): Drawing {
+export function drawExploded(pieces: readonly DrawnPiece[], options: ApartOptions): Drawing {
   const view = viewOf("turned");
-  const pairs = touches(pieces);
-  const moves = movesOf(pieces, pairs, view);
-  const moved = pieces.map((piece, i) => movedBy(piece, moves[i]!));
+  const units = unitsOf(pieces, options.units);
+  const wholes = units.map(whole);
+  const pairs = touches(wholes);
+  const moves = movesOf(wholes, pairs, view);
+  const unitOf = new Map(units.flatMap((unit, i) => unit.map((piece) => [piece, i] as const)));
+  const moved = pieces.map((piece) => movedBy(piece, moves[unitOf.get(piece)!]!));
   const trails = trailsOf(pairs, moves);
   return laidOut(
     {
@@ -25,6 +33,7 @@ export function drawExploded(pieces: readonly DrawnPiece[], options: DrawingOpti
       view,
       room: { width: PAGE_WIDTH - 2 * MARGIN - 2 * GUTTER, height: HIGHEST },
       system: options.system,
+      scale: options.scale ?? 0,
       hidden: false,
       gutters: ["left", "right", "top", "bottom"],
       extra: (fit) => trailItems(trails, moved, view, fit),
@@ -35,6 +44,28 @@ export function drawExploded(pieces: readonly DrawnPiece[], options: DrawingOpti
       caption: `drawn apart, ${scaleWords(scale)}`,
     }),
   );
+}
+
+/** Pieces that are moved as one, in the order of the first of each. */
+function unitsOf(
+  pieces: readonly DrawnPiece[],
+  units: ReadonlyMap<string, string> = new Map(),
+): readonly (readonly DrawnPiece[])[] {
+  const found = new Map<string, DrawnPiece[]>();
+  for (const piece of pieces) {
+    const unit = units.get(piece.id);
+    const key = unit === undefined ? `piece ${piece.id}` : `unit ${unit}`;
+    const list = found.get(key);
+    if (list) list.push(piece);
+    else found.set(key, [piece]);
+  }
+  return [...found.values()];
+}
+
+function whole(unit: readonly DrawnPiece[]): DrawnPiece {
+  const [first] = unit as readonly [DrawnPiece];
+  if (unit.length === 1) return first;
+  return { ...first, cells: unit.flatMap((p) => p.cells), ridges: unit.flatMap((p) => p.ridges) };
 }
 
 /** The piece moved as it stands. */

@@ -2,4 +2,6 @@
 export { type DrawingOptions, drawView } from "./draw";
 export { drawExploded } from "./exploded";
 export { type DrawnPiece, ofAssembly } from "./pieces";
+export type { DrawnScrew } from "./screws";
+export { drawSmall } from "./small";
 export type { Side } from "./views";

@@ -5,7 +5,7 @@ import type { Seen } from "../../solid/view";
 export interface DrawnPiece extends Seen {
   /** Text of its balloon, `A`: the same for all pieces of a row of the cut list. */
   readonly mark: string;
-  /** `leg / front left`. */
+  /** What its row of the cut list is called: `leg`, `stile left`. */
   readonly title: string;
   /** Names of the assemblies it is in, outermost first. */
   readonly assembly: readonly string[];

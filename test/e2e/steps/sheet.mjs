@@ -58,6 +58,47 @@ export const scenarios = [
       );
     },
   },
+  {
+    name: "a click in the drawing lands on the line, the cursor marks its pieces, and the drawing follows a measure",
+    run: async ({ page, folder, shot }) => {
+      const { drawn, measure } = PLAN;
+      const editor = await openSheet(page, folder);
+      const drawings = editor.sheet().locator(".drawings");
+      const front = drawings.locator("svg").nth(1);
+      const marked = (piece) => drawings.locator(`path.face.marked[data-piece="${piece}"]`).first();
+      await front.locator(`path.face[data-piece="${drawn.piece}"]`).click();
+      await editor.cursorAt(editor.lineNumber(drawn.placedAt), 1);
+      await marked(drawn.piece).waitFor();
+      await shot("drawing-marked");
+      await drawings
+        .locator("text.balloon")
+        .filter({ hasText: new RegExp(`^${drawn.balloon}$`) })
+        .first()
+        .click();
+      await editor.cursorAt(editor.lineNumber(drawn.partOf), 1);
+      await marked(drawn.other).waitFor();
+      await marked(drawn.piece).waitFor({ state: "detached" });
+      await drawings.locator(".marks li").first().focus();
+      await page.keyboard.press("Enter");
+      await editor.cursorAt(editor.lineNumber(drawn.first), 1);
+      const said = (words) => drawings.locator("text.dimension").filter({ hasText: words }).first();
+      await said(drawn.before).waitFor();
+      await editor.replace(measure);
+      await said(drawn.after).waitFor();
+      await said(drawn.before).waitFor({ state: "detached" });
+      await shot("drawing-followed");
+    },
+  },
+  {
+    name: "the hover over a part ends with a small drawing",
+    run: async ({ page, folder, shot }) => {
+      const { part } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.hover(part.line, part.name, part.hover);
+      await page.locator(`${editor.on.hover} img[src^="data:image/svg+xml"]`).first().waitFor();
+      await shot("hover-drawing");
+    },
+  },
 ];
 
 const OPEN_SHEET = "Sawbuck: Open Shop Sheet";

@@ -1,0 +1,75 @@
+/** Between the cursor and the drawing: which pieces the line under the cursor is about, and the line that a click asks for. */
+import * as vscode from "vscode";
+import type { GoTo, MarkPieces } from "./preview/messages";
+import { PiecesAtRequest } from "./protocol";
+import type { Running } from "./running";
+
+export interface Pointed {
+  /** The cursor is on this line, counted from 1, of this document; asked again when the plan was worked out anew. */
+  readonly at: (uri: vscode.Uri, line: number) => void;
+  readonly again: () => void;
+  /** The page starts empty and is told anew. */
+  readonly restart: () => void;
+}
+
+/** One question at a time, the newest last; `post` is told only what is news. */
+export function pointed(running: Running, post: (marks: MarkPieces) => void): Pointed {
+  let wanted: { readonly uri: string; readonly line: number } | undefined;
+  let told = "[]";
+  let asking = false;
+  let askAgain = false;
+
+  const ask = async (): Promise<void> => {
+    if (wanted === undefined) return;
+    try {
+      const { pieces } = await running.client().sendRequest(PiecesAtRequest, wanted);
+      const words = JSON.stringify(pieces);
+      if (words === told) return;
+      told = words;
+      post({ marked: pieces });
+    } catch {
+      // Without a server the sheet itself says that it does not follow.
+    }
+  };
+
+  const again = async (): Promise<void> => {
+    askAgain = true;
+    if (asking) return;
+    asking = true;
+    while (askAgain) {
+      askAgain = false;
+      await ask();
+    }
+    asking = false;
+  };
+
+  return {
+    at: (uri, line) => {
+      wanted = { uri: uri.toString(), line };
+      void again();
+    },
+    again: () => void again(),
+    restart: () => {
+      told = "[]";
+      void again();
+    },
+  };
+}
+
+export function isGoTo(message: unknown): message is GoTo {
+  return typeof message === "object" && message !== null && Number.isInteger(Reflect.get(message, "line"));
+}
+
+/** Puts the cursor at the start of a line, counted from 1, in the editor that shows the document, or in a new one. */
+export async function goTo(uri: vscode.Uri, line: number): Promise<void> {
+  const shown = vscode.window.visibleTextEditors.find(
+    (editor) => editor.document.uri.toString() === uri.toString(),
+  );
+  const document = await vscode.workspace.openTextDocument(uri);
+  const at = document.lineAt(Math.min(Math.max(line, 1), document.lineCount) - 1);
+  const start = new vscode.Position(at.lineNumber, at.firstNonWhitespaceCharacterIndex);
+  await vscode.window.showTextDocument(document, {
+    viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One,
+    selection: new vscode.Range(start, start),
+  });
+}

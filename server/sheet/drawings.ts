@@ -1,0 +1,100 @@
+/** The drawings of a sheet: the whole from its sides and drawn apart, and each assembly alone. Made one after the other, so that whoever asks can do other work between. */
+import { boundsOf } from "../solid/contact";
+import { lengthText } from "../units";
+import type { Worked } from "../worked";
+import type { Drawing } from "./display";
+import { assemblyUnits, drawnPieces, drawnScrews, firstCopies, unitsOf } from "./drawn";
+import { identitiesOf } from "./identity";
+import { ofMm } from "./marks";
+import { type DrawingOptions, drawExploded, drawSmall, drawView, type Side } from "./piece-drawing";
+
+export type DrawingKind = Side | "apart";
+
+export interface SheetDrawing {
+  readonly kind: DrawingKind;
+  /** The assembly it shows; empty for the whole. */
+  readonly of: string;
+  readonly drawing: Drawing;
+}
+
+/** Everything the drawings depend on, as a text to compare. */
+export function sceneText(worked: Worked): string {
+  const { settings } = worked;
+  const { display, title } = settings;
+  const parts = [title, display.system, `${display.mark.n}/${display.mark.d}`];
+  for (const { id, mark, title, assembly, cells } of drawnPieces(worked, identitiesOf(worked)))
+    parts.push(id, mark, title, assembly.join("/"), cells.map((c) => c.vertices.join(" ")).join("|"));
+  for (const { start, direction, piece } of drawnScrews(worked)) parts.push(piece, `${start} ${direction}`);
+  for (const [id, unit] of unitsOf(worked)) parts.push(`${id} in ${unit}`);
+  return parts.join("\n");
+}
+
+/** Those that a sheet shows, in order; none when nothing is placed. */
+export function* sheetDrawings(worked: Worked): Generator<SheetDrawing, void> {
+  const scene = sceneOf(worked);
+  if (scene.pieces.length === 0) return;
+  yield { kind: "turned", of: "", drawing: scene.draw("turned") };
+  let scale = 0;
+  for (const kind of STRAIGHT) {
+    const drawing = scene.draw(kind, "", { scale });
+    scale = Math.max(scale, drawing.scale ?? 0);
+    yield { kind, of: "", drawing };
+  }
+  yield { kind: "apart", of: "", drawing: scene.draw("apart") };
+  for (const name of scene.assemblies.keys())
+    yield { kind: "turned", of: name, drawing: scene.draw("turned", name, { highest: ALONE }) };
+}
+
+/** One drawing of the whole, or of an assembly by its name; in words why there is none. */
+export function oneDrawing(worked: Worked, kind: DrawingKind, assembly: string): Drawing | string {
+  const scene = sceneOf(worked);
+  if (scene.pieces.length === 0)
+    return "there is nothing to draw: no piece is placed. A `place` line says where a piece stands.";
+  if (assembly === "" || scene.assemblies.has(assembly)) return scene.draw(kind, assembly);
+  const names = [...scene.assemblies.keys()];
+  const there = names.length > 0 ? `There is ${names.join(", ")}.` : "It places no assembly at all.";
+  return `no assembly “${assembly}” is placed in this plan. ${there}`;
+}
+
+/** A small turned drawing in which these pieces are pointed out; undefined where it would take long, or none of them stands. */
+export function smallDrawing(worked: Worked, ids: readonly string[], title: string): Drawing | undefined {
+  if (worked.pieces.all.length > MOST_SMALL || ids.length === 0) return undefined;
+  return drawSmall(drawnPieces(worked, identitiesOf(worked)), new Set(ids), title);
+}
+
+/** Pieces of which a small drawing is made within the time of a hover, 5 ms. */
+const MOST_SMALL = 60;
+
+/** The largest first, as a rule: those after it are drawn to its scale, or smaller. */
+const STRAIGHT: readonly Side[] = ["front", "above", "left"];
+/** mm of paper for an assembly on its own. */
+const ALONE = 85;
+/** Drawn apart so small that the longest side of the whole is no longer than this, in mm of paper, pieces are hard to make out. */
+const TINY = 36;
+
+function sceneOf(worked: Worked) {
+  const { settings } = worked;
+  const pieces = drawnPieces(worked, identitiesOf(worked));
+  const screws = drawnScrews(worked);
+  const assemblies = firstCopies(worked);
+  const draw = (kind: DrawingKind, assembly = "", more: Partial<DrawingOptions> = {}): Drawing => {
+    const ids = assemblies.get(assembly);
+    const shown = ids ? pieces.filter(({ id }) => ids.has(id)) : pieces;
+    const options: DrawingOptions = {
+      name: assembly || settings.title || "the plan",
+      words: (mm) => lengthText(ofMm(mm), settings.display),
+      system: settings.display.system,
+      screws,
+      ...more,
+    };
+    if (kind !== "apart") return drawView(shown, kind, options);
+    const units = assembly === "" ? assemblyUnits(worked) : undefined;
+    const apart = drawExploded(shown, { ...options, ...(units && { units }) });
+    const { least, most } = boundsOf(shown.flatMap(({ cells }) => cells.flatMap((c) => c.vertices)));
+    const longest = Math.max(...([0, 1, 2] as const).map((k) => most[k] - least[k]));
+    if (longest >= TINY * (apart.scale ?? 0)) return apart;
+    const larger = drawExploded(shown, { ...options, units: unitsOf(worked) });
+    return (larger.scale ?? 0) < (apart.scale ?? 0) ? larger : apart;
+  };
+  return { pieces, assemblies, draw };
+}

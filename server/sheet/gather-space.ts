@@ -1,0 +1,117 @@
+/** What stands where, as the sheet tells it: pieces, size over all, the marks of screws, and what is measured corner to corner. */
+import { fromWords } from "../checks/set-out-words";
+import { type At, ifKnown } from "../plan";
+import type { Display } from "../units";
+import { type MarkedFrom, setOutOf, squareChecks, type Worked } from "../worked";
+import type { Place, SheetData, SheetJoint, SheetMarks, SheetPiece, SheetSquare } from "./data";
+import { holesOf, screwWords } from "./gather-work";
+import type { Identities } from "./identity";
+import { lineOf } from "./lines";
+import { marked, ofMm } from "./marks";
+
+export function overallOf({ space, settings }: Worked): SheetData["overall"] {
+  if (!space.bounds) return null;
+  const { least, most } = space.bounds;
+  const [width, depth, height] = ([0, 1, 2] as const).map((k) =>
+    marked(ofMm(most[k] - least[k]), settings.display),
+  );
+  return { width: width!, depth: depth!, height: height! };
+}
+
+export function pieceRows(
+  worked: Worked,
+  identities: Identities,
+  place: (at: At) => Place,
+): readonly SheetPiece[] {
+  return worked.pieces.all.map((piece) => ({
+    id: piece.id,
+    part: piece.part,
+    mark: identities.ofPlaced(piece.id)?.row.mark ?? "",
+    assemblies: piece.owners
+      .map(({ name }) => name)
+      .filter((name) => worked.scope.declared.get(name)?.kind === "assembly"),
+    from: piece.bounds.least,
+    to: piece.bounds.most,
+    place: place(lineOf(worked, piece)),
+  }));
+}
+
+/** Every fasten line, with where its screws go on the pieces that are screwed through. */
+export function jointRows(worked: Worked, identities: Identities, place: (at: At) => Place): SheetJoint[] {
+  const { display } = worked.settings;
+  return worked.joints.flatMap((joint): SheetJoint[] => {
+    if (joint.entry.kind !== "fasten") return [];
+    const { placed } = joint;
+    const screws = placed?.screws ?? [];
+    return [
+      {
+        title: joint.title,
+        what: screwWords(joint),
+        pattern: joint.pattern,
+        holes: holesOf(joint, display),
+        crossings: placed ? new Set(screws.map((s) => s.crossing)).size : null,
+        screws: ifKnown(joint.count) ?? null,
+        setOut: setOutOf(joint, worked.space).map((set) => {
+          const pieces = set.pieces.map((i) => worked.space.pieces[i]!.id);
+          const marks = new Set(pieces.map((id) => identities.ofPlaced(id)?.row.mark ?? ""));
+          return {
+            part: set.part,
+            mark: [...marks].filter(Boolean).join(", "),
+            pieces,
+            screws: set.screws,
+            grids: set.grids.map(({ on, along, across }) => ({
+              on,
+              along: marksOf(along, display),
+              across: marksOf(across, display),
+            })),
+          };
+        }),
+        place: place(joint.at),
+      },
+    ];
+  });
+}
+
+const marksOf = (from: MarkedFrom, display: Display): SheetMarks => ({
+  from: from.from,
+  which: from.which,
+  at: from.mm.map((d) => marked(ofMm(d), display)),
+  words: fromWords(from, display),
+});
+
+export function squareRows(worked: Worked): SheetSquare[] {
+  const { display } = worked.settings;
+  return squareChecks(worked).map(({ of, name, diagonal, sides, count }) => {
+    const copies = count > 1 ? `, each of ${count}` : "";
+    const words = {
+      ring: `${name}${copies}, from outside corner to outside corner`,
+      box: `${name}, inside, at the rim`,
+      feet: "the feet, from outside corner to outside corner on the floor",
+    };
+    return {
+      of,
+      name,
+      diagonal: marked(ofMm(diagonal), display),
+      sides: [marked(ofMm(sides[0]), display), marked(ofMm(sides[1]), display)],
+      count,
+      words: words[of],
+    };
+  });
+}
+
+/** Why there is no drawing, or which parts are not on it. */
+export function notDrawn({ parts, pieces, loaded }: Worked): SheetData["notChecked"] {
+  const own = [...parts.values()].filter((p) => p.declared.at.file === loaded.files[0]!.file);
+  if (own.length === 0) return [];
+  if (pieces.all.length === 0) {
+    const why =
+      pieces.lines.length > 0
+        ? "no `place` line could be worked out"
+        : "no `place` line says where a piece stands";
+    return [{ what: "a drawing", why }];
+  }
+  const standing = new Set(pieces.all.map((p) => p.part));
+  const missing = own.filter((p) => !standing.has(p.name)).map((p) => p.name);
+  if (missing.length === 0) return [];
+  return [{ what: `${missing.join(", ")} on the drawing`, why: "it is not worked out where they stand" }];
+}
