@@ -25,6 +25,10 @@ export interface Body extends Convex {
   readonly edges: readonly Vec3[];
   /** Every face is square to an axis of the world: the bounds are the solid. */
   readonly aligned: boolean;
+  /** Of an aligned block the faces that look to the left, right, front, back, bottom and top: places in its facets. */
+  readonly looks: readonly number[];
+  /** Of each facet, which side of the board it is, and whether it is one between cells. */
+  readonly sides: readonly Pick<Facet, "side" | "inner">[];
 }
 
 export function bodyOf(solid: Convex): Body {
@@ -32,7 +36,8 @@ export function bodyOf(solid: Convex): Body {
   const aligned =
     solid.facets.length === 6 &&
     solid.facets.every(({ normal }) => normal.filter((n) => Math.abs(n) > SQUARE).length === 1);
-  if (aligned) return { ...solid, bounds, normals: AXES, edges: AXES, aligned };
+  const sides = solid.facets.map(({ side, inner }) => ({ side, inner }));
+  if (aligned) return { ...solid, bounds, normals: AXES, edges: AXES, aligned, looks: looksOf(solid), sides };
   const normals: Vec3[] = [];
   const edges: Vec3[] = [];
   for (const { normal, loop } of solid.facets) {
@@ -44,7 +49,60 @@ export function bodyOf(solid: Convex): Body {
       if (along) keep(edges, along);
     });
   }
-  return { ...solid, bounds, normals, edges, aligned };
+  return { ...solid, bounds, normals, edges, aligned, looks: [], sides };
+}
+
+/** The same body elsewhere. Its corners and faces are only worked out when they are asked for: a block's bounds say most. */
+export class MovedBody implements Body {
+  readonly bounds: Bounds;
+  private corners: readonly Vec3[] | undefined;
+  private faces: readonly Facet[] | undefined;
+
+  constructor(
+    private readonly body: Body,
+    private readonly by: Vec3,
+  ) {
+    this.bounds = { least: sum(body.bounds.least, by), most: sum(body.bounds.most, by) };
+  }
+
+  get vertices(): readonly Vec3[] {
+    this.corners ??= this.body.vertices.map((v) => sum(v, this.by));
+    return this.corners;
+  }
+
+  get facets(): readonly Facet[] {
+    this.faces ??= this.body.facets.map((f) => ({ ...f, offset: f.offset + dot(f.normal, this.by) }));
+    return this.faces;
+  }
+
+  get normals(): readonly Vec3[] {
+    return this.body.normals;
+  }
+
+  get edges(): readonly Vec3[] {
+    return this.body.edges;
+  }
+
+  get aligned(): boolean {
+    return this.body.aligned;
+  }
+
+  get looks(): readonly number[] {
+    return this.body.looks;
+  }
+
+  get sides(): Body["sides"] {
+    return this.body.sides;
+  }
+}
+
+const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+
+function looksOf({ facets }: Convex): number[] {
+  return ([0, 1, 2] as const).flatMap((k) => [
+    facets.findIndex((f) => f.normal[k] < -SQUARE),
+    facets.findIndex((f) => f.normal[k] > SQUARE),
+  ]);
 }
 
 export function boundsOf(points: readonly Vec3[]): Bounds {
@@ -117,6 +175,7 @@ export interface Contact {
 /** The patches in which faces of the two lie on each other; none where only edges or corners meet. */
 export function contacts(a: Body, b: Body, tolerance = TOUCHING, facing = FACING): Contact[] {
   if (boundsApart(a.bounds, b.bounds) > tolerance) return [];
+  if (a.aligned && b.aligned) return blockContacts(a, b, tolerance);
   const found: Contact[] = [];
   a.facets.forEach((f, i) => {
     if (f.inner) return;
@@ -129,6 +188,44 @@ export function contacts(a: Body, b: Body, tolerance = TOUCHING, facing = FACING
     });
   });
   return found;
+}
+
+/** The patches of two aligned blocks, from their bounds alone. */
+function blockContacts(a: Body, b: Body, tolerance: number): Contact[] {
+  const found: Contact[] = [];
+  for (const k of [0, 1, 2] as const)
+    for (const far of [0, 1] as const) {
+      const [own, other] = [a.looks[2 * k + far]!, b.looks[2 * k + 1 - far]!];
+      if (a.sides[own]!.inner || b.sides[other]!.inner) continue;
+      const at = far ? a.bounds.most[k] : a.bounds.least[k];
+      const gap = far ? b.bounds.least[k] - at : at - b.bounds.most[k];
+      if (Math.abs(gap) > tolerance) continue;
+      const patch = rectangle(a.bounds, b.bounds, k, at, far === 1);
+      const normal: [number, number, number] = [0, 0, 0];
+      normal[k] = far ? 1 : -1;
+      const area = patch && polygonArea(patch, normal);
+      if (area !== undefined && area > LEAST_AREA)
+        found.push({ area, normal, patch: patch!, facets: [own, other] });
+    }
+  return found;
+}
+
+/** What two blocks share across an axis, in the plane at that place along it; counter-clockwise seen from its far side, or its near. */
+function rectangle(a: Bounds, b: Bounds, axis: 0 | 1 | 2, at: number, far: boolean): Vec3[] | undefined {
+  const [u, v] = axis === 0 ? ([1, 2] as const) : axis === 1 ? ([2, 0] as const) : ([0, 1] as const);
+  const from = (k: 0 | 1 | 2): number => Math.max(a.least[k], b.least[k]);
+  const to = (k: 0 | 1 | 2): number => Math.min(a.most[k], b.most[k]);
+  const [u0, u1, v0, v1] = [from(u), to(u), from(v), to(v)];
+  if (u1 <= u0 || v1 <= v0) return undefined;
+  const corner = (x: number, y: number): Vec3 => {
+    const p: [number, number, number] = [0, 0, 0];
+    p[axis] = at;
+    p[u] = x;
+    p[v] = y;
+    return p;
+  };
+  const loop = [corner(u0, v0), corner(u1, v0), corner(u1, v1), corner(u0, v1)];
+  return far ? loop : loop.reverse();
 }
 
 /** The true distance of two solids that do not overlap, and the two nearest points. */

@@ -1,5 +1,6 @@
 /** The way of a straight line through a convex solid: a screw, a driver on its way to it, a line of sight. */
 import { NUMERIC } from "./angle";
+import type { Body } from "./contact";
 import type { Convex } from "./convex";
 import { dot, type Vec3 } from "./vector";
 
@@ -11,8 +12,30 @@ export interface Way {
   readonly through: readonly [number, number];
 }
 
+/** The same for an aligned block, from its bounds alone. */
+function wayThroughBlock({ bounds, looks }: Body, from: Vec3, direction: Vec3): Way | undefined {
+  let [enters, leaves] = [-Infinity, Infinity];
+  let [into, out] = [-1, -1];
+  for (const k of [0, 1, 2] as const) {
+    const speed = direction[k];
+    const [low, high] = [bounds.least[k] - from[k], bounds.most[k] - from[k]];
+    if (Math.abs(speed) < 1e-12) {
+      if (low > -NUMERIC || high < NUMERIC) return undefined;
+      continue;
+    }
+    const up = speed > 0;
+    const [near, far] = [(up ? low : high) / speed, (up ? high : low) / speed];
+    if (near > enters) [enters, into] = [near, 2 * k + (up ? 0 : 1)];
+    if (far < leaves) [leaves, out] = [far, 2 * k + (up ? 1 : 0)];
+  }
+  return leaves - enters > NUMERIC ? { enters, leaves, through: [looks[into]!, looks[out]!] } : undefined;
+}
+
+const isBody = (solid: Convex): solid is Body => "aligned" in solid;
+
 /** Where a ray runs inside the solid; undefined where it misses it, or only grazes a face. The direction has unit length. */
 export function way(solid: Convex, from: Vec3, direction: Vec3): Way | undefined {
+  if (isBody(solid) && solid.aligned) return wayThroughBlock(solid, from, direction);
   let [enters, leaves] = [-Infinity, Infinity];
   let [into, out] = [-1, -1];
   for (let i = 0; i < solid.facets.length; i++) {

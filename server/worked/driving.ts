@@ -231,7 +231,7 @@ function through(cell: Body, from: Vec3, direction: Vec3): Interval | undefined 
   const w = way(cell, from, direction);
   if (!w) return undefined;
   const [into, out] = w.through;
-  return { enters: w.enters, leaves: w.leaves, sides: [cell.facets[into]!.side, cell.facets[out]!.side] };
+  return { enters: w.enters, leaves: w.leaves, sides: [cell.sides[into]!.side, cell.sides[out]!.side] };
 }
 
 /** Pieces whose bounds a stretch of a line comes within `about` of. */
@@ -266,14 +266,35 @@ function nearestSide(
   for (const { piece, enters, leaves } of passes) {
     if (enters > length - HAIR) continue;
     const ends = [Math.max(0, enters), Math.min(leaves, length)].map((t) => add(start, scaled(direction, t)));
-    for (const { facets } of pieces[piece]!.cells)
-      for (const { normal, offset, inner, side } of facets) {
-        if (inner || Math.abs(dot(normal, direction)) > SIDEWAYS) continue;
-        const wood = Math.min(...ends.map((p) => offset - dot(normal, p))) - radius;
+    for (const cell of pieces[piece]!.cells)
+      eachSideways(cell, direction, ends, (side, distance) => {
+        const wood = distance - radius;
         if (wood > -radius - HAIR && (!best || wood < best.wood - 1e-6)) best = { piece, side, wood };
-      }
+      });
   }
   return best;
+}
+
+/** Faces of a cell beside a screw, and how far inside each its two ends lie at least. */
+function eachSideways(
+  cell: Body,
+  direction: Vec3,
+  ends: readonly Vec3[],
+  visit: (side: BoardSide, distance: number) => void,
+): void {
+  if (!cell.aligned) {
+    for (const { normal, offset, inner, side } of cell.facets)
+      if (!inner && Math.abs(dot(normal, direction)) <= SIDEWAYS)
+        visit(side, Math.min(...ends.map((p) => offset - dot(normal, p))));
+    return;
+  }
+  for (const k of [0, 1, 2] as const) {
+    if (Math.abs(direction[k]) > SIDEWAYS) continue;
+    const [near, far] = [cell.sides[cell.looks[2 * k]!]!, cell.sides[cell.looks[2 * k + 1]!]!];
+    const along = ends.map((p) => p[k]);
+    if (!near.inner) visit(near.side, Math.min(...along) - cell.bounds.least[k]);
+    if (!far.inner) visit(far.side, cell.bounds.most[k] - Math.max(...along));
+  }
 }
 
 /** A face is beside a screw, and not before it, up to this cosine between its normal and the screw. */

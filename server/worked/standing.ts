@@ -1,8 +1,8 @@
 /** Boards as solids in space. What stands turned alike is turned once and then only moved. */
 import type { Ridge, Solid } from "../solid/board";
-import { type Body, type Bounds, bodyOf, boundsOf } from "../solid/contact";
+import { type Body, type Bounds, bodyOf, boundsOf, MovedBody } from "../solid/contact";
 import { type Pose, placed, placedAt, turned } from "../solid/pose";
-import { dot, type Vec3 } from "../solid/vector";
+import type { Vec3 } from "../solid/vector";
 
 /** A board in space: its convex cells, the ridges that are seen, and the block round it. */
 export interface StandingSolid {
@@ -23,7 +23,7 @@ export class StandingSolids {
     let ridges: readonly Ridge[] | undefined;
     // Only a drawing asks for the ridges, and never while typing.
     return {
-      cells: cells.map((c) => moved(c, by)),
+      cells: cells.map((c) => new MovedBody(c, by)),
       get ridges() {
         ridges ??= solid.ridges.map((r) => ridgeAt(r, pose));
         return ridges;
@@ -50,13 +50,6 @@ export class StandingSolids {
 }
 
 const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-
-const moved = (body: Body, by: Vec3): Body => ({
-  ...body,
-  vertices: body.vertices.map((v) => sum(v, by)),
-  facets: body.facets.map((f) => ({ ...f, offset: f.offset + dot(f.normal, by) })),
-  bounds: { least: sum(body.bounds.least, by), most: sum(body.bounds.most, by) },
-});
 
 const ridgeAt = ({ from, to, normals }: Ridge, pose: Pose): Ridge => ({
   from: placedAt(pose, from),

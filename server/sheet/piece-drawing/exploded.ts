@@ -1,6 +1,6 @@
 /** The thing drawn apart: every piece moved off what it lies on, with the way it was moved as a dash-dot line. */
-import type { Body } from "../../solid/contact";
-import { dot, type Vec3 } from "../../solid/vector";
+import { MovedBody } from "../../solid/contact";
+import type { Vec3 } from "../../solid/vector";
 import type { Drawing } from "../display";
 import { movesOf } from "./apart";
 import { GUTTER } from "./balloons";
@@ -71,14 +71,8 @@ function whole(unit: readonly DrawnPiece[]): DrawnPiece {
 /** The piece moved as it stands. */
 export function movedBy(piece: DrawnPiece, by: Vec3): DrawnPiece {
   const move = ([x, y, z]: Vec3): Vec3 => [x + by[0], y + by[1], z + by[2]];
-  const body = (cell: Body): Body => ({
-    ...cell,
-    vertices: cell.vertices.map(move),
-    facets: cell.facets.map((facet) => ({ ...facet, offset: facet.offset + dot(facet.normal, by) })),
-    bounds: { least: move(cell.bounds.least), most: move(cell.bounds.most) },
-  });
   const ridges = piece.ridges.map((ridge) => ({ ...ridge, from: move(ridge.from), to: move(ridge.to) }));
-  return { ...piece, cells: piece.cells.map(body), ridges };
+  return { ...piece, cells: piece.cells.map((cell) => new MovedBody(cell, by)), ridges };
 }
 
 /** mm of paper that the pieces may take. */
