@@ -68,7 +68,7 @@ export function screwsOf(space: Space, crossings: readonly Crossing[], pattern: 
     const direction = add(scaled(straight, cos(pattern.angle)), scaled(field.long, sin(pattern.angle)));
     const near = around(space, crossing, direction, pattern.length);
     return placesOn(field, each[i]!, pattern).map((at) =>
-      screwAt(pieces, near, crossing, at, direction, pattern),
+      screwAt(pieces, near, crossing, at, direction, field, pattern),
     );
   });
 }
@@ -174,6 +174,7 @@ function screwAt(
   crossing: Crossing,
   at: Vec3,
   direction: Vec3,
+  field: Field,
   { length, diameter }: DrivePattern,
 ): PlacedScrew {
   const own = intervals(pieces[crossing.first]!, at, direction).find(
@@ -191,7 +192,7 @@ function screwAt(
     direction,
     passes,
     nearest: nearestSide(pieces, passes, start, direction, length, diameter / 2),
-    behind: roomBehind(pieces, near, start, direction),
+    behind: roomBehind(pieces, near, start, direction, field),
   };
 }
 
@@ -306,18 +307,17 @@ function roomBehind(
   near: readonly number[],
   start: Vec3,
   direction: Vec3,
+  { long, short }: Field,
 ): PlacedScrew["behind"] {
   const back: Vec3 = scaled(direction, -1);
-  const beside = fieldOf([start], direction);
-  const rays: Vec3[] = [
-    start,
-    ...[1, -1].flatMap((s) => [
-      add(start, scaled(beside.long, s * DRIVER.radius)),
-      add(start, scaled(beside.short, s * DRIVER.radius)),
-    ]),
-  ];
+  const there = inLine(pieces, near, start, back, HAIR, DRIVER.length, DRIVER.radius);
+  if (there.length === 0) return undefined;
+  const { radius } = DRIVER;
+  const rays: Vec3[] = [start];
+  for (const side of [long, short])
+    rays.push(add(start, scaled(side, radius)), add(start, scaled(side, -radius)));
   let best: PlacedScrew["behind"];
-  for (const i of inLine(pieces, near, start, back, HAIR, DRIVER.length, DRIVER.radius))
+  for (const i of there)
     for (const ray of rays)
       for (const { enters, leaves } of intervals(pieces[i]!, ray, back)) {
         // Beside the bit there is room; only the drill behind it is thick.
