@@ -35,7 +35,7 @@ export function* sheetDrawings(worked: Worked): Generator<SheetDrawing, void> {
   if (scene.pieces.length === 0) return;
   yield { kind: "turned", of: "", drawing: scene.draw("turned") };
   let scale = 0;
-  for (const kind of STRAIGHT) {
+  for (const kind of braceBehind(worked) ? [...STRAIGHT, "back" as const] : STRAIGHT) {
     const drawing = scene.draw(kind, "", { scale });
     scale = Math.max(scale, drawing.scale ?? 0);
     yield { kind, of: "", drawing };
@@ -67,6 +67,20 @@ const MOST_SMALL = 60;
 
 /** The largest first, as a rule: those after it are drawn to its scale, or smaller. */
 const STRAIGHT: readonly Side[] = ["front", "above", "left"];
+/** Whether a diagonal lies on the back, as on a gate: then the back is drawn too. */
+function braceBehind({ space }: Worked): boolean {
+  const { bounds, pieces } = space;
+  if (!bounds) return false;
+  const middle = (bounds.least[1] + bounds.most[1]) / 2;
+  return pieces.some(({ pose: { length, thickness }, bounds: { least, most } }) => {
+    const slanted = Math.abs(length[0]) > SLANT && Math.abs(length[2]) > SLANT;
+    return slanted && Math.abs(thickness[1]) > 1 - SLANT && (least[1] + most[1]) / 2 > middle;
+  });
+}
+
+/** Sine of the least slant of a brace: about 15°. */
+const SLANT = 0.25;
+
 /** mm of paper for an assembly on its own. */
 const ALONE = 85;
 /** Drawn apart so small that the longest side of the whole is no longer than this, in mm of paper, pieces are hard to make out. */

@@ -225,3 +225,12 @@ describe("the samples", () => {
     expect(drawings.length > 0).toBe(evaluated.worked.pieces.all.length > 0);
   });
 });
+
+describe("a brace on the back", () => {
+  it("has the back drawn too, and only then", () => {
+    const kinds = (name: string) =>
+      [...drawingsOf(sample(name))].map(({ kind, of }) => `${kind}${of && ` ${of}`}`);
+    expect(kinds("school-gate.sawbuck")).toEqual(["turned", "front", "above", "left", "back", "apart"]);
+    expect(kinds("salad-trough.sawbuck")).toEqual(["turned", "front", "above", "left", "apart"]);
+  });
+});
