@@ -18,7 +18,7 @@ const LATER: Readonly<Partial<Record<Entry["kind"], { what: string; why: string 
     what: "the order of steps, their time and waits",
     why: "steps are printed as written but not checked yet",
   },
-  glue: { what: "glue joints", why: "they are read but not checked yet" },
+  glue: { what: "how glue joints hold", why: "only whether placed pieces touch is looked at yet" },
 };
 
 type Partial1 = Omit<Worked, "unchecked">;
@@ -38,10 +38,10 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
     add(`how many of ${part.name} there are`, part.count, part.declared.at);
     add(`how long ${part.name} is`, part.length, part.lengthAt);
     add(`what ${part.name} weighs`, part.weight, part.declared.at);
-    if (part.notches.length > 0) {
+    if (part.notches.length > 0 && !worked.space.named.has(part.name)) {
       list.push({
-        what: `the notches of ${part.name}`,
-        why: "they are printed for the saw but not fitted to anything yet",
+        what: `whether the notches of ${part.name} fit what goes into them`,
+        why: "none of its pieces is placed",
         at: part.declared.at,
       });
     }
