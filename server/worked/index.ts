@@ -14,6 +14,7 @@ export * from "./layouts";
 export type * from "./materials";
 export * from "./moving";
 export type { NearMiss } from "./near";
+export type { Notch } from "./notches";
 export * from "./overlaps";
 export * from "./parts";
 export type { Piece, Pieces, PlacedLine } from "./pieces";

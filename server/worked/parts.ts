@@ -6,6 +6,7 @@ import { woodWeight } from "../strength/weight";
 import { ANGLE, exactly, fraction, LENGTH, type Quantity, roughly, WEIGHT } from "../units";
 import type { Worker } from "./expressions";
 import type { Material, Materials } from "./materials";
+import { type Notch, notchesOf } from "./notches";
 import { Reader } from "./settings";
 
 /** The most pieces one plan is worked out for. */
@@ -15,15 +16,6 @@ export interface Angles {
   readonly miter: Quantity | undefined;
   readonly bevel: Quantity | undefined;
   readonly at: At;
-}
-
-export interface Notch {
-  readonly kind: "notch" | "dado";
-  readonly along: Quantity;
-  readonly into: Quantity;
-  /** "at left end", or "from left" with the distance. */
-  readonly where: string;
-  readonly distance: Quantity | undefined;
 }
 
 export type Measured = "overall" | "long to long" | "short to short" | "long to short";
@@ -91,10 +83,15 @@ export class Shapes {
   ) {}
 
   of(declared: Declared): Shape {
-    const before = this.done.get(declared.name);
+    const { name, at } = declared;
+    const before = this.done.get(name);
     if (before) return before;
-    const shape = this.work(declared);
-    this.done.set(declared.name, shape);
+    // Its cuts may ask where things stand, and that may ask for its cuts.
+    const worked = this.worker.once(`shape ${name}`, `how ${name} is cut`, at, () =>
+      known(this.work(declared)),
+    );
+    const shape = ifKnown(worked) ?? lost(declared);
+    this.done.set(name, shape);
     return shape;
   }
 
@@ -178,6 +175,26 @@ export class Shapes {
     };
   }
 }
+
+/** The shape of a part whose own cuts lead back to themselves. */
+const lost = ({ at }: Declared): Shape => ({
+  material: undefined,
+  length: MISTAKE,
+  lengthAt: at,
+  measured: "overall",
+  measuredAssumed: false,
+  width: MISTAKE,
+  thickness: MISTAKE,
+  ripped: undefined,
+  leftEnd: undefined,
+  rightEnd: undefined,
+  edges: "one",
+  cut: MISTAKE,
+  needs: MISTAKE,
+  fit: undefined,
+  notches: [],
+  weight: MISTAKE,
+});
 
 /** How many pieces of a part its places and its rings ask for. */
 export interface Asked {
@@ -355,18 +372,6 @@ function handsOf(read: Reader, worker: Worker, file: string): Part["hands"] {
   const side = (e: typeof clause.left) =>
     e ? (ifKnown(worker.wholeNumber(e, file, "how many", MOST_PIECES)) ?? 0) : 0;
   return { left: side(clause.left), right: side(clause.right), at: read.at(clause) };
-}
-
-function notchesOf(read: Reader, worker: Worker, file: string): Notch[] {
-  return [...read.all("notch"), ...read.all("dado")].flatMap((c): Notch[] => {
-    const along = ifKnown(worker.positiveLength(c.along, file, "how far along"));
-    const into = ifKnown(worker.positiveLength(c.into, file, "how far in"));
-    if (!along || !into) return [];
-    if (typeof c.at === "string")
-      return [{ kind: c.kind, along, into, where: `at ${c.at}`, distance: undefined }];
-    const distance = ifKnown(worker.expect(c.at.distance, file, LENGTH, "a length"));
-    return distance ? [{ kind: c.kind, along, into, where: `from ${c.at.from}`, distance }] : [];
-  });
 }
 
 function weigh(cut: Value<CutBoard>, material: Material | undefined): Value<Quantity> {

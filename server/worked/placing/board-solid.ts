@@ -5,7 +5,8 @@ import { type Solid, solidOf, type TakenOut } from "../../solid/board";
 import type { CutBoard } from "../../solid/ends";
 import { isMirrored, type Pose } from "../../solid/pose";
 import type { Vec3 } from "../../solid/vector";
-import type { Notch, Shape } from "../parts";
+import type { Notch } from "../notches";
+import type { Shape } from "../parts";
 
 /** Runs f on a shape of which every size is known. */
 export function withSolid<T>(shape: Shape, f: (shape: Shape, cut: CutBoard) => Value<T>): Value<T> {
