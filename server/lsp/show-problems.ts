@@ -37,6 +37,11 @@ export function showProblems(
     waiting.set(
       uri,
       setTimeout(() => {
+        // A timer counts from when its turn began, so after long work it rings too early.
+        if (typing(uri)) {
+          later(uri, run);
+          return;
+        }
         waiting.delete(uri);
         run();
       }, left + 1),

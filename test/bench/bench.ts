@@ -8,6 +8,7 @@ import { evaluate, sheetOf, writeSheet } from "../../server/service";
 import { planOf } from "./plan";
 import { drawingFigures, previewFigures } from "./preview";
 import { Server } from "./server";
+import { solidsFigures } from "./solids";
 import { type Figure, inMs, print, timed } from "./stats";
 
 const nothing: Reader = (path) => ({ file: path, refused: "there is no such file" });
@@ -49,6 +50,7 @@ async function main(): Promise<void> {
     inMs(timed(60, () => completionsAt(evaluated, short.indexOf("- thickness", at)))),
   );
   add("shop sheet as HTML, 300 lines", "", inMs(timed(20, () => writeSheet(sheetOf(evaluated), "html"))));
+  figures.push(...solidsFigures());
   figures.push(...drawingFigures());
   await overStdio(short, long);
   figures.push(...(await previewFigures()));
