@@ -14,14 +14,14 @@ import { mm, pieceName, wayWords } from "./piece-words";
 
 export const hangsInAir: Check = {
   code: "hangs-in-air",
-  class: "error",
+  class: "hazard",
   title: "A piece that nothing holds up",
   page: `Every piece must stand on the floor, or lie with a face on something that leads to the floor. What touches only along an
 edge or at a corner is held by nothing. The nearest thing is told with its distance: often a gap that a distance or a length
 left open. It says nothing of whether what holds a piece is strong enough.
 
-Of a plan in which nothing at all touches the floor one warning says so. If it is fixed to a wall, let that stand:
-\`accept hangs-in-air because it is fixed to the wall\`.
+What nothing holds falls down: it is a hazard, and stands only by name, \`accept hangs-in-air on shelf because it is fixed to the
+wall\`. Of a plan in which nothing at all touches the floor one warning says so, to be accepted in the same way.
 
 \`\`\`sawbuck
 part leg of 2x4, length 20"
