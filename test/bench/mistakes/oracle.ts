@@ -1,6 +1,7 @@
 /**
- * Whether a changed plan can still be built, told by a general solid-modelling library (manifold-3d) and by plain
- * arithmetic on screws, with none of the project's own contact, overlap or screw code.
+ * Whether a changed plan can still be built, told by a general solid-modelling library (manifold-3d): what overlaps, touches
+ * and stands is none of the project's own code. For screws it is plain arithmetic on depths of wood that are the plan's own,
+ * and which pieces a line joined before the change is the plan's own too.
  */
 import Module, { type Manifold, type ManifoldToplevel } from "manifold-3d";
 import type { Piece, Worked } from "../../../server/worked";
