@@ -1,9 +1,10 @@
 /** What is said of a ring that does not close: by its angles, by its sides, or by faces of unequal length. */
 import { ifKnown } from "../plan";
 import type { Ring as Closing } from "../solid/ring";
-import { ANGLE, fraction, LENGTH, type Quantity, roughly } from "../units";
+import { ANGLE, fraction, type Quantity, roughly } from "../units";
 import type { Part, Ring, RingChange, Worked } from "../worked";
 import type { Cure, Edit, Finding, ProblemNumber } from "./check";
+import { mm } from "./piece-words";
 import { edit, tellApart, writtenLength } from "./writing";
 
 export interface RingCase {
@@ -160,6 +161,5 @@ function editsOf(change: RingChange | undefined, { worked }: RingCase): Edit[] {
   );
 }
 
-const mm = (value: number): Quantity => roughly(LENGTH, value);
 const degrees = (value: number): Quantity => roughly(ANGLE, value);
 const number = (name: string, value: Quantity): ProblemNumber => ({ name, value, source: "worked out" });

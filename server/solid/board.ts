@@ -5,7 +5,7 @@
 import { NUMERIC } from "./angle";
 import { block, type Convex, cut, type Facet, type HalfSpace } from "./convex";
 import type { CutBoard } from "./ends";
-import { cross, dot, subtract, unit, type Vec3 } from "./vector";
+import { cross, dot, mean, subtract, unit, type Vec3 } from "./vector";
 
 /** Wood taken out: a block from one corner to the opposite, in the board's frame. */
 export interface TakenOut {
@@ -93,10 +93,6 @@ function apartFrom(whole: Convex, blocks: readonly TakenOut[]): Convex[] {
 }
 
 const lies = (p: Vec3, { from, to }: TakenOut): boolean => AXES.every((k) => p[k] > from[k] && p[k] < to[k]);
-const mean = (points: readonly Vec3[]): Vec3 => {
-  const sum = (k: 0 | 1 | 2): number => points.reduce((s, p) => s + p[k], 0) / points.length;
-  return [sum(0), sum(1), sum(2)];
-};
 const middleOf = ({ vertices, facets }: Convex): Vec3 =>
   mean([...new Set(facets.flatMap((f) => f.loop))].map((i) => vertices[i]!));
 

@@ -4,7 +4,7 @@
  */
 import { NUMERIC } from "./angle";
 import type { Convex, Facet } from "./convex";
-import { cross, dot, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, subtract, unit, type Vec3 } from "./vector";
 
 /** Solids nearer than this touch; deeper in each other than this they overlap. */
 export const TOUCHING = 0.05;
@@ -62,11 +62,11 @@ export class MovedBody implements Body {
     private readonly body: Body,
     private readonly by: Vec3,
   ) {
-    this.bounds = { least: sum(body.bounds.least, by), most: sum(body.bounds.most, by) };
+    this.bounds = { least: add(body.bounds.least, by), most: add(body.bounds.most, by) };
   }
 
   get vertices(): readonly Vec3[] {
-    this.corners ??= this.body.vertices.map((v) => sum(v, this.by));
+    this.corners ??= this.body.vertices.map((v) => add(v, this.by));
     return this.corners;
   }
 
@@ -95,8 +95,6 @@ export class MovedBody implements Body {
     return this.body.sides;
   }
 }
-
-const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 
 function looksOf({ facets }: Convex): number[] {
   return ([0, 1, 2] as const).flatMap((k) => [

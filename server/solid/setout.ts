@@ -3,7 +3,7 @@
  * Millimetres.
  */
 import { clipped } from "./contact";
-import { cross, dot, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, scaled, subtract, unit, type Vec3 } from "./vector";
 
 /** A patch with its own directions: `long` along its longest side, `short` square to it. */
 export interface Field {
@@ -26,7 +26,7 @@ export function fieldOf(polygon: readonly Vec3[], normal: Vec3, along?: Vec3): F
   const [s0, s1] = extent(polygon, short);
   const at = polygon[0]!;
   const high = dot(at, normal);
-  const centre = sum(scaled(normal, high), sum(scaled(long, (l0 + l1) / 2), scaled(short, (s0 + s1) / 2)));
+  const centre = add(scaled(normal, high), add(scaled(long, (l0 + l1) / 2), scaled(short, (s0 + s1) / 2)));
   return { centre, long, short, halfLong: (l1 - l0) / 2, halfShort: (s1 - s0) / 2, polygon, normal };
 }
 
@@ -50,12 +50,12 @@ export function spaced(field: Field, spacing: number, margin: number, most: numb
 
 /** A place on the field's middle line, -1 at its one end and 1 at its other; in the middle of what the patch has there. */
 function onField(field: Field, share: number): Vec3 {
-  const at = sum(field.centre, scaled(field.long, share * field.halfLong));
+  const at = add(field.centre, scaled(field.long, share * field.halfLong));
   const here = strip(field, dot(at, field.long));
   if (!here) return at;
   const [from, to] = here;
   const middle = (from + to) / 2 - dot(at, field.short);
-  return sum(at, scaled(field.short, middle));
+  return add(at, scaled(field.short, middle));
 }
 
 /** What the patch has square to its long direction at that place along it. */
@@ -82,8 +82,6 @@ function longestSide(polygon: readonly Vec3[]): Vec3 | undefined {
 
 const anyIn = (normal: Vec3): Vec3 =>
   unit(cross(normal, Math.abs(normal[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0])) ?? [1, 0, 0];
-const scaled = (v: Vec3, by: number): Vec3 => [v[0] * by, v[1] * by, v[2] * by];
-const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 
 function extent(points: readonly Vec3[], axis: Vec3): [number, number] {
   const at = points.map((p) => dot(p, axis));

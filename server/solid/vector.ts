@@ -3,6 +3,14 @@ export type Vec3 = readonly [x: number, y: number, z: number];
 
 export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+export const scaled = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
+/** The point in the middle of some: the mean of each coordinate. */
+export function mean(points: readonly Vec3[]): Vec3 {
+  const total: [number, number, number] = [0, 0, 0];
+  for (const p of points) for (const k of [0, 1, 2] as const) total[k] += p[k];
+  return scaled(total, 1 / points.length);
+}
 export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],

@@ -6,7 +6,6 @@ import { type At, type Declared, ifKnown, known, MISTAKE, type Scope, unknown, t
 import { boxVolume, fillWeight, outlinePressure } from "../strength/box";
 import { cite, fill, fillNames } from "../trade";
 import {
-  AREA,
   DENSITY,
   fraction,
   LENGTH,
@@ -323,9 +322,6 @@ export function floorShare(settings: Settings): Quantity | undefined {
   const used = settings.shares.reduce((sum, s) => sum + s.value.approx, 0);
   return roughly(PRESSURE, settings.floorLimit.value.approx - used);
 }
-
-export const outlineArea = (outline: NonNullable<Box["outline"]>): Quantity =>
-  roughly(AREA, outline.wide.approx * outline.deep.approx);
 
 /** How deep the saturated fill of a straight-sided box is when the floor's share is reached; undefined for others. */
 export function depthAtLimit(box: Box, share: Quantity): Quantity | undefined {

@@ -1,6 +1,6 @@
 /** Where the pieces of a joint cross: a piece of the first things lies, perhaps through others, on a piece of the last. */
 import { clipped, polygonArea } from "../solid/contact";
-import { cross, dot, subtract, unit, type Vec3 } from "../solid/vector";
+import { cross, dot, mean, subtract, unit, type Vec3 } from "../solid/vector";
 import { otherOf, outward, type Space } from "./space";
 
 /** Places among all pieces, and the patch in which a screw may go. */
@@ -81,11 +81,6 @@ function overlapOf(first: readonly Vec3[], second: readonly Vec3[], normal: Vec3
     },
     [...first],
   );
-}
-
-function mean(points: readonly Vec3[]): Vec3 {
-  const total = points.reduce<Vec3>((s, p) => [s[0] + p[0], s[1] + p[1], s[2] + p[2]], [0, 0, 0]);
-  return [total[0] / points.length, total[1] / points.length, total[2] / points.length];
 }
 
 /** Cosine between the ways of two patches that one straight screw can pass. */

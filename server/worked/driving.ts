@@ -5,7 +5,7 @@ import { type Body, boundsOf } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { way } from "../solid/ray";
 import { betweenEnds, type Field, fieldOf, shares, spaced } from "../solid/setout";
-import { dot, type Vec3 } from "../solid/vector";
+import { add, dot, mean, scaled, type Vec3 } from "../solid/vector";
 import type { Crossing } from "./crossings";
 import type { Piece } from "./pieces";
 import type { Space } from "./space";
@@ -327,12 +327,4 @@ function roomBehind(
         if (!best || room < best.room) best = { piece: i, room };
       }
   return best;
-}
-
-const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-const scaled = (v: Vec3, by: number): Vec3 => [v[0] * by, v[1] * by, v[2] * by];
-
-function mean(points: readonly Vec3[]): Vec3 {
-  const total = points.reduce<Vec3>(add, [0, 0, 0]);
-  return scaled(total, 1 / points.length);
 }

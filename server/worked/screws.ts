@@ -6,6 +6,7 @@
  */
 import { ifKnown } from "../plan";
 import { cos, NUMERIC } from "../solid/angle";
+import { TOUCHING } from "../solid/contact";
 import { angleForMargin, longestStraight } from "../solid/screw";
 import { leastBite, leastBiteShare, toeAngle, usualScrewLengths, woodOverTip } from "../trade";
 import { ANGLE, exactly, fraction, LENGTH, type Quantity, roughly } from "../units";
@@ -135,14 +136,12 @@ function fitsAt(joint: Joint, size: Size, angle: Quantity): ScrewFit[] {
 }
 
 function troubleOf(over: number, bite: number, half: number): ScrewTrouble | undefined {
+  // A tip at the far face neither stands proud nor has wood over it.
   if (over < -TOUCHING) return "out";
   if (over < SCREW_RULE.margin.approx - NUMERIC) return "near";
   if (bite <= NUMERIC) return "unreached";
   return bite < Math.max(SCREW_RULE.bite.approx, half) - NUMERIC ? "little" : undefined;
 }
-
-/** A tip this near to the far face is at it, in mm: it neither stands proud nor has wood over it. */
-const TOUCHING = 0.05;
 
 const depthOf = (layers: readonly Layer[]): number => layers.reduce((sum, l) => sum + l.depth.approx, 0);
 const beforeLast = ({ layers }: Path): number => depthOf(layers.slice(0, -1));

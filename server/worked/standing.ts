@@ -2,7 +2,7 @@
 import type { Ridge, Solid } from "../solid/board";
 import { type Body, type Bounds, bodyOf, boundsOf, MovedBody } from "../solid/contact";
 import { type Pose, placed, placedAt, turned } from "../solid/pose";
-import type { Vec3 } from "../solid/vector";
+import { add } from "../solid/vector";
 
 /** A board in space: its convex cells, the ridges that are seen, and the block round it. */
 export interface StandingSolid {
@@ -28,7 +28,7 @@ export class StandingSolids {
         ridges ??= solid.ridges.map((r) => ridgeAt(r, pose));
         return ridges;
       },
-      bounds: { least: sum(bounds.least, by), most: sum(bounds.most, by) },
+      bounds: { least: add(bounds.least, by), most: add(bounds.most, by) },
     };
   }
 
@@ -48,8 +48,6 @@ export class StandingSolids {
     return found;
   }
 }
-
-const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 
 const ridgeAt = ({ from, to, normals }: Ridge, pose: Pose): Ridge => ({
   from: placedAt(pose, from),

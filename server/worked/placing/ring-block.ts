@@ -1,6 +1,6 @@
 /** A ring as one block: its sides walked round, flat, on edge, or on edge and leaning. */
 import { chain, ifKnown, known, map, type Value } from "../../plan";
-import { cos, degrees, sin, tan } from "../../solid/angle";
+import { cos, degrees, sin } from "../../solid/angle";
 import { type Bounds, boundsOf } from "../../solid/contact";
 import type { CutBoard } from "../../solid/ends";
 import { type Pose, placedAt } from "../../solid/pose";
@@ -82,10 +82,6 @@ export function endTurn(cut: CutBoard, end: "left" | "right", stand: RingStand):
   const lean = Math.abs(stand.out);
   return degrees(Math.atan(perThickness * cos(lean) + perWidth * sin(lean)));
 }
-
-/** The miter that a compound cut needs for that turn at that lean: tan(miter) = tan(turn) · sin(lean). */
-export const miterFor = (turn: number, lean: number): number =>
-  degrees(Math.atan(tan(turn) * sin(Math.abs(lean))));
 
 /** `parts` names the part of each side in order, which is known before any size is. */
 export function ringBlock(

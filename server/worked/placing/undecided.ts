@@ -41,7 +41,7 @@ export function tellOpen(placing: Placing, p: Placement): void {
   const open = openAxes(placing, p);
   if (open.length > 0 || !p.block) {
     const after = clauses.at(-1)?.end ?? thing.end;
-    worker.fault({ kind: "undecided", at, subject, open, ...likely(p, open), after });
+    worker.fault({ kind: "undecided", at, subject, open, ...likely(placing.input.scope, p, open), after });
   } else if (roomless) {
     const { start, end } = roomless.clause;
     worker.fault({ kind: "room-unsaid", at: { file, start, end }, subject });
