@@ -2,6 +2,7 @@
 import type { Entry, JointPlace, JointSide, Thing } from "../../grammar/tree";
 import { known, type Scope, unknown, type Value } from "../plan";
 import { cos } from "../solid/angle";
+import { HAIRLINE } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { type DrivenScrew, driveScrew } from "../solid/screw";
 import { LENGTH, type Quantity, roughly } from "../units";
@@ -129,7 +130,7 @@ function pathOf(screw: PlacedScrew, pieces: readonly Piece[], size: Size, angle:
   const end = used.at(-1)?.leaves ?? 0;
   const last = passes
     .slice(to + 1)
-    .reduce((at, s) => (s.enters <= at + TIGHT ? Math.max(at, s.leaves) : at), end);
+    .reduce((at, s) => (s.enters <= at + HAIRLINE ? Math.max(at, s.leaves) : at), end);
   return {
     first: pieces[crossing.first]!.part,
     into: pieces[crossing.into]!.part,
@@ -156,6 +157,3 @@ const faceOf = (side: BoardSide): Face =>
     : side === "near edge" || side === "far edge"
       ? "edge"
       : "face";
-
-/** Wood that begins no further behind other wood lies tight on it, in mm. */
-const TIGHT = 0.05;

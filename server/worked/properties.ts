@@ -114,17 +114,19 @@ function ofPart(
   });
 }
 
+const INSIDE: ReadonlyMap<string, "wide" | "deep" | "high"> = new Map([
+  ["inside width", "wide"],
+  ["inside depth", "deep"],
+  ["inside height", "high"],
+]);
+
 function ofBox(
   property: string,
   declared: Declared,
   worker: Worker,
   placing: Placing,
 ): Value<Quantity> | undefined {
-  const side = { "inside width": "wide", "inside depth": "deep", "inside height": "high" }[property] as
-    | "wide"
-    | "deep"
-    | "high"
-    | undefined;
+  const side = INSIDE.get(property);
   if (!side) return undefined;
   const { at, entry, name } = declared;
   return worker.once(`${property} ${name}`, `${property} of ${name}`, at, () => {

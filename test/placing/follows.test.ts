@@ -270,3 +270,14 @@ place two upright, on floor, ${second}`;
   expect(open('33-1/2" from left, 0 from front')).toEqual([[1]]);
   expect(open('0 from left, 5" from front')).toEqual([[0]]);
 });
+
+test("a name that every object of the program has is no property of a leg or a box", () => {
+  for (const name of ["post", "bin"])
+    expect(
+      evaluated(`stock b, actual 1" x 4"
+part post of b, length 20"
+measure odd = constructor of ${name}
+box bin, walls post
+place post upright, wide face front, on floor`).worked.faults.map((f) => f.kind),
+    ).toEqual(["unknown-name"]);
+});

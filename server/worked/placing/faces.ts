@@ -14,7 +14,8 @@ const INSIDE: Readonly<Record<string, Axis>> = { "inside width": 0, "inside dept
 const FACES = ["left", "right", "front", "back", "top", "bottom"] as const;
 
 /** Whether a property follows from where things stand. */
-export const isPlaced = (property: string): boolean => property in SIZES || FACES.some((f) => f === property);
+export const isPlaced = (property: string): boolean =>
+  Object.hasOwn(SIZES, property) || FACES.some((f) => f === property);
 
 /** The value, or undefined for a property that does not follow from where things stand. */
 export function placedProperty(
@@ -24,7 +25,7 @@ export function placedProperty(
   at: At,
 ): Value<Quantity> | undefined {
   const context = placing.contextAt(at);
-  const size = SIZES[property];
+  const size = Object.hasOwn(SIZES, property) ? SIZES[property] : undefined;
   if (size !== undefined)
     return alone(placing, thing, size, context) ?? map(here(placing, thing, size, context), sizeOf);
   const face = FACES.find((f) => f === property);
@@ -71,7 +72,7 @@ export function insideProperty(
   box: Declared,
   property: string,
 ): Value<Quantity> | undefined {
-  const axis = INSIDE[property];
+  const axis = Object.hasOwn(INSIDE, property) ? INSIDE[property] : undefined;
   return axis === undefined ? undefined : map(insideOf(placing, box, axis), sizeOf);
 }
 
