@@ -37,7 +37,10 @@ export interface StartOptions {
   readonly pictures: true;
 }
 
-/** Answers null for a document that has no sheet. `soon`: rather some drawings of before than a wait for all of them. */
+/**
+ * Answers null for a document that has no sheet. `soon`: rather some drawings of before than a wait for all of them;
+ * without it null too when the text has changed meanwhile.
+ */
 export const SheetRequest = new RequestType<
   { readonly uri: string; readonly soon: boolean },
   SheetAnswer | null,

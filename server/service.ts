@@ -9,8 +9,9 @@ import type { SheetData } from "./sheet/data";
 import {
   type DrawingKind,
   oneDrawing,
+  type Scene,
   type SheetDrawing,
-  sceneText,
+  sceneIn as sceneInWorked,
   sheetDrawings,
   smallDrawing,
 } from "./sheet/drawings";
@@ -20,6 +21,8 @@ import { sheetJson } from "./sheet/json";
 import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
 import { type Worked, work } from "./worked";
+
+export { type Scene, sameScene } from "./sheet/drawings";
 
 export interface Evaluated extends Judged {
   readonly file: string;
@@ -37,11 +40,16 @@ export function evaluate(file: string, text: string, read: Reader, options: Load
 export const sheetOf = (e: Evaluated, named = (file: string): string => file): SheetData =>
   gather(e.worked, e, named);
 
-/** The drawings of its sheet, made one by one as they are taken. */
-export const drawingsOf = ({ worked }: Evaluated): Generator<SheetDrawing, void> => sheetDrawings(worked);
+/** The drawings of its sheet, made as they are taken; nothing in place of one where the making only pauses. */
+export const drawingsInSteps = ({ worked }: Evaluated): Generator<SheetDrawing | undefined, void, void> =>
+  sheetDrawings(worked);
 
-/** All that its drawings show, as a text: the same text, the same drawings. */
-export const shownIn = ({ worked }: Evaluated): string => sceneText(worked);
+/** All of them at once. */
+export const drawingsOf = (e: Evaluated): SheetDrawing[] =>
+  [...drawingsInSteps(e)].filter((d) => d !== undefined);
+
+/** All that its drawings show: by `sameScene` it is told whether they need to be made again. */
+export const sceneIn = ({ worked }: Evaluated): Scene => sceneInWorked(worked);
 
 /** One drawing as an SVG file; in words why there is none. */
 export function drawingText(

@@ -1,54 +1,78 @@
 /**
- * Drawings for the preview, made on a clock of their own: one at a time, with room between for other requests; not made
- * again while nothing that they show has changed. Of many pieces the first drawing comes before the rest.
+ * Drawings for the preview, made on a clock of their own: a few milliseconds at a time, with room between for other
+ * requests; not made again while nothing that they show has changed. Of many pieces the first drawing comes before the
+ * rest, and where even that takes long, the drawings of before stand in.
  */
-import { drawingsOf, type Evaluated, shownIn } from "../service";
+import { drawingsInSteps, type Evaluated, type Scene, sameScene, sceneIn } from "../service";
 import type { SheetDrawing } from "../sheet/drawings";
 
 export interface Drawn {
-  /** Where the rest is not made yet, it is that of before. */
+  /** What is not made yet is that of before, and marked as old. */
   readonly drawings: readonly SheetDrawing[];
   readonly complete: boolean;
 }
 
+export interface Asked {
+  /** Rather some drawings of many pieces now, old ones too, than all of them later. */
+  readonly soon: boolean;
+  /** The text has changed since: no more are made. */
+  readonly stale: () => boolean;
+}
+
 export interface Drawer {
-  /** `soon`: rather the first drawing of many pieces now than all of them later. No more are made of what is `stale`. */
-  readonly of: (uri: string, evaluated: Evaluated, soon: boolean, stale: () => boolean) => Promise<Drawn>;
+  readonly of: (uri: string, evaluated: Evaluated, asked: Asked) => Promise<Drawn>;
   readonly forget: (uri: string) => void;
 }
 
 interface Kept {
-  readonly shown: string;
+  readonly scene: Scene;
   readonly made: SheetDrawing[];
-  readonly rest: Generator<SheetDrawing, void>;
+  readonly rest: ReturnType<typeof drawingsInSteps>;
   readonly before: readonly SheetDrawing[];
   done: boolean;
 }
 
-export function drawer(): Drawer {
+/** `draw` makes the drawings in steps; what it throws is passed on, and it is asked anew the next time. */
+export function drawer(draw = drawingsInSteps): Drawer {
   const kept = new Map<string, Kept>();
 
   const keptFor = (uri: string, evaluated: Evaluated): Kept => {
-    const shown = shownIn(evaluated);
+    const scene = sceneIn(evaluated);
     const last = kept.get(uri);
-    if (last?.shown === shown) return last;
-    const before = last ? (last.done ? last.made : last.before) : [];
-    const next: Kept = { shown, made: [], rest: drawingsOf(evaluated), before, done: false };
+    if (last && sameScene(last.scene, scene)) return last;
+    const before = last ? shownOf(last).map((d) => ({ ...d, old: true })) : [];
+    const next: Kept = { scene, made: [], rest: draw(evaluated), before, done: false };
     kept.set(uri, next);
     return next;
   };
 
-  return {
-    of: async (uri, evaluated, soon, stale) => {
-      const one = keptFor(uri, evaluated);
-      const many = evaluated.worked.pieces.all.length > MANY;
-      while (!one.done) {
-        if (one.made.length > 0 && ((soon && many) || stale()))
-          return { drawings: [...one.made, ...one.before.slice(one.made.length)], complete: false };
+  /** Goes on for a few milliseconds, or to the next drawing. A generator that threw gives nothing more: it is not kept. */
+  const goOn = (uri: string, one: Kept): void => {
+    const end = performance.now() + SLICE;
+    try {
+      do {
         const { value, done } = one.rest.next();
-        if (value) one.made.push(value);
         if (done) one.done = true;
-        else await turn();
+        else if (value) one.made.push(value);
+        if (done || value) return;
+      } while (performance.now() < end);
+    } catch (error) {
+      if (kept.get(uri) === one) kept.delete(uri);
+      throw error;
+    }
+  };
+
+  return {
+    of: async (uri, evaluated, { soon, stale }) => {
+      const one = keptFor(uri, evaluated);
+      const inTime = soon && evaluated.worked.pieces.all.length > MANY;
+      const late = performance.now() + SOON;
+      while (!one.done) {
+        const some = shownOf(one).length > 0;
+        const waited = inTime && (one.made.length > 0 || performance.now() > late);
+        if (some && (waited || stale())) return { drawings: shownOf(one), complete: false };
+        goOn(uri, one);
+        await turn();
       }
       return { drawings: one.made, complete: true };
     },
@@ -56,8 +80,15 @@ export function drawer(): Drawer {
   };
 }
 
+/** Those made, and those of before in place of the rest. */
+const shownOf = ({ made, before, done }: Kept): readonly SheetDrawing[] =>
+  done ? made : [...made, ...before.slice(made.length)];
+
 /** Pieces up to which all drawings are made in about 100 ms. */
 const MANY = 80;
+/** ms of drawing at a time, and until drawings of before are sent. */
+const SLICE = 6;
+const SOON = 40;
 
 /** Lets what is waiting go first. */
 export const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));

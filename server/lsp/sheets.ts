@@ -49,14 +49,15 @@ const hasSheet = ({ worked }: Evaluated): boolean =>
   (worked.loaded.files[0]?.tree.entries ?? []).some((e) => PLANNING.has(e.kind));
 const PLANNING: ReadonlySet<string> = new Set(["plan", "part", "assembly", "ring", "box"]);
 
-/** Null for a document without a sheet. Other requests are answered between the drawings, which take the longest. */
+/** Null for a document without a sheet, and for all drawings of a text that has changed meanwhile. Other requests are answered between the drawings, which take the longest. */
 async function sheetFor(plans: Plans, drawn: Drawer, uri: string, soon: boolean) {
   await turn();
   const evaluated = plans.evaluated(uri);
   const version = plans.document(uri)?.version;
   if (!evaluated || version === undefined || !hasSheet(evaluated)) return null;
   const stale = (): boolean => plans.document(uri)?.version !== version;
-  return answer(evaluated, version, await drawn.of(uri, evaluated, soon, stale));
+  const drawings = await drawn.of(uri, evaluated, { soon, stale });
+  return stale() && !soon ? null : answer(evaluated, version, drawings);
 }
 
 function rethrown(error: unknown): null {

@@ -1,5 +1,6 @@
 /** The drawings of a sheet: the whole from its sides and drawn apart, and each assembly alone. Made one after the other, so that whoever asks can do other work between. */
 import { boundsOf } from "../solid/contact";
+import { finished, type Steps } from "../solid/steps";
 import { lengthText } from "../units";
 import type { Worked } from "../worked";
 import type { Drawing } from "./display";
@@ -15,34 +16,56 @@ export interface SheetDrawing {
   /** The assembly it shows; empty for the whole. */
   readonly of: string;
   readonly drawing: Drawing;
+  /** It shows the plan as it was before the last change. */
+  readonly old?: boolean;
 }
 
-/** Everything the drawings depend on, as a text to compare. */
-export function sceneText(worked: Worked): string {
-  const { settings } = worked;
-  const { display, title } = settings;
-  const parts = [title, display.system, `${display.mark.n}/${display.mark.d}`];
-  for (const { id, mark, title, assembly, cells } of drawnPieces(worked, identitiesOf(worked)))
-    parts.push(id, mark, title, assembly.join("/"), cells.map((c) => c.vertices.join(" ")).join("|"));
-  for (const { start, direction, piece } of drawnScrews(worked)) parts.push(piece, `${start} ${direction}`);
-  for (const [id, unit] of unitsOf(worked)) parts.push(`${id} in ${unit}`);
-  return parts.join("\n");
+/** Everything the drawings depend on, to compare. */
+export interface Scene {
+  readonly words: readonly string[];
+  readonly numbers: readonly number[];
 }
 
-/** Those that a sheet shows, in order; none when nothing is placed. */
-export function* sheetDrawings(worked: Worked): Generator<SheetDrawing, void> {
+export function sceneIn(worked: Worked): Scene {
+  const { display, title } = worked.settings;
+  const words: string[] = [title, display.system, `${display.mark.n}/${display.mark.d}`];
+  const numbers: number[] = [];
+  for (const { id, mark, title, assembly, cells } of drawnPieces(worked, identitiesOf(worked))) {
+    words.push(id, mark, title, assembly.join("/"));
+    for (const { vertices } of cells) {
+      numbers.push(vertices.length);
+      for (const v of vertices) numbers.push(...v);
+    }
+  }
+  for (const { start, direction, piece } of drawnScrews(worked)) {
+    words.push(piece);
+    numbers.push(...start, ...direction);
+  }
+  for (const [id, unit] of unitsOf(worked)) words.push(id, unit);
+  return { words, numbers };
+}
+
+/** Whether both give the same drawings. */
+export function sameScene(a: Scene, b: Scene): boolean {
+  const same = <T>(x: readonly T[], y: readonly T[]): boolean =>
+    x.length === y.length && x.every((one, i) => one === y[i]);
+  return same(a.words, b.words) && same(a.numbers, b.numbers);
+}
+
+/** Those that a sheet shows, in order; none when nothing is placed. Gives nothing between them where it only pauses. */
+export function* sheetDrawings(worked: Worked): Generator<SheetDrawing | undefined, void, void> {
   const scene = sceneOf(worked);
   if (scene.pieces.length === 0) return;
-  yield { kind: "turned", of: "", drawing: scene.draw("turned") };
+  yield { kind: "turned", of: "", drawing: yield* scene.draw("turned") };
   let scale = 0;
   for (const kind of braceBehind(worked) ? [...STRAIGHT, "back" as const] : STRAIGHT) {
-    const drawing = scene.draw(kind, "", { scale });
+    const drawing = yield* scene.draw(kind, "", { scale });
     scale = Math.max(scale, drawing.scale ?? 0);
     yield { kind, of: "", drawing };
   }
-  yield { kind: "apart", of: "", drawing: scene.draw("apart") };
+  yield { kind: "apart", of: "", drawing: yield* scene.draw("apart") };
   for (const name of scene.assemblies.keys())
-    yield { kind: "turned", of: name, drawing: scene.draw("turned", name, { highest: ALONE }) };
+    yield { kind: "turned", of: name, drawing: yield* scene.draw("turned", name, { highest: ALONE }) };
 }
 
 /** One drawing of the whole, or of an assembly by its name; in words why there is none. */
@@ -50,7 +73,7 @@ export function oneDrawing(worked: Worked, kind: DrawingKind, assembly: string):
   const scene = sceneOf(worked);
   if (scene.pieces.length === 0)
     return "there is nothing to draw: no piece is placed. A `place` line says where a piece stands.";
-  if (assembly === "" || scene.assemblies.has(assembly)) return scene.draw(kind, assembly);
+  if (assembly === "" || scene.assemblies.has(assembly)) return finished(scene.draw(kind, assembly));
   const names = [...scene.assemblies.keys()];
   const there = names.length > 0 ? `There is ${names.join(", ")}.` : "It places no assembly at all.";
   return `no assembly “${assembly}” is placed in this plan. ${there}`;
@@ -91,7 +114,11 @@ function sceneOf(worked: Worked) {
   const pieces = drawnPieces(worked, identitiesOf(worked));
   const screws = drawnScrews(worked);
   const assemblies = firstCopies(worked);
-  const draw = (kind: DrawingKind, assembly = "", more: Partial<DrawingOptions> = {}): Drawing => {
+  const draw = function* (
+    kind: DrawingKind,
+    assembly = "",
+    more: Partial<DrawingOptions> = {},
+  ): Steps<Drawing> {
     const ids = assemblies.get(assembly);
     const shown = ids ? pieces.filter(({ id }) => ids.has(id)) : pieces;
     const options: DrawingOptions = {
@@ -101,13 +128,13 @@ function sceneOf(worked: Worked) {
       screws,
       ...more,
     };
-    if (kind !== "apart") return drawView(shown, kind, options);
+    if (kind !== "apart") return yield* drawView(shown, kind, options);
     const units = assembly === "" ? assemblyUnits(worked) : undefined;
-    const apart = drawExploded(shown, { ...options, ...(units && { units }) });
+    const apart = yield* drawExploded(shown, { ...options, ...(units && { units }) });
     const { least, most } = boundsOf(shown.flatMap(({ cells }) => cells.flatMap((c) => c.vertices)));
     const longest = Math.max(...([0, 1, 2] as const).map((k) => most[k] - least[k]));
     if (longest >= TINY * (apart.scale ?? 0)) return apart;
-    const larger = drawExploded(shown, { ...options, units: unitsOf(worked) });
+    const larger = yield* drawExploded(shown, { ...options, units: unitsOf(worked) });
     return (larger.scale ?? 0) < (apart.scale ?? 0) ? larger : apart;
   };
   return { pieces, assemblies, draw };

@@ -25,7 +25,7 @@ export function drawingSection(data: SheetData, drawings: readonly SheetDrawing[
     const words = drawingWords(shown);
     return element(
       "figure",
-      {},
+      { class: shown.old ? "old" : undefined },
       words === "" ? null : element("figcaption", {}, words),
       element("div", { class: "paper" }, drawingSvg(shown.drawing, { lineOf: (item) => lines(item) })),
     );

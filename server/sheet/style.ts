@@ -66,7 +66,10 @@ export const SHEET_STYLE = `
 .sheet h2, .sheet h3, .sheet .key, .sheet tr.group, .sheet figcaption, .sheet h3 + .source { break-after: avoid; }
 .sheet tr, .sheet tbody, .sheet .box-figures, .sheet figure, .sheet li, .sheet .problem, .sheet dl div, .sheet p { break-inside: avoid; }
 
-@media screen { .sheet .drawings .drawing { max-width: 100%; height: auto; } }
+@media screen {
+  .sheet .drawings .drawing { max-width: 100%; height: auto; }
+  .sheet .drawings .old { opacity: 0.5; transition: opacity 0.3s 0.4s; }
+}
 @media screen and (max-width: 760px) {
   .sheet { padding: 6mm 4mm; }
   .sheet h1 { font-size: 20pt; }
@@ -112,4 +115,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-3OPmzFSMiDraCfGz7YhhRjc1qVfxRkomd5HkNbe3EdU=";
+export const SHEET_STYLE_HASH = "sha256-AOq5pbcRM+HTKtxh1xAsgx5Y5FqQ7qZObehWmhl3trY=";

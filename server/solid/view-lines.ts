@@ -1,6 +1,7 @@
 /** The ridges of pieces that are seen, and how heavy each stretch of them is: an outline, or a line inside or along a joint. */
 import type { Ridge } from "./board";
 import { type Bounds, boundsOf } from "./contact";
+import type { Steps } from "./steps";
 import { dot, size, subtract, type Vec3 } from "./vector";
 import { EDGE_ON, type Flat, laid, mayHide, type Point2, type View } from "./view-flat";
 import { boundsOfLine, inside, rests, type Stretch, seenStretches } from "./view-hidden";
@@ -31,17 +32,17 @@ interface Piece {
   readonly ridges: readonly Ridge[];
 }
 
-/** `flats` holds the cells of each piece. O(ridges × solids that share paper with them). */
-export function ridgeLines(
+/** `flats` holds the cells of each piece. One step a piece. O(ridges × solids that share paper with them). */
+export function* ridgeLines(
   pieces: readonly Piece[],
   flats: readonly (readonly Flat[])[],
   view: View,
-): RidgeLines {
+): Steps<RidgeLines> {
   const found: RidgeLines = { seen: [], hidden: [] };
   const cells = flats.flat();
-  pieces.forEach(({ id, ridges }, i) => {
+  for (const [i, { id, ridges }] of pieces.entries()) {
     const own = flats[i]!;
-    if (own.length === 0) return;
+    if (own.length === 0) continue;
     const frame = boundsOf(own.flatMap((cell) => [cell.frame.least, cell.frame.most]));
     // A convex piece hides none of its own ridges that face the viewer.
     const alone = own.length === 1 ? own[0] : undefined;
@@ -54,7 +55,8 @@ export function ridgeLines(
       found.seen.push(...parts.outline.map((s) => line(s, true)), ...parts.inner.map((s) => line(s, false)));
       found.hidden.push(...parts.hidden.map((s) => line(s, false)));
     });
-  });
+    yield;
+  }
   return found;
 }
 

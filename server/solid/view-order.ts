@@ -1,13 +1,14 @@
 /** Solids from back to front, for painting one over the other. */
+import type { Steps } from "./steps";
 import { dot, type Vec3 } from "./vector";
 import { EDGE_ON, type Flat, mayHide, type Point2, type View } from "./view-flat";
 
-/** From back to front, as far as an order exists; of solids that pass around each other the deepest comes first. */
-export function backToFront(cells: readonly Flat[], view: View): Flat[] {
+/** From back to front, as far as an order exists; of solids that pass around each other the deepest comes first. One step a solid. */
+export function* backToFront(cells: readonly Flat[], view: View): Steps<Flat[]> {
   const outlines = cells.map(({ points }) => hullOf(points));
   const before = cells.map((): number[] => []);
   const waits = cells.map(() => 0);
-  for (let i = 0; i < cells.length; i++)
+  for (let i = 0; i < cells.length; i++) {
     for (let j = i + 1; j < cells.length; j++) {
       const [a, b] = [cells[i]!, cells[j]!];
       if (!mayHide(a.frame, b.frame) && !mayHide(b.frame, a.frame)) continue;
@@ -17,6 +18,8 @@ export function backToFront(cells: readonly Flat[], view: View): Flat[] {
       before[back]!.push(front);
       waits[front]!++;
     }
+    yield;
+  }
   return sorted(before, waits, cells).map((i) => cells[i]!);
 }
 

@@ -4,6 +4,7 @@
  */
 import type { Ridge } from "./board";
 import type { Body } from "./contact";
+import { finished, type Steps } from "./steps";
 import type { Vec3 } from "./vector";
 import { EDGE_ON, flatten, laid, type Point2, type View } from "./view-flat";
 import { type Line, ridgeLines } from "./view-lines";
@@ -50,18 +51,20 @@ export function pictureOf(
   view: View,
   { within = ONE_LINE, hidden = false }: PictureOptions = {},
 ): Picture {
-  return picturesOf(pieces, view, hidden)(within);
+  return finished(picturesOf(pieces, view, hidden))(within);
 }
 
-/** The same, for several ways of drawing lines along each other as one: what is seen is found once. */
-export function picturesOf(
+/** The same in steps, and for several ways of drawing lines along each other as one: what is seen is found once. */
+export function* picturesOf(
   pieces: readonly Seen[],
   view: View,
   hidden: boolean,
-): (within: number) => Picture {
+): Steps<(within: number) => Picture> {
   const flats = pieces.map(({ cells }, i) => cells.map((cell) => flatten(i, cell, view)));
-  const found = ridgeLines(pieces, flats, view);
-  const faces = backToFront(flats.flat(), view).flatMap(({ piece, body, points, facing }) =>
+  yield;
+  const found = yield* ridgeLines(pieces, flats, view);
+  const sorted = yield* backToFront(flats.flat(), view);
+  const faces = sorted.flatMap(({ piece, body, points, facing }) =>
     body.facets.flatMap(({ inner, loop, normal }, i): Face2[] => {
       if (facing[i]! <= EDGE_ON || inner) return [];
       const corners = loop.map((v): Point2 => [points[v]![0], points[v]![1]]);

@@ -2,6 +2,7 @@
 import { drawingsOf, type Evaluated, evaluate, hoverDrawing } from "../../server/service";
 import { drawView } from "../../server/sheet/piece-drawing";
 import { svgText } from "../../server/sheet/svg";
+import { finished } from "../../server/solid/steps";
 import { bench, troughs } from "../sheet/made-pieces";
 import { placedPlan } from "./placed";
 import { Server } from "./server";
@@ -24,7 +25,7 @@ export function drawingFigures(): Figure[] {
     [troughs(), "60 ms"],
   ] as const)
     add(`drawing ${pieces.length} pieces, turned, to SVG`, budget, 40, () =>
-      svgText(drawView(pieces, "turned", options)),
+      svgText(finished(drawView(pieces, "turned", options))),
     );
   const plan = placedPlan(60);
   const evaluated = read(plan);
@@ -33,7 +34,7 @@ export function drawingFigures(): Figure[] {
   );
   for (const pieces of [60, 300]) {
     const one = read(placedPlan(pieces));
-    add(`all drawings of a sheet, ${pieces} pieces, on the second clock`, "", 10, () => [...drawingsOf(one)]);
+    add(`all drawings of a sheet, ${pieces} pieces, on the second clock`, "", 10, () => drawingsOf(one));
   }
   return figures;
 }

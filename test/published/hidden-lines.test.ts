@@ -8,6 +8,7 @@ import { apart, bodyOf, TOUCHING } from "../../server/solid/contact";
 import type { Convex } from "../../server/solid/convex";
 import { type EndCut, lengths } from "../../server/solid/ends";
 import { type Pose, placed, placedAt, turned } from "../../server/solid/pose";
+import { finished } from "../../server/solid/steps";
 import { cross, dot, subtract, unit, type Vec3 } from "../../server/solid/vector";
 import {
   type Face2,
@@ -163,7 +164,7 @@ const flatsOf = (pieces: readonly Seen[], view: View) =>
 /** Every point that is surely seen is drawn; none that is surely hidden is drawn as part of its own ridge. */
 function tried(pieces: readonly Seen[], view: View, count: Count): void {
   const solids = pieces.flatMap(({ cells }) => cells.map(halves));
-  const { seen, hidden } = ridgeLines(pieces, flatsOf(pieces, view), view);
+  const { seen, hidden } = finished(ridgeLines(pieces, flatsOf(pieces, view), view));
   const own = new Map<string, RidgeLine[]>();
   for (const line of seen) {
     const key = `${line.id} ${line.ridge}`;
@@ -239,7 +240,7 @@ describe("lines along each other", () => {
     for (const pieces of [trough(), bench(), ...Array.from({ length: 8 }, () => stack(24))])
       for (const [turn, raise] of VIEWS) {
         const view = viewFrom(turn, raise);
-        const { seen } = ridgeLines(pieces, flatsOf(pieces, view), view);
+        const { seen } = finished(ridgeLines(pieces, flatsOf(pieces, view), view));
         const once = merged(seen, within);
         for (const { from, to } of seen)
           for (const t of [0.01, 0.3, 0.5, 0.77, 0.99]) {

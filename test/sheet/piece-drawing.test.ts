@@ -4,10 +4,10 @@ import { boxOf, type Drawing, type Point } from "../../server/sheet/display";
 import {
   type DrawingOptions,
   type DrawnPiece,
-  drawExploded,
-  drawView,
+  drawExploded as explodedInSteps,
   ofAssembly,
   type Side,
+  drawView as viewInSteps,
 } from "../../server/sheet/piece-drawing";
 import { movesOf } from "../../server/sheet/piece-drawing/apart";
 import { cheapest } from "../../server/sheet/piece-drawing/assign";
@@ -18,6 +18,7 @@ import { standardScale } from "../../server/sheet/piece-drawing/scale";
 import { touches } from "../../server/sheet/piece-drawing/touching";
 import { viewOf } from "../../server/sheet/piece-drawing/views";
 import { svgText } from "../../server/sheet/svg";
+import { finished } from "../../server/solid/steps";
 import { laid } from "../../server/solid/view-flat";
 import { hullOf } from "../../server/solid/view-order";
 import { random } from "../published/random";
@@ -31,6 +32,10 @@ const options: DrawingOptions = {
   words: (mm) => `${Math.round(mm)} mm`,
   system: "millimetres",
 };
+
+const drawView = (...asked: Parameters<typeof viewInSteps>): Drawing => finished(viewInSteps(...asked));
+const drawExploded = (...asked: Parameters<typeof explodedInSteps>): Drawing =>
+  finished(explodedInSteps(...asked));
 
 const SCENES: Readonly<Record<string, readonly DrawnPiece[]>> = {
   tee: tee(),

@@ -143,22 +143,22 @@ describe("the drawings of a sheet", () => {
   const kinds = (list: readonly SheetDrawing[]) => list.map(({ kind, of }) => `${kind} ${of}`.trim());
 
   it("come in order: turned, front, above, left, apart, then each assembly", () => {
-    expect(kinds([...drawingsOf(read(STAND))])).toEqual(["turned", "front", "above", "left", "apart"]);
-    expect(kinds([...drawingsOf(sample("post-stand.sawbuck"))]).slice(5)).toEqual([
+    expect(kinds(drawingsOf(read(STAND)))).toEqual(["turned", "front", "above", "left", "apart"]);
+    expect(kinds(drawingsOf(sample("post-stand.sawbuck"))).slice(5)).toEqual([
       "turned post",
       "turned sloping-floor",
     ]);
   });
 
   it("draw straight views to one scale, or smaller where one does not fit", () => {
-    const [, front, above, left] = [...drawingsOf(sample("cold-frame.sawbuck"))].map((d) => d.drawing.scale!);
+    const [, front, above, left] = drawingsOf(sample("cold-frame.sawbuck")).map((d) => d.drawing.scale!);
     expect(above).toBeGreaterThanOrEqual(front!);
     expect(left).toBeGreaterThanOrEqual(above!);
   });
 
   it("show screws as crosses where their heads are seen, and none from behind", () => {
     const crosses = (kind: DrawingKind) => {
-      const drawing = [...drawingsOf(read(STAND))].find((d) => d.kind === kind)!.drawing;
+      const drawing = drawingsOf(read(STAND)).find((d) => d.kind === kind)!.drawing;
       return (
         drawing.items.flatMap((i) => (i.kind === "path" && i.layer === "screw" ? i.strokes : [])).length / 2
       );
@@ -170,7 +170,7 @@ describe("the drawings of a sheet", () => {
 
   it("know the line of the plan for each face and each balloon", () => {
     const evaluated = read(STAND);
-    const html = writeSheet(sheetOf(evaluated), "html", [...drawingsOf(evaluated)]);
+    const html = writeSheet(sheetOf(evaluated), "html", drawingsOf(evaluated));
     readStrictly(html);
     const face = /<path class="face" data-piece="rail \/ behind legs" data-line="(\d+)"/.exec(html);
     expect(face?.[1]).toBe(String(STAND.split("\n").findIndex((l) => l.includes("behind legs")) + 1));
@@ -181,7 +181,7 @@ describe("the drawings of a sheet", () => {
   it("are left out where nothing is placed, and the sheet says why", () => {
     const evaluated = read('part leg 4 of 2x4, length 9"\n');
     const sheet = sheetOf(evaluated);
-    expect([...drawingsOf(evaluated)]).toEqual([]);
+    expect(drawingsOf(evaluated)).toEqual([]);
     expect(sheet.overall).toBeNull();
     expect(sheet.notChecked[0]).toEqual({
       what: "a drawing",
@@ -193,7 +193,7 @@ describe("the drawings of a sheet", () => {
   });
 
   it("are told as a display list that stays the same", async () => {
-    const [turned] = [...drawingsOf(read(STAND))];
+    const [turned] = drawingsOf(read(STAND));
     const lines = turned!.drawing.items.map((item) => {
       if (item.kind === "text")
         return `${item.layer} “${item.text}” at ${item.x.toFixed(1)} ${item.y.toFixed(1)}`;
@@ -214,7 +214,7 @@ describe("the samples", () => {
 
   it.each(names)("%s is drawn, for a look at test/sheet/output", (name) => {
     const evaluated = sample(name);
-    const drawings = [...drawingsOf(evaluated)];
+    const drawings = drawingsOf(evaluated);
     for (const { kind, of, drawing } of drawings) {
       const file = [name.replace(".sawbuck", ""), of, kind].filter(Boolean).join("-");
       writeFileSync(join(OUTPUT, `${file}.svg`), svgText(drawing));
@@ -229,7 +229,7 @@ describe("the samples", () => {
 describe("a brace on the back", () => {
   it("has the back drawn too, and only then", () => {
     const kinds = (name: string) =>
-      [...drawingsOf(sample(name))].map(({ kind, of }) => `${kind}${of && ` ${of}`}`);
+      drawingsOf(sample(name)).map(({ kind, of }) => `${kind}${of && ` ${of}`}`);
     expect(kinds("school-gate.sawbuck")).toEqual(["turned", "front", "above", "left", "back", "apart"]);
     expect(kinds("salad-trough.sawbuck")).toEqual(["turned", "front", "above", "left", "apart"]);
   });

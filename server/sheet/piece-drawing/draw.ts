@@ -3,6 +3,7 @@
  * cut list and its measures over all. Depends on the pieces alone: the same pieces give the same drawing.
  */
 import { boundsOf } from "../../solid/contact";
+import type { Steps } from "../../solid/steps";
 import { type Picture, picturesOf, type View } from "../../solid/view";
 import { laid } from "../../solid/view-flat";
 import { type Box, boxOf, type Drawing, type Item } from "../display";
@@ -38,7 +39,7 @@ export interface DrawingOptions {
 }
 
 /** The pieces seen from one side. */
-export function drawView(pieces: readonly DrawnPiece[], side: Side, options: DrawingOptions): Drawing {
+export function drawView(pieces: readonly DrawnPiece[], side: Side, options: DrawingOptions): Steps<Drawing> {
   const view = viewOf(side);
   const straight = side !== "turned";
   const room = { left: GUTTER + (straight ? DIMENSION : 0), right: GUTTER + (straight ? 0 : DIMENSION) };
@@ -88,19 +89,20 @@ export interface Layout {
 type Wording = (scale: number) => { readonly title: string; readonly caption: string };
 
 /** The layout on a page, in the largest standard scale in which all of it fits. */
-export function laidOut(layout: Layout, wording: Wording): Drawing {
+export function* laidOut(layout: Layout, wording: Wording): Steps<Drawing> {
   const { pieces, view, room, system } = layout;
   const points = pieces.flatMap(({ cells }) => cells.flatMap((c) => c.vertices.map((v) => laid(v, view))));
   if (points.length === 0) return pageOf(wording(1).title, NOTHING, ["nothing to show"]);
   const { least, most } = boundsOf(points);
   const extent = { width: most[0] - least[0], height: most[1] - least[1] };
   let scale = Math.max(layout.scale, standardScale(extent.width, extent.height, room, system));
-  const pictureWithin = picturesOf(pieces, view, layout.hidden);
+  const pictureWithin = yield* picturesOf(pieces, view, layout.hidden);
   for (;;) {
     const fit: Fit = { scale, left: least[0], top: most[1] };
     const box: Box = { left: 0, top: 0, right: extent.width / scale, bottom: extent.height / scale };
     const picture = pictureWithin(ONE_LINE * scale);
-    const { shown, unseen } = shownOf(layout, picture, fit, box);
+    yield;
+    const { shown, unseen } = yield* shownOf(layout, picture, fit, box);
     if (fitsPage(shown) || scale > extent.width) {
       const { title, caption } = wording(scale);
       const missing = unseen.length > 0 ? [`not seen from here: ${unseen.join(", ")}`] : [];
@@ -110,10 +112,14 @@ export function laidOut(layout: Layout, wording: Wording): Drawing {
   }
 }
 
-function shownOf(layout: Layout, picture: Picture, fit: Fit, box: Box) {
+function* shownOf(layout: Layout, picture: Picture, fit: Fit, box: Box) {
   const { pieces, gutters, measures } = layout;
-  const object = [...paths(picture, fit), ...layout.extra(fit)];
+  const lines = paths(picture, fit);
+  yield;
+  const object = [...lines, ...layout.extra(fit)];
+  yield;
   const { marked, unseen } = marksOf(pieces, sightOf(picture.faces, fit, box));
+  yield;
   const drawn = (used: ReadonlySet<Gutter>): readonly Item[] => measures(box, fit, used).flatMap(drawMeasure);
   const balloons = placeBalloons(marked, box, gutters, strokesOf(drawn(new Set(gutters))));
   return { shown: { object, box, about: [...drawn(balloons.used), ...balloons.items] }, unseen };

@@ -1,5 +1,6 @@
 /** The thing drawn apart: every piece moved off what it lies on, with the way it was moved as a dash-dot line. */
 import { MovedBody } from "../../solid/contact";
+import type { Steps } from "../../solid/steps";
 import type { Vec3 } from "../../solid/vector";
 import type { Drawing } from "../display";
 import { movesOf } from "./apart";
@@ -18,7 +19,7 @@ export interface ApartOptions extends DrawingOptions {
 }
 
 /** The pieces drawn apart, from the side of the turned view. When some say how they come apart, those are moved so and the others stay. */
-export function drawExploded(pieces: readonly DrawnPiece[], options: ApartOptions): Drawing {
+export function* drawExploded(pieces: readonly DrawnPiece[], options: ApartOptions): Steps<Drawing> {
   const view = viewOf("turned");
   const units = unitsOf(pieces, options.units);
   const wholes = units.map(whole);
@@ -27,7 +28,8 @@ export function drawExploded(pieces: readonly DrawnPiece[], options: ApartOption
   const unitOf = new Map(units.flatMap((unit, i) => unit.map((piece) => [piece, i] as const)));
   const moved = pieces.map((piece) => movedBy(piece, moves[unitOf.get(piece)!]!));
   const trails = trailsOf(pairs, moves);
-  return laidOut(
+  yield;
+  return yield* laidOut(
     {
       pieces: moved,
       view,
