@@ -97,7 +97,9 @@ const middleOf = ({ vertices, facets }: Convex): Vec3 =>
   mean([...new Set(facets.flatMap((f) => f.loop))].map((i) => vertices[i]!));
 
 /** The same text for points nearer than the arithmetic tells apart. */
-const spot = (p: Vec3): string => p.map((x) => Math.round(x * 1e4)).join(" ");
+const spot = (p: Vec3): string => p.map((x) => Math.round(x * 1e4 + ASIDE)).join(" ");
+/** Keeps the fractions of an inch, many of which end in half of what is rounded to, away from where rounding turns. */
+const ASIDE = 0.137;
 
 function ridgesOf(cells: readonly Convex[]): Ridge[] {
   const edges = new Map<string, { from: Vec3; to: Vec3; normals: Vec3[] }>();

@@ -4,7 +4,7 @@
  */
 import { NUMERIC } from "./angle";
 import type { Convex, Facet } from "./convex";
-import { add, cross, dot, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, mean, size, subtract, unit, type Vec3 } from "./vector";
 
 /** Solids nearer than this touch; deeper in each other than this they overlap. */
 export const TOUCHING = 0.05;
@@ -164,13 +164,16 @@ export interface Contact {
   readonly area: number;
   /** From the first into the second, unit length. */
   readonly normal: Vec3;
-  /** The common patch, counter-clockwise seen against `normal` … from outside the first. */
+  /** The common patch, counter-clockwise seen from outside the first. */
   readonly patch: readonly Vec3[];
   /** Places in the facets of each. */
   readonly facets: readonly [number, number];
 }
 
-/** The patches in which faces of the two lie on each other; none where only edges or corners meet. */
+/**
+ * The patches in which faces of the two lie on each other, no further apart than `tolerance` in the middle of the patch;
+ * none where only edges or corners meet. `facing` is the least cosine between a face and the other's turned about.
+ */
 export function contacts(a: Body, b: Body, tolerance = TOUCHING, facing = FACING): Contact[] {
   if (boundsApart(a.bounds, b.bounds) > tolerance) return [];
   if (a.aligned && b.aligned) return blockContacts(a, b, tolerance);
@@ -178,11 +181,17 @@ export function contacts(a: Body, b: Body, tolerance = TOUCHING, facing = FACING
   a.facets.forEach((f, i) => {
     if (f.inner) return;
     b.facets.forEach((g, j) => {
-      if (g.inner || dot(f.normal, g.normal) > -facing) return;
-      if (Math.abs(f.offset + g.offset) > tolerance) return;
+      const cosine = dot(f.normal, g.normal);
+      if (g.inner || cosine > -facing) return;
+      // Faces that are not quite parallel are as far apart as they are where they lie on each other.
+      const gapAt = (p: Vec3): number => Math.abs(dot(g.normal, p) - g.offset);
+      const tilt = Math.sqrt(Math.max(0, 1 - cosine * cosine));
+      if (gapAt(a.vertices[f.loop[0]!]!) > tolerance + tilt * size(subtract(a.bounds.most, a.bounds.least)))
+        return;
       const patch = common(a, f, b, g);
       const area = patch.length < 3 ? 0 : polygonArea(patch, f.normal);
-      if (area > LEAST_AREA) found.push({ area, normal: f.normal, patch, facets: [i, j] });
+      if (area > LEAST_AREA && gapAt(mean(patch)) <= tolerance)
+        found.push({ area, normal: f.normal, patch, facets: [i, j] });
     });
   });
   return found;

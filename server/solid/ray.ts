@@ -12,6 +12,26 @@ export interface Way {
   readonly through: readonly [number, number];
 }
 
+/** Where a ray runs inside the solid; undefined where it misses it, or only grazes a face. The direction has unit length. */
+export function way(solid: Convex, from: Vec3, direction: Vec3): Way | undefined {
+  if (isBody(solid) && solid.aligned) return wayThroughBlock(solid, from, direction);
+  let [enters, leaves] = [-Infinity, Infinity];
+  let [into, out] = [-1, -1];
+  for (let i = 0; i < solid.facets.length; i++) {
+    const { normal, offset } = solid.facets[i]!;
+    const speed = dot(normal, direction);
+    const high = dot(normal, from) - offset;
+    if (Math.abs(speed) < 1e-12) {
+      if (high > -NUMERIC) return undefined;
+      continue;
+    }
+    const t = -high / speed;
+    if (speed < 0 && t > enters) [enters, into] = [t, i];
+    if (speed > 0 && t < leaves) [leaves, out] = [t, i];
+  }
+  return leaves - enters > NUMERIC ? { enters, leaves, through: [into, out] } : undefined;
+}
+
 /** The same for an aligned block, from its bounds alone. */
 function wayThroughBlock({ bounds, looks }: Body, from: Vec3, direction: Vec3): Way | undefined {
   let [enters, leaves] = [-Infinity, Infinity];
@@ -32,23 +52,3 @@ function wayThroughBlock({ bounds, looks }: Body, from: Vec3, direction: Vec3): 
 }
 
 const isBody = (solid: Convex): solid is Body => "aligned" in solid;
-
-/** Where a ray runs inside the solid; undefined where it misses it, or only grazes a face. The direction has unit length. */
-export function way(solid: Convex, from: Vec3, direction: Vec3): Way | undefined {
-  if (isBody(solid) && solid.aligned) return wayThroughBlock(solid, from, direction);
-  let [enters, leaves] = [-Infinity, Infinity];
-  let [into, out] = [-1, -1];
-  for (let i = 0; i < solid.facets.length; i++) {
-    const { normal, offset } = solid.facets[i]!;
-    const speed = dot(normal, direction);
-    const high = dot(normal, from) - offset;
-    if (Math.abs(speed) < 1e-12) {
-      if (high > -NUMERIC) return undefined;
-      continue;
-    }
-    const t = -high / speed;
-    if (speed < 0 && t > enters) [enters, into] = [t, i];
-    if (speed > 0 && t < leaves) [leaves, out] = [t, i];
-  }
-  return leaves - enters > NUMERIC ? { enters, leaves, through: [into, out] } : undefined;
-}

@@ -3,7 +3,7 @@
  * Millimetres.
  */
 import { clipped } from "./contact";
-import { add, cross, dot, scaled, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, scaled, size, subtract, unit, type Vec3 } from "./vector";
 
 /** A patch with its own directions: `long` along its longest side, `short` square to it. */
 export interface Field {
@@ -17,9 +17,10 @@ export interface Field {
   readonly normal: Vec3;
 }
 
-/** The field of a patch, its long direction the one given where it lies in the patch's plane. */
+/** The field of a patch, long in the direction given, as that lies in the patch's plane; else, or where it is square to it, along the longest side. */
 export function fieldOf(polygon: readonly Vec3[], normal: Vec3, along?: Vec3): Field {
-  const wanted = along && unit(subtract(along, scaled(normal, dot(along, normal))));
+  const inPlane = along && subtract(along, scaled(normal, dot(along, normal)));
+  const wanted = inPlane && size(inPlane) > SQUARE ? unit(inPlane) : undefined;
   const long = wanted ?? longestSide(polygon) ?? anyIn(normal);
   const short = cross(normal, long);
   const [l0, l1] = extent(polygon, long);
@@ -65,6 +66,8 @@ function strip({ polygon, long, short }: Field, at: number): [number, number] | 
   return band.length > 0 ? extent(band, short) : undefined;
 }
 
+/** A direction (of unit length) that lies less than this in a plane is square to it: what is left is crumbs of arithmetic. */
+const SQUARE = 1e-6;
 /** Half the width of the band that stands for a line, in mm. */
 const HAIR = 1e-4;
 
@@ -73,9 +76,9 @@ function longestSide(polygon: readonly Vec3[]): Vec3 | undefined {
   let length = 0;
   polygon.forEach((p, i) => {
     const side = subtract(polygon[(i + 1) % polygon.length]!, p);
-    const size = Math.hypot(side[0], side[1], side[2]);
+    const long = size(side);
     // Sides of one length differ by crumbs; the first of them counts.
-    if (size > length + 1e-6) [best, length] = [unit(side), size];
+    if (long > length + 1e-6) [best, length] = [unit(side), long];
   });
   return best;
 }

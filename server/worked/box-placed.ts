@@ -20,7 +20,7 @@ export interface BoxInSpace {
  * Openings up to this are let be, in mm: 1/8" in a wall, 5/8" in a bottom, where gaps are how it drains (common
  * practice: what is wider wants fabric or a board).
  */
-export const LET_BE = { wall: 3.175, bottom: 15.875 } as const;
+const LET_BE = { wall: 3.175, bottom: 15.875 } as const;
 
 /** Undefined where its walls do not stand on all four sides. */
 export function boxInSpace(

@@ -37,8 +37,9 @@ export interface Opening {
   readonly pieces: readonly Piece[];
 }
 
-/** The room between these walls over this bottom; undefined where some side has no wall. */
+/** The room between these walls over this bottom; undefined where some side has no wall, or a wall stands askew of the other three. */
 export function roomOf(walls: readonly Piece[], floor: readonly Piece[]): BoxRoom | undefined {
+  if (walls.some(isAskew)) return undefined;
   const sides = sidesOf(walls);
   // What is filled in stands no higher than the lowest wall.
   const high = Math.min(...sides.map((s) => Math.max(...s.pieces.map((p) => p.bounds.most[2]))));
@@ -80,6 +81,11 @@ function sidesOf(walls: readonly Piece[]): Side[] {
 
 /** A wall leans less than 45°. */
 const UPRIGHT = Math.SQRT1_2;
+/** Seen from above a wall looks along one of the two directions: the sides of a box of six do not. */
+const isAskew = ({ pose: { thickness } }: Piece): boolean =>
+  Math.min(Math.abs(thickness[0]), Math.abs(thickness[1])) > ASKEW;
+/** Sine of a degree. */
+const ASKEW = 0.01745;
 
 /** Where a wall's inner face is at that height, along the axis. */
 function innerAt(piece: Piece, axis: 0 | 1, far: boolean, height: number): number {

@@ -1,14 +1,18 @@
 /** From the things a line names to the placed pieces they mean. */
 import type { Thing } from "../../grammar/tree";
-import { lookUp, type Scope } from "../plan";
+import { type Declared, lookUp, type Scope } from "../plan";
 import { boundsOf } from "../solid/contact";
+import { LENGTH, type Quantity, roughly } from "../units";
 import { partsOf } from "./groups";
-import { NARROWING } from "./placing/clauses";
-import type { Space } from "./space";
+import type { Piece } from "./pieces";
+import type { Axis } from "./placing";
+import { choicesOf, isKept } from "./placing/narrowing";
+import { compared } from "./placing/stretch";
+import { copiesOf, type Space } from "./space";
 
 /**
- * The pieces of a thing, by their places among all; words before the name choose by the middle of the group. `copy` keeps to
- * the pieces of one copy of an assembly.
+ * The pieces of a thing, by their places among all, rising; words before the name choose among its copies, by the middle
+ * of each and that of them all. `copy` keeps to the pieces of one copy of an assembly. None for a name of nothing.
  */
 export function chosen(
   thing: Thing,
@@ -18,24 +22,26 @@ export function chosen(
 ): readonly number[] {
   const declared = lookUp(scope, thing.name.text);
   if (!declared) return [];
-  const { pieces: among, named } = space;
-  const names = declared.kind === "box" ? partsOf(declared, scope) : [declared.name];
-  const everywhere =
-    names.length === 1
-      ? (named.get(names[0]!) ?? [])
-      : names.flatMap((n) => named.get(n) ?? []).sort((a, b) => a - b);
-  const group = copy ? everywhere.filter((i) => copy.has(i)) : everywhere;
-  const words = thing.where.flatMap(({ text }) => NARROWING[text] ?? []);
-  if (words.length === 0 || group.length === 0) return group;
-  const all = boundsOf(group.flatMap((i) => [among[i]!.bounds.least, among[i]!.bounds.most]));
-  return group.filter((i) =>
-    words.every(({ axis, far }) => {
-      const middle = (all.least[axis] + all.most[axis]) / 2;
-      const own = (among[i]!.bounds.least[axis] + among[i]!.bounds.most[axis]) / 2;
-      return far ? own > middle + SAME : own < middle - SAME;
-    }),
+  const everywhere = namesOf(declared, scope).flatMap((n) => space.named.get(n) ?? []);
+  const group = (copy ? everywhere.filter((i) => copy.has(i)) : everywhere).sort((a, b) => a - b);
+  if (thing.where.length === 0 || group.length === 0) return group;
+  const copies = copiesOf(space, declared.name, group);
+  const middles = copies.map((list) => middleOf(list, space.pieces));
+  const all = middleOf(group, space.pieces);
+  const choices = choicesOf(thing, (axis) =>
+    middles.some((middle) => compared(middle(axis), middles[0]!(axis)) !== 0),
   );
+  return copies
+    .filter((_, n) => choices.every((choice) => isKept(choice, middles[n]!(choice.axis), all(choice.axis))))
+    .flat()
+    .sort((a, b) => a - b);
 }
 
-/** Middles nearer than this, in mm, are one. */
-const SAME = 1e-6;
+const namesOf = (declared: Declared, scope: Scope): readonly string[] =>
+  declared.kind === "box" ? partsOf(declared, scope) : [declared.name];
+
+/** Where the middle of the block round these pieces is, along a direction. */
+function middleOf(group: readonly number[], pieces: readonly Piece[]): (axis: Axis) => Quantity {
+  const { least, most } = boundsOf(group.flatMap((i) => [pieces[i]!.bounds.least, pieces[i]!.bounds.most]));
+  return (axis) => roughly(LENGTH, (least[axis] + most[axis]) / 2);
+}

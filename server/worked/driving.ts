@@ -1,7 +1,7 @@
 /** The screws of a joint between placed pieces: where each goes in, through what wood, and what is in its way. */
 import type { JointPlace } from "../../grammar/tree";
 import { cos, sin } from "../solid/angle";
-import { type Body, boundsOf } from "../solid/contact";
+import { type Body, boundsApart, boundsOf } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { way } from "../solid/ray";
 import { betweenEnds, type Field, fieldOf, shares, spaced } from "../solid/setout";
@@ -49,8 +49,8 @@ export interface DrivePattern {
   readonly diameter: number;
 }
 
-/** The most screws of one joint that are set out one by one. */
-export const MOST_SET_OUT = 20_000;
+/** The most screws of one crossing that are set out at a spacing. */
+const MOST_SET_OUT = 20_000;
 /**
  * How much room a drill needs behind a screw's head, in mm (common practice): 10" in all, of which the bit is the first
  * 2" and the nose of the drill, 1-1/4" thick, the rest.
@@ -126,35 +126,27 @@ function atEnds(
 
 /** How many screws each crossing gets. */
 function sharesOf(crossings: readonly Crossing[], { count, place, spacing }: DrivePattern): number[] {
-  if (spacing !== undefined || !place || place.at === "each crossing" || place.at === "each end")
-    return crossings.map(() => count);
-  if (place.at === "crossings") return crossings.map(() => count);
-  if (place.at === "in all")
-    return dealt(
-      crossings.map((_, i) => i),
-      crossings.length,
-      count,
-    );
-  // Along a piece: its screws are dealt to its crossings.
+  const dealt = spacing === undefined && (place?.at === "in all" || place?.at === "along it");
+  if (!dealt) return crossings.map(() => count);
+  // Those of the joint, or of each first piece, are dealt to its crossings; the first get one more where it is not even.
+  const groups = new Map<number, number[]>();
+  crossings.forEach(({ first }, i) => {
+    const key = place.at === "in all" ? 0 : first;
+    const group = groups.get(key);
+    if (group) group.push(i);
+    else groups.set(key, [i]);
+  });
   const each = crossings.map(() => 0);
-  for (const first of new Set(crossings.map((c) => c.first))) {
-    const own = crossings.flatMap((c, i) => (c.first === first ? [i] : []));
-    dealt(own, crossings.length, count).forEach((n, i) => {
-      each[i]! += n;
+  for (const group of groups.values())
+    group.forEach((i, n) => {
+      each[i] = Math.floor(count / group.length) + (n < count % group.length ? 1 : 0);
     });
-  }
   return each;
 }
 
-/** `count` things dealt to these places of a list, the first ones getting one more where it does not come out even. */
-function dealt(places: readonly number[], length: number, count: number): number[] {
-  const each = Array.from({ length }, () => 0);
-  for (let i = 0; i < count; i++) each[places[i % places.length]!]!++;
-  return each;
-}
-
+/** At a spacing screws follow the longer side of the patch: a panel is nailed along every board it lies on. */
 function fieldFor(first: Piece, { patch, normal }: Crossing, { place, spacing }: DrivePattern): Field {
-  const along = spacing !== undefined || place?.at === "along it";
+  const along = spacing === undefined && place?.at === "along it";
   return fieldOf(patch, normal, along ? first.pose.length : undefined);
 }
 
@@ -267,11 +259,17 @@ function nearestSide(
   for (const { piece, enters, leaves } of passes) {
     if (enters > length - HAIR) continue;
     const ends = [Math.max(0, enters), Math.min(leaves, length)].map((t) => add(start, scaled(direction, t)));
-    for (const cell of pieces[piece]!.cells)
+    const { cells } = pieces[piece]!;
+    const frame = cells.length > 1 ? boundsOf(ends) : undefined;
+    for (const cell of cells) {
+      // A side of a cell that the screw does not pass is no nearer than the cell itself.
+      const least = frame ? boundsApart(frame, cell.bounds) : -HAIR;
       eachSideways(cell, direction, ends, (side, distance) => {
-        const wood = distance - radius;
-        if (wood > -radius - HAIR && (!best || wood < best.wood - 1e-6)) best = { piece, side, wood };
+        if (distance <= -HAIR) return;
+        const wood = Math.max(distance, least) - radius;
+        if (!best || wood < best.wood - 1e-6) best = { piece, side, wood };
       });
+    }
   }
   return best;
 }

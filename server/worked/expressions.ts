@@ -42,12 +42,7 @@ import {
 import type { Fault } from "./fault";
 
 /** Finds a property of a named thing: `thickness of 2x4`. Undefined when the thing has no such property. */
-export type PropertyFinder = (
-  thing: Thing,
-  property: string,
-  at: At,
-  worker: Worker,
-) => Value<Quantity> | undefined;
+export type PropertyFinder = (thing: Thing, property: string, at: At) => Value<Quantity> | undefined;
 
 /** One run over one plan: the scope, the faults found, and what was already worked out. */
 export class Worker {
@@ -157,7 +152,7 @@ export class Worker {
       : value;
   }
 
-  positive(value: Value<Quantity>, e: Expression, file: string, what: string): Value<Quantity> {
+  private positive(value: Value<Quantity>, e: Expression, file: string, what: string): Value<Quantity> {
     if (value.state !== "known" || value.value.approx > 0) return value;
     const at = { file, start: e.start, end: e.end };
     const why = value.value.approx === 0 ? "nothing" : "less than nothing";
@@ -207,7 +202,7 @@ export class Worker {
 
   private property(e: Extract<Expression, { kind: "property" }>, file: string): Value<Quantity> {
     const at = { file, start: e.property.start, end: e.property.end };
-    const found = this.find(e.of, e.property.text, { file, start: e.of.start, end: e.of.end }, this);
+    const found = this.find(e.of, e.property.text, { file, start: e.of.start, end: e.of.end });
     if (found) return found;
     const near = nearest(e.property.text, PROPERTIES);
     return this.fault({

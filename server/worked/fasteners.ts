@@ -53,7 +53,7 @@ export function screwSize(text: string): Size | undefined {
   };
 }
 
-export function workFastener(declared: Declared, worker: Worker): Fastener {
+function workFastener(declared: Declared, worker: Worker): Fastener {
   const { entry, at } = declared;
   const read = new Reader(worker, at.file, entry.clauses);
   const fits = read.clause("fits");
@@ -85,7 +85,7 @@ export function workFastener(declared: Declared, worker: Worker): Fastener {
   };
 }
 
-/** The shop's fasteners of one diameter, for cures. */
+/** All fasteners that the plan and its shop declare, in their order. */
 export function fastenersOf(scope: Scope, worker: Worker): Fastener[] {
   return [...scope.declared.values()]
     .filter((d) => d.kind === "fastener")

@@ -39,17 +39,22 @@ export function declaredThing(
   return undefined;
 }
 
-/** Names of the parts a declared thing is made of: itself, or a ring's members, or a box's walls and bottom. */
+/**
+ * Names of the parts a declared thing is made of, each once: itself, a ring's members, a box's walls and bottom, or what
+ * an assembly places, through others too.
+ */
 export function partsOf(declared: Declared, scope: Scope): string[] {
-  const { entry } = declared;
-  if (entry.kind === "part") return [declared.name];
-  const things =
-    entry.kind === "ring"
-      ? entry.members.map((m) => m.thing)
-      : entry.clauses.flatMap((c) => (c.kind === "walls" || c.kind === "floor" ? c.things : []));
-  const names = things.flatMap((t) => {
-    const found = lookUp(scope, t.name.text);
-    return found?.kind === "part" ? [found.name] : [];
-  });
-  return [...new Set(names)];
+  const seen = new Set([declared]);
+  for (const { entry } of seen)
+    for (const thing of thingsIn(entry)) {
+      const found = lookUp(scope, thing.name.text);
+      if (found) seen.add(found);
+    }
+  return [...seen].flatMap((d) => (d.kind === "part" ? [d.name] : []));
+}
+
+function thingsIn(entry: Declared["entry"]): readonly Thing[] {
+  if (entry.kind === "ring") return entry.members.map((m) => m.thing);
+  if (entry.kind === "assembly") return entry.body.flatMap((e) => (e.kind === "place" ? [e.subject] : []));
+  return entry.clauses.flatMap((c) => (c.kind === "walls" || c.kind === "floor" ? c.things : []));
 }

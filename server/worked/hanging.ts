@@ -25,7 +25,7 @@ export function hangingFreely({ hanging, clashes }: Space): (readonly number[])[
   return hanging.filter((group) => !group.some((i) => inside.has(i)));
 }
 
-/** Every group that hangs, but for one that reaches into the ground and stands there. */
+/** Every group that hangs, with what it is nearest to. */
 export function hangingGroups({ space }: Worked): Hanging[] {
   // What hangs itself holds nothing: the nearest is looked for among the pieces that stand.
   const loose = new Set(space.hanging.flat());
@@ -35,7 +35,6 @@ export function hangingGroups({ space }: Worked): Hanging[] {
       space.pieces[b]!.bounds.least[2] < space.pieces[a]!.bounds.least[2] - TOUCHING ? b : a,
     );
     const height = space.pieces[lowest]!.bounds.least[2];
-    if (height < 0) return [];
     const all = group.map((i) => space.pieces[i]!);
     const pieces = [...standing];
     for (const i of group) pieces[i] = space.pieces[i]!;

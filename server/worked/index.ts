@@ -17,6 +17,7 @@ export type { NearMiss } from "./near";
 export type { Notch } from "./notches";
 export * from "./overlaps";
 export * from "./parts";
+export type * from "./paths";
 export type { Piece, Pieces, PlacedLine } from "./pieces";
 export { AXIS_WORDS, type Placement, type Placing, SIDES_OF } from "./placing";
 export { PLANNED_CODES } from "./planned";

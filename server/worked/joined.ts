@@ -1,5 +1,6 @@
 /** Which placed pieces no joint holds. */
 import type { Joint } from "./joints";
+import { joinedBy } from "./order-of-work";
 import { otherOf, type Space } from "./space";
 
 /** A piece that lies on another and is in no joint; both by their places among all pieces. */
@@ -13,10 +14,7 @@ export interface LoosePiece {
  * are joined among themselves and stand loose, a bin or a lid, are meant to be lifted out.
  */
 export function loosePieces(space: Space, joints: readonly Joint[]): LoosePiece[] {
-  const held = new Set<number>();
-  for (const { placed } of joints)
-    for (const { first, through, into } of placed?.crossings ?? [])
-      for (const i of [first, ...through, into]) held.add(i);
+  const held = new Set(joints.flatMap((joint) => [...joinedBy(joint)]));
   if (held.size === 0) return [];
   return space.pieces.flatMap((_, piece): LoosePiece[] => {
     const [meeting] = space.meetingsOf[piece]!;

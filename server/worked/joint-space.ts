@@ -1,19 +1,18 @@
 /** A joint between placed pieces: where it crosses, its screws, and which pieces it does not reach. */
 import type { Entry, JointPlace, JointSide, Thing } from "../../grammar/tree";
-import { known, type Scope, unknown, type Value } from "../plan";
+import type { Scope } from "../plan";
 import { cos } from "../solid/angle";
 import { HAIRLINE } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
-import { type DrivenScrew, driveScrew } from "../solid/screw";
 import { LENGTH, type Quantity, roughly } from "../units";
 import { chosen } from "./choose";
 import { type Crossing, crossingsOf } from "./crossings";
 import { type Passed, type PlacedScrew, screwsOf } from "./driving";
 import type { Size } from "./fasteners";
-import type { Face, Layer, Path } from "./joints";
 import { type NearMiss, nearMisses } from "./near";
+import { drive, type Face, type Layer, type Path } from "./paths";
 import type { Piece } from "./pieces";
-import type { Space } from "./space";
+import { copiesOf, type Space } from "./space";
 
 export interface JointInSpace {
   readonly crossings: readonly Crossing[];
@@ -42,7 +41,12 @@ export function jointInSpace(
   space: Space,
   driving: Driving | undefined,
 ): JointInSpace | undefined {
-  const sets = copiesOf(within, space);
+  // For the plan's own joints everything at once; for an assembly's, the pieces of each copy of it by themselves.
+  const sets = within
+    ? copiesOf(space, within).map((copy) => new Set(copy))
+    : space.pieces.length > 0
+      ? [undefined]
+      : [];
   const groups = (
     sides: readonly JointSide[],
     copy: ReadonlySet<number> | undefined,
@@ -81,19 +85,6 @@ export function jointInSpace(
   return { crossings, screws, lonely, misses, unmet: nowhere };
 }
 
-/** For the plan's own joints everything at once; for an assembly's, the pieces of each copy of it by themselves. */
-function copiesOf(within: string, { pieces, named }: Space): (ReadonlySet<number> | undefined)[] {
-  if (!within) return pieces.length > 0 ? [undefined] : [];
-  const copies = new Map<string, Set<number>>();
-  for (const i of named.get(within) ?? []) {
-    const { id } = pieces[i]!.owners.find((o) => o.name === within)!;
-    const copy = copies.get(id);
-    if (copy) copy.add(i);
-    else copies.set(id, new Set([i]));
-  }
-  return [...copies.values()];
-}
-
 /** The ways of a joint's screws through wood: each kind once. */
 export function pathsInSpace(
   { screws }: JointInSpace,
@@ -104,8 +95,9 @@ export function pathsInSpace(
   const paths = new Map<string, Path>();
   for (const screw of screws) {
     const path = pathOf(screw, pieces, size, angle);
-    const key = [path.behind, ...path.layers.map((l) => `${l.part} ${l.face} ${l.depth.approx.toFixed(3)}`)];
-    if (!paths.has(key.join("\n"))) paths.set(key.join("\n"), path);
+    const layers = path.layers.map((l) => `${l.part} ${l.face} ${l.depth.approx.toFixed(3)}`);
+    const key = [path.behind.toFixed(3), ...layers].join("\n");
+    if (!paths.has(key)) paths.set(key, path);
   }
   return [...paths.values()];
 }
@@ -136,19 +128,8 @@ function pathOf(screw: PlacedScrew, pieces: readonly Piece[], size: Size, angle:
     into: pieces[crossing.into]!.part,
     layers,
     behind: (last - end) * lean,
-    driven: drivenOf(layers, size, angle),
+    driven: drive(size, angle, layers),
   };
-}
-
-function drivenOf(layers: readonly Layer[], size: Size, angle: Quantity): Value<DrivenScrew> {
-  const result = driveScrew({
-    length: size.length.approx,
-    angleOffSquare: angle.approx,
-    layers: layers.map((l) => ({ id: l.part, depth: l.depth.approx })),
-  });
-  return result.kind === "driven"
-    ? known(result)
-    : unknown("mistake", "the screw cannot be driven like that");
 }
 
 const faceOf = (side: BoardSide): Face =>

@@ -1,5 +1,5 @@
 /** Joints: which part is screwed through into which, how far the screw goes in each, and how many it takes. */
-import type { Entry, JointPlace, JointSide } from "../../grammar/tree";
+import type { Entry, Expression, JointPlace, JointSide } from "../../grammar/tree";
 import {
   type At,
   chain,
@@ -11,33 +11,15 @@ import {
   unknown,
   type Value,
 } from "../plan";
-import { type DrivenScrew, driveScrew } from "../solid/screw";
 import { ANGLE, exactly, fraction, type Quantity } from "../units";
 import type { Worker } from "./expressions";
 import { type Fastener, type Size, screwSize } from "./fasteners";
 import { declaredThing, partsOf } from "./groups";
 import { type JointInSpace, jointInSpace, pathsInSpace } from "./joint-space";
 import type { Part } from "./parts";
+import { drive, type Face, type Layer, type Path } from "./paths";
 import { Reader } from "./settings";
 import type { Space } from "./space";
-
-export type Face = "face" | "edge" | "end";
-
-export interface Layer {
-  readonly part: string;
-  readonly face: Face;
-  readonly depth: Quantity;
-}
-
-/** One way through a joint: from the first part, perhaps through others, into the last. */
-export interface Path {
-  readonly first: string;
-  readonly into: string;
-  readonly layers: readonly Layer[];
-  /** Wood that lies tight behind the last layer, in mm, square to the faces; 0 before placing. */
-  readonly behind: number;
-  readonly driven: Value<DrivenScrew>;
-}
 
 export interface Joint {
   readonly entry: Entry & { kind: "fasten" | "glue" };
@@ -121,13 +103,20 @@ export function workJoint(
   const first = sides(entry.first);
   const through = sides(entry.through);
   const into = sides(entry.into);
-  const counted = countOf(read, worker, file, first, parts);
+  const pattern = patternOf(read, worker, file);
+  const spacing = pattern.spacing && ifKnown(pattern.spacing);
   const placed = jointInSpace(
     entry,
     within,
     scope,
     space,
-    size && { size, angle, ...drivePattern(read, worker, file) },
+    size && {
+      size,
+      angle,
+      count: (pattern.each && ifKnown(pattern.each)) ?? 1,
+      place: pattern.place,
+      spacing: spacing?.approx,
+    },
   );
   const paths =
     entry.kind === "glue" || !size
@@ -148,14 +137,15 @@ export function workJoint(
     clearance: read.length("clearance", "the clearance hole"),
     facesAssumed: !placed && [...entry.first, ...entry.through, ...entry.into].some((s) => !s.face),
     paths,
-    ...counted,
-    ...(placed && size && { count: known(placed.screws.length) }),
+    spacing,
+    ...countOf(pattern, worker, file, first, parts),
+    ...(placed && size && pattern.each?.state !== "unknown" && { count: known(placed.screws.length) }),
     within,
     placed,
   };
 }
 
-export const sameSize = (a: Size, b: Size): boolean =>
+const sameSize = (a: Size, b: Size): boolean =>
   a.length.approx === b.length.approx && a.diameter.approx === b.diameter.approx;
 
 type Driven = Extract<Joint["entry"]["clauses"][number], { kind: "driven" }>;
@@ -205,73 +195,57 @@ function depthOf(part: Part, face: Face): Value<Quantity> {
   return face === "edge" ? part.width : part.length;
 }
 
-/** A screw of that size through these layers. */
-export function drive(size: Size, angle: Quantity, layers: readonly Layer[]): Value<DrivenScrew> {
-  const result = driveScrew({
-    length: size.length.approx,
-    angleOffSquare: angle.approx,
-    layers: layers.map((l) => ({ id: l.part, depth: l.depth.approx })),
-  });
-  return result.kind === "driven"
-    ? known(result)
-    : unknown("mistake", "the screw cannot be driven like that");
+/** What the line says of how many fasteners go where. */
+interface Pattern {
+  /** At each place; undefined where the line drives none. */
+  readonly each: Value<number> | undefined;
+  readonly place: JointPlace | undefined;
+  /** From center to center; undefined where the line gives none. */
+  readonly spacing: Value<Quantity> | undefined;
 }
 
+function patternOf(read: Reader, worker: Worker, file: string): Pattern {
+  const driven = read.clause("driven");
+  const spaced = read.clause("joint spacing");
+  const counted = (e: Expression | undefined): Value<number> =>
+    e ? worker.wholeNumber(e, file, "how many screws", MOST_SCREWS) : known(1);
+  return {
+    each: driven && counted(driven.count),
+    place: driven?.place ?? read.clause("joint place")?.place,
+    spacing: spaced && worker.positiveLength(spaced.value, file, "the spacing"),
+  };
+}
+
+/** How many it takes before placing, and in words where. */
 function countOf(
-  read: Reader,
+  { each, place, spacing }: Pattern,
   worker: Worker,
   file: string,
   first: readonly Side[],
   parts: ReadonlyMap<string, Part>,
-): Pick<Joint, "count" | "pattern" | "spacing"> {
-  const driven = read.clause("driven");
-  const spaced = read.clause("joint spacing");
-  const spacing = spaced && ifKnown(worker.positiveLength(spaced.value, file, "the spacing"));
-  if (!driven) return { count: known(0), pattern: "", spacing };
-  const each = driven.count
-    ? worker.wholeNumber(driven.count, file, "how many screws", MOST_SCREWS)
-    : known(1);
-  const n = ifKnown(each) ?? 1;
-  const place = driven.place ?? read.clause("joint place")?.place;
-  const pieces = totalOf(first, parts);
-  if (spaced) {
-    const count = spacing ? sumOver(first, parts, (part) => perLength(part, spacing)) : MISTAKE;
-    return { count, pattern: "along it", spacing };
-  }
-  if (place?.at === "in all") return { count: each, pattern: `${n} in all`, spacing };
+): Pick<Joint, "count" | "pattern"> {
+  if (!each) return { count: known(0), pattern: "" };
+  const n = ifKnown(each) ?? "?";
+  const times = (places: Value<number>) => chain(each, (e) => chain(places, (p) => known(p * e)));
+  if (spacing)
+    return {
+      count: chain(spacing, (apart) => sumOver(first, parts, (part) => perLength(part, apart))),
+      pattern: "along it",
+    };
+  const pieces = sumOver(first, parts, () => known(1));
+  if (place?.at === "in all") return { count: each, pattern: `${n} in all` };
   if (place?.at === "each end")
-    return { count: chain(pieces, (p) => known(p * 2 * n)), pattern: `${n} at each end`, spacing };
-  if (place?.at === "along it")
-    return { count: chain(pieces, (p) => known(p * n)), pattern: `${n} along each`, spacing };
+    return { count: times(chain(pieces, (p) => known(p * 2))), pattern: `${n} at each end` };
+  if (place?.at === "along it") return { count: times(pieces), pattern: `${n} along each` };
   if (place?.at === "crossings") {
     const crossings = worker.wholeNumber(place.count, file, "how many crossings", MOST_SCREWS);
     return {
-      count: chain(crossings, (c) => known(c * n)),
+      count: times(crossings),
       pattern: `${n} at each of ${ifKnown(crossings) ?? "?"} crossings`,
-      spacing,
     };
   }
   const why = "where pieces cross follows from where they stand, and they are placed nowhere";
-  return { count: unknown("placing", why), pattern: place ? `${n} at each crossing` : `${n}`, spacing };
-}
-
-/** How many screws go where, as plain numbers. */
-function drivePattern(
-  read: Reader,
-  worker: Worker,
-  file: string,
-): { count: number; place: JointPlace | undefined; spacing: number | undefined } {
-  const driven = read.clause("driven");
-  const spaced = read.clause("joint spacing");
-  const each =
-    driven?.count && ifKnown(worker.wholeNumber(driven.count, file, "how many screws", MOST_SCREWS));
-  const spacing = spaced && ifKnown(worker.positiveLength(spaced.value, file, "the spacing"));
-  const place = driven?.place ?? read.clause("joint place")?.place;
-  return { count: each ?? 1, place, spacing: spacing?.approx };
-}
-
-function totalOf(sides: readonly Side[], parts: ReadonlyMap<string, Part>): Value<number> {
-  return sumOver(sides, parts, () => known(1));
+  return { count: times(unknown("placing", why)), pattern: place ? `${n} at each crossing` : `${n}` };
 }
 
 function sumOver(

@@ -44,12 +44,12 @@ export interface SheetWork {
 }
 
 /** The whole tick at or above a length: pieces are never cut short. */
-export const ticksUp = (q: Quantity): number => {
+const ticksUp = (q: Quantity): number => {
   const scaled = fraction.multiply(exactOf(q), fraction.rational(TICKS_PER_MM));
   return Number(-fraction.floor(fraction.negate(scaled)));
 };
 /** The whole tick at or below a length: boards are never taken for longer than they are. */
-export const ticksDown = (q: Quantity): number =>
+const ticksDown = (q: Quantity): number =>
   Number(fraction.floor(fraction.multiply(exactOf(q), fraction.rational(TICKS_PER_MM))));
 
 const cents = (q: Quantity | undefined): number | null =>
@@ -160,7 +160,7 @@ function collect<S extends object>(
 }
 
 /** `leg / 1` … for the first copy, `copy 2 / leg / 1` … for the next. */
-export function allPieces(part: string, count: number, make: number): string[] {
+function allPieces(part: string, count: number, make: number): string[] {
   const first = pieceIds(part, count);
   const copies = Array.from({ length: make - 1 }, (_, i) => first.map((id) => `copy ${i + 2} / ${id}`));
   return [...first, ...copies.flat()];

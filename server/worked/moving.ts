@@ -1,8 +1,7 @@
 /** What would become of a plan if the pieces of one of its lines stood a little elsewhere. Millimetres. */
 import { lookUp, usesOf } from "../plan";
-import { type Bounds, bodyOf, boundsOf, HAIRLINE, TOUCHING } from "../solid/contact";
-import { placed } from "../solid/pose";
-import type { Vec3 } from "../solid/vector";
+import { type Bounds, HAIRLINE, MovedBody, TOUCHING } from "../solid/contact";
+import { add, type Vec3 } from "../solid/vector";
 import { hangingFreely } from "./hanging";
 import type { Piece } from "./pieces";
 import type { Placement } from "./placing";
@@ -54,11 +53,15 @@ function leansOn({ loaded, scope }: Worked, { entry, subject }: Placement): bool
 const isJoined = ({ joints, scope }: Worked, { subject }: Placement): boolean =>
   joints.some(({ entry }) => usesOf(entry).some((u) => lookUp(scope, u.name.text)?.name === subject.name));
 
+/** The piece elsewhere, as far as what touches it goes: its pose and its ridges stay. */
 function shifted(piece: Piece, axis: Axis, by: number): Piece {
-  const origin: Vec3 = [axis === 0 ? by : 0, axis === 1 ? by : 0, axis === 2 ? by : 0];
-  const pose = { length: [1, 0, 0], width: [0, 1, 0], thickness: [0, 0, 1], origin } as const;
-  const cells = piece.cells.map((cell) => bodyOf(placed(cell, pose)));
-  return { ...piece, cells, bounds: boundsOf(cells.flatMap((c) => [c.bounds.least, c.bounds.most])) };
+  const way: Vec3 = [axis === 0 ? by : 0, axis === 1 ? by : 0, axis === 2 ? by : 0];
+  const { least, most } = piece.bounds;
+  return {
+    ...piece,
+    cells: piece.cells.map((cell) => new MovedBody(cell, way)),
+    bounds: { least: add(least, way), most: add(most, way) },
+  };
 }
 
 const within = (inner: Bounds | undefined, outer: Bounds | undefined): boolean =>

@@ -1,8 +1,9 @@
 /** Pieces of a joint that stand a little apart where they should lie on each other. */
 import { type Body, boundsApart, clipped, distance, polygonArea } from "../solid/contact";
-import { cross, dot, subtract, unit, type Vec3 } from "../solid/vector";
+import type { Facet } from "../solid/convex";
+import { cross, dot, mean, subtract, unit, type Vec3 } from "../solid/vector";
 import type { Piece } from "./pieces";
-import type { Space } from "./space";
+import { otherOf, type Space } from "./space";
 
 /** Two pieces whose faces look at each other over a gap. */
 export interface NearMiss {
@@ -21,12 +22,7 @@ const LOOKING = 645;
 /** The gaps between pieces of these two sets that should touch; the nearest of each first piece. */
 export function nearMisses(space: Space, first: readonly number[], into: readonly number[]): NearMiss[] {
   return first.flatMap((i): NearMiss[] => {
-    const touched = new Set(
-      space.meetingsOf[i]!.map((m) => {
-        const { a, b } = space.meetings[m]!;
-        return a === i ? b : a;
-      }),
-    );
+    const touched = new Set(space.meetingsOf[i]!.map((m) => otherOf(space.meetings[m]!, i)));
     let best: NearMiss | undefined;
     for (const j of into) {
       if (j === i || touched.has(j)) continue;
@@ -39,7 +35,7 @@ export function nearMisses(space: Space, first: readonly number[], into: readonl
   });
 }
 
-/** The least gap across which faces of the two look at each other; undefined when none do. */
+/** The least gap across which faces of the two look at each other, in the middle of where they do; undefined when none do. */
 function gapBetween(p: Piece, q: Piece): Pick<NearMiss, "gap" | "direction"> | undefined {
   let best: Pick<NearMiss, "gap" | "direction"> | undefined;
   for (const a of p.cells)
@@ -48,9 +44,10 @@ function gapBetween(p: Piece, q: Piece): Pick<NearMiss, "gap" | "direction"> | u
         if (f.inner) continue;
         for (const g of b.facets) {
           if (g.inner || dot(f.normal, g.normal) > -PARALLEL) continue;
-          const gap = -g.offset - f.offset;
-          if (gap <= 0 || (best && gap >= best.gap)) continue;
-          if (areaBetween(a, f.loop, b, g.loop, f.normal) > LOOKING) best = { gap, direction: f.normal };
+          const before = lookingAt(a, f, b, g);
+          if (before.length < 3 || polygonArea(before, f.normal) <= LOOKING) continue;
+          const gap = dot(g.normal, mean(before)) - g.offset;
+          if (gap > 0 && (!best || gap < best.gap)) best = { gap, direction: f.normal };
         }
       }
   return best;
@@ -59,23 +56,17 @@ function gapBetween(p: Piece, q: Piece): Pick<NearMiss, "gap" | "direction"> | u
 /** Cosine between two faces that look at each other. */
 const PARALLEL = 0.9998;
 
-/** How much of a face lies before another, seen along a normal. */
-function areaBetween(
-  a: Body,
-  loop: readonly number[],
-  b: Body,
-  other: readonly number[],
-  normal: Vec3,
-): number {
+/** What of a face lies before another, seen along its normal. */
+function lookingAt(a: Body, { loop, normal }: Facet, b: Body, other: Facet): Vec3[] {
   let polygon = loop.map((i) => a.vertices[i]!);
-  const corners = other.map((i) => b.vertices[i]!);
+  const corners = other.loop.map((i) => b.vertices[i]!);
   corners.forEach((p, i) => {
     const q = corners[(i + 1) % corners.length]!;
     // The other face looks the other way, so its loop runs clockwise seen along this normal.
     const side = unit(cross(normal, subtract(q, p)));
     if (side) polygon = clipped(polygon, side, dot(side, p));
   });
-  return polygon.length < 3 ? 0 : polygonArea(polygon, normal);
+  return polygon;
 }
 
 /** The piece nearest to one of a group among all others, with the true distance. */

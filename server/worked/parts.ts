@@ -40,7 +40,7 @@ export interface Shape {
   readonly needs: Value<Quantity>;
   readonly fit: { readonly allowance: Quantity | undefined } | undefined;
   readonly notches: readonly Notch[];
-  /** One piece, without what is taken out by notches. */
+  /** One piece; what its notches take out still counts. */
   readonly weight: Value<Quantity>;
 }
 
@@ -151,6 +151,7 @@ export class Shapes {
       : chain(length, (l) =>
           chain(width, (w) => chain(thickness, (t) => cutPiece(declared, worker, l, w, t, shape))),
         );
+    const ripClause = read.clause("width");
     const fitClause = read.clause("cut to fit");
     const allowance =
       fitClause?.allowance &&
@@ -163,7 +164,7 @@ export class Shapes {
       measuredAssumed: mitered && !diagonal && measured === undefined,
       width,
       thickness,
-      ripped: read.clause("width") && read.at(read.clause("width")!),
+      ripped: ripClause && read.at(ripClause),
       leftEnd: ends.left,
       rightEnd: ends.right,
       edges,
@@ -221,7 +222,7 @@ export function workPart(declared: Declared, worker: Worker, shape: Shape, asked
   const [left, right] = pairs
     ? [Math.ceil(total / 2), Math.floor(total / 2)]
     : mirrored > 0
-      ? [total - mirrored, mirrored]
+      ? [Math.max(0, total - mirrored), Math.min(total, mirrored)]
       : [0, 0];
   return {
     ...shape,
@@ -254,11 +255,7 @@ export function partLength(declared: Declared, worker: Worker): Value<Quantity> 
 }
 
 /** A part's own width: ripped, or its board's; a piece of a sheet must say. */
-export function partWidth(
-  declared: Declared,
-  worker: Worker,
-  material: Material | undefined,
-): Value<Quantity> {
+function partWidth(declared: Declared, worker: Worker, material: Material | undefined): Value<Quantity> {
   const { entry, at } = declared;
   const clause = entry.clauses.find((c): c is Clause & { kind: "width" } => c.kind === "width");
   return worker.once(`width ${declared.name}`, `width of ${declared.name}`, at, () => {

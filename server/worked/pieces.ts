@@ -4,7 +4,7 @@ import { isMirrored, type Pose } from "../solid/pose";
 import { type BoardIn, boardSolid, boardsAt, type Owner, type Placement, type Placing } from "./placing";
 import { type StandingSolid, StandingSolids } from "./standing";
 
-/** A piece, with its solid in the world: without cells when notches leave nothing. */
+/** A piece, with its solid in the world. */
 export interface Piece extends StandingSolid {
   /** `leg / front left`, `side / in front of legs / 1`: never a place in the text. */
   readonly id: string;
@@ -36,7 +36,7 @@ export interface Pieces {
 
 export const NO_PIECES: Pieces = { lines: [], all: [], complete: false };
 
-/** Every piece that the plan's own lines place, in the order of the lines. */
+/** Every piece that the plan's own lines place, in the order of the lines; none for a board of which notches leave nothing. */
 export function piecesOf(placing: Placing): Pieces {
   const lines: PlacedLine[] = [];
   const solids = new StandingSolids();

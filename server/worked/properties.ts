@@ -12,7 +12,7 @@ import {
   unknown,
   type Value,
 } from "../plan";
-import { count, type Quantity, readLiteral } from "../units";
+import { count, type Quantity } from "../units";
 import type { Worker } from "./expressions";
 import { screwSize } from "./fasteners";
 import type { Materials } from "./materials";
@@ -149,7 +149,9 @@ function ofBought(property: string, declared: Declared, worker: Worker): Value<Q
   const fits = entry.clauses.find((c) => c.kind === "fits");
   if (property !== "length" || fits?.kind !== "fits") return undefined;
   const size = fits.size && screwSize(fits.size.text);
+  if (size) return known(size.length);
   const last = fits.sides[fits.sides.length - 1];
-  const plain = last?.kind === "literal" ? readLiteral(last.text) : undefined;
-  return size ? known(size.length) : plain ? known(plain) : MISTAKE;
+  return worker.once(`length ${declared.name}`, `length of ${declared.name}`, at, () =>
+    last ? worker.positiveLength(last, at.file, "this size") : MISTAKE,
+  );
 }

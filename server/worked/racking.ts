@@ -15,7 +15,7 @@ export interface Frame {
   readonly uprights: readonly number[];
   readonly rails: readonly number[];
   readonly heldBy: "diagonal" | "panel" | "corner" | undefined;
-  /** The furthest that screws of one rail stand apart up and down an upright, in mm. */
+  /** The furthest that screws of one rail, or of rails tight on each other, stand apart up and down an upright, in mm. */
   readonly spread: number;
 }
 

@@ -4,7 +4,7 @@ import { areaOf, type BoardSide } from "../solid/convex";
 import { dot } from "../solid/vector";
 import type { Piece } from "./pieces";
 import type { Ring } from "./rings";
-import type { Space } from "./space";
+import { copiesOf, type Space } from "./space";
 
 export interface RingCornerInSpace {
   readonly ring: string;
@@ -19,15 +19,7 @@ export interface RingCornerInSpace {
 
 /** The corners of every copy of a ring that is placed. */
 export function ringCorners(space: Space, ring: Ring): RingCornerInSpace[] {
-  const copies = new Map<string, number[]>();
-  space.pieces.forEach((p, i) => {
-    const owner = p.owners.find((o) => o.name === ring.name);
-    if (!owner) return;
-    const list = copies.get(owner.id);
-    if (list) list.push(i);
-    else copies.set(owner.id, [i]);
-  });
-  return [...copies.values()].flatMap((sides) =>
+  return copiesOf(space, ring.name).flatMap((sides) =>
     sides.map((first, n) => {
       const second = sides[(n + 1) % sides.length]!;
       return { ring: ring.name, first, second, ...corner(space, first, second) };

@@ -5,8 +5,9 @@
 import type { BoardSide } from "../solid/convex";
 import { dot, type Vec3 } from "../solid/vector";
 import { DRIVER, type PlacedScrew } from "./driving";
-import type { Joint, Path } from "./joints";
+import type { Joint } from "./joints";
 import { standsAlready } from "./order-of-work";
+import type { Path } from "./paths";
 import type { Piece } from "./pieces";
 import { isBolt } from "./screws";
 import type { Worked } from "./work";

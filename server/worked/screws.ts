@@ -11,9 +11,9 @@ import { angleForMargin, longestStraight } from "../solid/screw";
 import { leastBite, leastBiteShare, toeAngle, usualScrewLengths, woodOverTip } from "../trade";
 import { ANGLE, exactly, fraction, LENGTH, type Quantity, roughly } from "../units";
 import { type Fastener, type Size, screwSize } from "./fasteners";
-import type { Joint, Layer, Path } from "./joints";
-import { drive } from "./joints";
+import type { Joint } from "./joints";
 import { size as tableLength } from "./materials";
+import { drive, type Layer, type Path } from "./paths";
 
 /** What is asked of a screw. */
 export const SCREW_RULE = {

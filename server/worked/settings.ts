@@ -67,7 +67,7 @@ export interface Tools {
   readonly has: readonly string[];
 }
 
-/** The most copies and the most pieces that are worked out. */
+/** The most copies of a plan that are worked out. */
 export const MOST_COPIES = 1000;
 
 const STANDARDS = { dry: "ps20-dry", green: "ps20-green", "planed metric": "planed-metric" } as const;

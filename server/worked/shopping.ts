@@ -25,7 +25,7 @@ export interface Shopping {
   readonly tax: Quantity | null;
   readonly total: Quantity | null;
   readonly currencies: readonly string[];
-  /** How many of each fastener all copies take; undefined when some joint's count is not known. */
+  /** How many of each fastener all copies take; not `complete` where some joint's count is not known. */
   readonly fasteners: readonly {
     readonly fastener: Fastener;
     readonly count: number;

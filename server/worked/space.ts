@@ -2,6 +2,7 @@
 import { apart, type Bounds, boundsOf, type Contact, contacts, HAIRLINE, TOUCHING } from "../solid/contact";
 import { type Grid, gridOf } from "../solid/grid";
 import { nearPairs } from "../solid/pairs";
+import { joinedPatches } from "../solid/patches";
 import type { Vec3 } from "../solid/vector";
 import type { Piece } from "./pieces";
 
@@ -9,7 +10,7 @@ import type { Piece } from "./pieces";
 export interface Meeting {
   readonly a: number;
   readonly b: number;
-  /** Patches of common face, with normals from a towards b; the largest first. */
+  /** Patches of common face, with normals from a towards b, those of notched boards put together; the largest first. */
   readonly patches: readonly Contact[];
 }
 
@@ -80,6 +81,25 @@ function namesOf(pieces: readonly Piece[]): ReadonlyMap<string, readonly number[
   return named;
 }
 
+/**
+ * The pieces of each copy of a ring or an assembly, or of some of them, by their places among all; pieces that belong to
+ * none of that name are each one by itself. In the order of the first pieces.
+ */
+export function copiesOf(
+  { pieces, named }: Space,
+  name: string,
+  group: readonly number[] = named.get(name) ?? [],
+): number[][] {
+  const copies = new Map<string, number[]>();
+  for (const i of group) {
+    const key = pieces[i]!.owners.find((o) => o.name === name)?.id ?? pieces[i]!.id;
+    const copy = copies.get(key);
+    if (copy) copy.push(i);
+    else copies.set(key, [i]);
+  }
+  return [...copies.values()];
+}
+
 /** The patch as seen from a piece of the meeting: the normal leads away from it. */
 export const outward = (meeting: Meeting, from: number, { normal }: Contact): Vec3 =>
   meeting.a === from ? normal : [-normal[0], -normal[1], -normal[2]];
@@ -99,7 +119,7 @@ function clashOf(p: Piece, q: Piece): Pick<Clash, "depth" | "direction"> | undef
 function patchesOf(p: Piece, q: Piece): Contact[] {
   const found: Contact[] = [];
   for (const a of p.cells) for (const b of q.cells) found.push(...contacts(a, b, HAIRLINE));
-  return found.sort((x, y) => y.area - x.area);
+  return found.length < 2 ? found : joinedPatches(found);
 }
 
 function hangingOf(

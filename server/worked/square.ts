@@ -3,6 +3,7 @@ import type { At } from "../plan";
 import { TOUCHING } from "../solid/contact";
 import { cross, dot, subtract, unit, type Vec3 } from "../solid/vector";
 import type { Piece } from "./pieces";
+import { copiesOf } from "./space";
 import type { Worked } from "./work";
 
 export interface SquareCheck {
@@ -25,18 +26,15 @@ export function squareChecks(worked: Worked): SquareCheck[] {
   return [...ringChecks(worked), ...boxChecks(worked), ...feetCheck(worked)];
 }
 
-function ringChecks({ rings, pieces }: Worked): SquareCheck[] {
+function ringChecks({ rings, space }: Worked): SquareCheck[] {
   return rings.flatMap((ring) => {
     if (ring.sides.length !== 4) return [];
-    const copies = new Map<string, Piece[]>();
-    for (const piece of pieces.all) {
-      const owner = piece.owners.find((o) => o.name === ring.name);
-      if (owner) copies.set(owner.id, [...(copies.get(owner.id) ?? []), piece]);
-    }
-    const measured = [...copies.values()].map(ofRing);
-    const [first] = measured;
-    if (!first) return [];
-    return [{ of: "ring", name: ring.name, ...first, count: copies.size, at: ring.declared.at } as const];
+    const copies = copiesOf(space, ring.name);
+    const measured = ofRing((copies[0] ?? []).map((i) => space.pieces[i]!));
+    if (!measured) return [];
+    return [
+      { of: "ring", name: ring.name, ...measured, count: copies.length, at: ring.declared.at } as const,
+    ];
   });
 }
 

@@ -1,4 +1,4 @@
-/** Names in lines whose meaning is to come: they are not worked out, but a misspelt one is still told. */
+/** Names in lines that are worked out without a word about them, or not yet: a misspelt one is told here. */
 import type { Entry } from "../../grammar/tree";
 import { type DeclaredKind, lookUp, nearNames, type Scope, type Use, usesOf } from "../plan";
 import type { Worker } from "./expressions";
@@ -6,7 +6,7 @@ import { kindWord } from "./groups";
 
 type Main = { readonly file: string; readonly tree: { readonly entries: readonly Entry[] } };
 
-const LATER: ReadonlySet<Entry["kind"]> = new Set([
+const UNTOLD: ReadonlySet<Entry["kind"]> = new Set([
   "place",
   "assembly",
   "coat",
@@ -18,7 +18,7 @@ const LATER: ReadonlySet<Entry["kind"]> = new Set([
 
 export function checkUses(main: Main, scope: Scope, worker: Worker): void {
   for (const entry of main.tree.entries) {
-    if (LATER.has(entry.kind)) for (const use of usesOf(entry)) checkUse(use, main.file, scope, worker);
+    if (UNTOLD.has(entry.kind)) for (const use of usesOf(entry)) checkUse(use, main.file, scope, worker);
     if (entry.kind === "box") {
       const carried = new Set(
         entry.clauses.flatMap((c) => (c.kind === "carried" ? c.by.map((t) => t.name) : [])),

@@ -170,3 +170,27 @@ place top flat, 0 from left, 0 from front, on floor, mirrored left to right abou
   expect(Math.max(...pieces.map((p) => spansOf(p)[0][1]))).toBeCloseTo(204, 6);
   closes(pieces.filter((p) => p.id.includes("mirrored")).reverse());
 });
+
+test("a ring of square corners that leans takes the room it leans over", () => {
+  const pieces = piecesOf(`part side of b, length 20", ends mitered 45°
+part post of b, length 10"
+ring r = 4 side
+place r flat, on floor, leaning 30° back, 0 from left, 0 from front
+place post across, flat, on floor, behind r, flush with left of r`);
+  const post = pieces.find((p) => p.part === "post")!;
+  // 20 cos 30 and 1 sin 30.
+  expect(post.bounds.least[1] / 25.4).toBeCloseTo(20 * Math.cos(Math.PI / 6) + 0.5, 6);
+});
+
+test("a ring in an assembly that leans can be leaned on", () => {
+  const pieces = piecesOf(`part side of b, length 20", ends mitered 45°
+part post of b, length 10"
+ring r = 4 side
+assembly seat
+  place r flat, on floor
+place seat, on floor, leaning 10° back
+place post across, flat, on r, flush with left of r, flush with front of r`);
+  const post = pieces.find((p) => p.part === "post")!;
+  const [s, c] = [Math.sin(Math.PI / 18), Math.cos(Math.PI / 18)];
+  expect(post.bounds.least[2] / 25.4).toBeCloseTo(20 * s + c, 6);
+});

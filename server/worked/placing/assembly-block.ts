@@ -1,5 +1,5 @@
 /** An assembly as a block: what its own place lines put together, turned as a whole. */
-import { chain, type Declared, ifKnown, known, lookUp, MISTAKE, map, type Value } from "../../plan";
+import { chain, type Declared, ifKnown, known, lookUp, map, type Value } from "../../plan";
 import { boundsOf } from "../../solid/contact";
 import { type Pose, placedAt, within } from "../../solid/pose";
 import type { Vec3 } from "../../solid/vector";
@@ -68,7 +68,7 @@ export function assemblyBlock(
       inside: (name) => {
         const found = lookUp(placing.input.scope, name);
         const here = found ? placing.groupOf(found, inner()).length > 0 : false;
-        return here ? insideOf(placing, name, tipped()) : [];
+        return here ? insideTipped(placing, name, tipped()) : [];
       },
       boards: () => chain(tipped(), (t) => known(t.boards)),
     };
@@ -143,17 +143,21 @@ function settled(placing: Placing, boards: readonly BoardIn[]): Settled {
   };
 }
 
-function insideOf(placing: Placing, part: string, tipped: Value<Settled>): Inside[] {
-  const all = ifKnown(tipped);
-  if (!all) return [{ stretches: () => MISTAKE, thin: () => false }];
-  return all.boards
-    .filter((b) => b.part === part)
-    .map((board): Inside => {
-      const { least, most } = boundsOf(cornersOf(placing, board));
-      const mm = (x: number): Quantity => roughly(LENGTH, x);
-      return {
-        stretches: (axis) => known([{ low: mm(least[axis]), high: mm(most[axis]), flipped: false }]),
-        thin: () => false,
-      };
-    });
+/** The pieces of a part, or the copies of a ring or an assembly, where they stand in a tipped one. */
+function insideTipped(placing: Placing, name: string, tipped: Value<Settled>): Inside[] {
+  if (tipped.state !== "known") return [{ stretches: () => tipped, thin: () => false }];
+  const copies = new Map<string, Vec3[]>();
+  for (const board of tipped.value.boards) {
+    const key = board.part === name ? board.path : board.owners.find((o) => o.name === name)?.id;
+    if (key === undefined) continue;
+    copies.set(key, [...(copies.get(key) ?? []), ...cornersOf(placing, board)]);
+  }
+  return [...copies.values()].map((corners): Inside => {
+    const { least, most } = boundsOf(corners);
+    const mm = (x: number): Quantity => roughly(LENGTH, x);
+    return {
+      stretches: (axis) => known([{ low: mm(least[axis]), high: mm(most[axis]), flipped: false }]),
+      thin: () => false,
+    };
+  });
 }

@@ -1,11 +1,10 @@
 /** The block that a place line puts somewhere: a part, a ring or an assembly. */
-import { chain, type Declared, known, lookUp, MISTAKE, map, type Value } from "../../plan";
-import type { Pose } from "../../solid/pose";
+import { chain, type Declared, known, lookUp, MISTAKE, type Value } from "../../plan";
 import { assemblyBlock } from "./assembly-block";
 import type { Block } from "./block";
 import type { PlaceEntry } from "./clauses";
 import { diagonalBlock, diagonalClause } from "./diagonal";
-import { leanedPose, leanOf, partBlock } from "./part-block";
+import { leanOf, partBlock } from "./part-block";
 import type { Context, Placing } from "./placing";
 import { type RingSideShape, type RingStand, ringBlock } from "./ring-block";
 
@@ -35,15 +34,14 @@ function ofRing(
     (c) => c.kind === "leaning" && (c.toward === "out" || c.toward === "in"),
   );
   const lean = outward ? undefined : leanOf(entry.clauses, worker, context.file);
-  const tip = (pose: Pose): Value<Pose> => (lean ? map(lean(), (l) => leanedPose(l, pose)) : known(pose));
   const stand = () => ringStand(placing, declared, entry, context.file);
   const members = placing.input.rings.get(declared.name) ?? [];
   const parts = members.flatMap((m) => Array.from({ length: m.count }, () => m.part));
-  return ringBlock(parts, () => ringSides(placing, declared), stand, tip, key);
+  return ringBlock(parts, () => ringSides(placing, declared), stand, lean, key);
 }
 
 /** The parts of a ring's sides in order, with their shapes. */
-export function ringSides(placing: Placing, declared: Declared): Value<readonly RingSideShape[]> {
+function ringSides(placing: Placing, declared: Declared): Value<readonly RingSideShape[]> {
   const { rings, scope, shapes } = placing.input;
   const sides: RingSideShape[] = [];
   for (const member of rings.get(declared.name) ?? []) {

@@ -4,7 +4,7 @@ import { NUMERIC } from "../../solid/angle";
 import { type Solid, solidOf, type TakenOut } from "../../solid/board";
 import type { CutBoard } from "../../solid/ends";
 import { isMirrored, type Pose } from "../../solid/pose";
-import type { Vec3 } from "../../solid/vector";
+import { mean, type Vec3 } from "../../solid/vector";
 import type { Notch } from "../notches";
 import type { Shape } from "../parts";
 
@@ -22,21 +22,17 @@ const SOLIDS = new WeakMap<CutBoard, Solid>();
 export function boardSolid(shape: Shape): Solid | undefined {
   const [cut, width, thickness] = [ifKnown(shape.cut), ifKnown(shape.width), ifKnown(shape.thickness)];
   if (!cut || !width || !thickness) return undefined;
-  const before = SOLIDS.get(cut);
-  if (before) return before;
-  const takenOut = takenOutOf(shape.notches, cut.overall, width.approx, thickness.approx);
-  const solid = solidOf({ cut, width: width.approx, thickness: thickness.approx, takenOut });
-  SOLIDS.set(cut, solid);
+  let solid = SOLIDS.get(cut);
+  if (!solid) {
+    const takenOut = takenOutOf(shape.notches, cut.overall, width.approx, thickness.approx);
+    solid = solidOf({ cut, width: width.approx, thickness: thickness.approx, takenOut });
+    SOLIDS.set(cut, solid);
+  }
   return solid.cells.length > 0 ? solid : undefined;
 }
 
 /** Blocks taken out: a notch out of the near edge through the thickness, a dado out of the under face across the width. */
-export function takenOutOf(
-  notches: readonly Notch[],
-  length: number,
-  width: number,
-  thickness: number,
-): TakenOut[] {
+function takenOutOf(notches: readonly Notch[], length: number, width: number, thickness: number): TakenOut[] {
   return notches.flatMap((notch): TakenOut[] => {
     const { along, into, where, distance } = notch;
     const box = (from: number): TakenOut => {
@@ -68,17 +64,20 @@ function evenness(shape: Shape): Even {
   const corners = ifKnown(shape.cut)?.corners;
   const solid = boardSolid(shape);
   if (!corners || !solid) return { length: true, width: true, thickness: true, all: true };
-  const points = solid.cells.flatMap((c) => c.vertices);
+  // Corners alone do not tell: those of a housing half as deep as the board lie alike on both its faces.
+  const sets = [solid.cells.flatMap((c) => c.vertices), solid.cells.map((c) => mean(c.vertices))];
   const size: Vec3 = [
     ifKnown(shape.cut)!.overall,
     ifKnown(shape.width)!.approx,
     ifKnown(shape.thickness)!.approx,
   ];
   const even = (...over: (0 | 1 | 2)[]): boolean =>
-    points.every((p) =>
-      points.some((q) =>
-        ([0, 1, 2] as const).every(
-          (j) => Math.abs((over.includes(j) ? size[j] - p[j] : p[j]) - q[j]) < 100 * NUMERIC,
+    sets.every((points) =>
+      points.every((p) =>
+        points.some((q) =>
+          ([0, 1, 2] as const).every(
+            (j) => Math.abs((over.includes(j) ? size[j] - p[j] : p[j]) - q[j]) < 100 * NUMERIC,
+          ),
         ),
       ),
     );

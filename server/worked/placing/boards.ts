@@ -1,5 +1,5 @@
 /** The boards that place lines put somewhere, with their poses: every line's block at each of its places. */
-import { chain, known, lookUp, type Value } from "../../plan";
+import { chain, known, lookUp, MISTAKE, type Value } from "../../plan";
 import { type Pose, within } from "../../solid/pose";
 import type { Vec3 } from "../../solid/vector";
 import { AXES } from "./axes";
@@ -23,7 +23,7 @@ export function boardsOf(placing: Placing, context: Context): Value<readonly Boa
 /** The boards of one line. */
 export function boardsAt(placing: Placing, p: Placement): Value<readonly BoardIn[]> {
   const block = p.block?.boards();
-  if (!block) return { state: "unknown", cause: { kind: "mistake", why: "" } };
+  if (!block) return MISTAKE;
   return chain(block, (boards) =>
     chain(placing.stretches(p, 0), (xs) =>
       chain(placing.stretches(p, 1), (ys) =>

@@ -1,14 +1,14 @@
 /** The pieces that a name means where a line stands, perhaps narrowed by words: `legs`, `front left leg`. */
 import type { Thing } from "../../../grammar/tree";
 import { chain, ifKnown, known, type Value } from "../../plan";
-import { AXES, type Axis } from "./axes";
+import type { Axis } from "./axes";
 import type { Inside } from "./block";
-import { NARROWING } from "./clauses";
+import { choicesOf, isKept } from "./narrowing";
 import { compared, hull, middle, type Stretch } from "./stretch";
 
 /** Those of the group that the words before the name choose. */
 export function narrowed(group: readonly Inside[], thing: Thing): readonly Inside[] {
-  const words = thing.where.flatMap(({ text }) => choiceOf(text, group));
+  const words = choicesOf(thing, (axis) => isRow(group, axis));
   if (words.length === 0) return group;
   const middles = words.map(({ axis }) =>
     chain(stretchesOf(group, axis), (all) => known(centre(hullOf(all)))),
@@ -19,12 +19,7 @@ export function narrowed(group: readonly Inside[], thing: Thing): readonly Insid
       for (const [i, word] of words.entries()) {
         const chosen = chain(middles[i]!, (mid) =>
           chain(stretches(word.axis), (list) =>
-            known(
-              list.filter((s) => {
-                const o = mid ? Math.sign(compared(centre(s)!, mid)) : 0;
-                return o === word.keeps;
-              }),
-            ),
+            known(list.filter((s) => mid && isKept(word, centre(s)!, mid))),
           ),
         );
         if (chosen.state !== "known") return chosen;
@@ -38,20 +33,6 @@ export function narrowed(group: readonly Inside[], thing: Thing): readonly Insid
     };
     return { stretches: kept, thin };
   });
-}
-
-/** In which direction a word chooses, and whether what lies before the middle (-1), at it (0) or beyond it (1). */
-interface Choice {
-  readonly axis: Axis;
-  readonly keeps: -1 | 0 | 1;
-}
-
-function choiceOf(word: string, group: readonly Inside[]): Choice[] {
-  const side = NARROWING[word];
-  if (side) return [{ axis: side.axis, keeps: side.far ? 1 : -1 }];
-  // The middle ones are those of the first direction in which there are several.
-  const axis = word === "middle" ? AXES.find((k) => isRow(group, k)) : undefined;
-  return axis === undefined ? [] : [{ axis, keeps: 0 }];
 }
 
 function isRow(group: readonly Inside[], axis: Axis): boolean {

@@ -9,6 +9,7 @@ import { LENGTH, type Quantity, roughly } from "../../units";
 import type { Shape } from "../parts";
 import type { Axis } from "./axes";
 import type { Block, BoardIn, Inside } from "./block";
+import { type Lean, leanedPose } from "./part-block";
 import { NOTHING } from "./stretch";
 
 /** One side of a ring: its part, and the part's shape. */
@@ -23,15 +24,14 @@ export interface RingStand {
   readonly out: number;
 }
 
-/** The sides of the ring where they stand, from its lowest left front corner; unknown when a size is. */
-export function ringPoses(sides: readonly RingSideShape[], stand: RingStand): Value<readonly Pose[]> {
-  const cuts: { cut: CutBoard; width: number; thickness: number }[] = [];
+/** The sides of the ring as they are walked round, from the outer corner at which the first begins; unknown when a size is. */
+function ringPoses(sides: readonly RingSideShape[], stand: RingStand): Value<readonly Pose[]> {
+  const cuts: { cut: CutBoard; width: number }[] = [];
   for (const { shape } of sides) {
-    const [cut, width, thickness] = [shape.cut, shape.width, shape.thickness];
+    const { cut, width } = shape;
     if (cut.state !== "known") return cut;
     if (width.state !== "known") return width;
-    if (thickness.state !== "known") return thickness;
-    cuts.push({ cut: cut.value, width: width.value.approx, thickness: thickness.value.approx });
+    cuts.push({ cut: cut.value, width: width.value.approx });
   }
   const inward = stand.out < 0;
   let heading = 0;
@@ -83,23 +83,32 @@ export function endTurn(cut: CutBoard, end: "left" | "right", stand: RingStand):
   return degrees(Math.atan(perThickness * cos(lean) + perWidth * sin(lean)));
 }
 
-/** `parts` names the part of each side in order, which is known before any size is. */
+/** `parts` names the part of each side in order, which is known before any size is; `lean` tips the ring as a whole. */
 export function ringBlock(
   parts: readonly string[],
   sides: () => Value<readonly RingSideShape[]>,
   stand: () => Value<RingStand>,
-  lean: (pose: Pose) => Value<Pose>,
+  lean: (() => Value<Lean>) | undefined,
   line: string,
 ): Block {
   let done: Value<Standing> | undefined;
   const stands = (): Value<Standing> =>
     (done ??= chain(stand(), (s) =>
-      chain(sides(), (list) => chain(ringPoses(list, s), (poses) => standing(list, poses, lean))),
+      chain(sides(), (list) => chain(ringPoses(list, s), (poses) => tipped(list, poses))),
     ));
+  const tipped = (list: readonly RingSideShape[], poses: readonly Pose[]): Value<Standing> =>
+    lean
+      ? map(lean(), (l) =>
+          standing(
+            list,
+            poses.map((pose) => leanedPose(l, pose)),
+          ),
+        )
+      : known(standing(list, poses));
   const numeric = (axis: Axis): Value<Quantity> =>
     chain(stands(), ({ size }) => known(roughly(LENGTH, size[axis])));
   return {
-    size: (axis) => exactSize(axis, sides, stand()) ?? numeric(axis),
+    size: (axis) => (lean ? undefined : exactSize(axis, sides, stand())) ?? numeric(axis),
     thin: () => false,
     inside: (part) => insideOf(part, parts, stands),
     boards: () =>
@@ -120,31 +129,22 @@ interface Standing {
   readonly size: Vec3;
 }
 
-function standing(
-  sides: readonly RingSideShape[],
-  poses: readonly Pose[],
-  lean: (pose: Pose) => Value<Pose>,
-): Value<Standing> {
-  const tipped: Pose[] = [];
-  for (const pose of poses) {
-    const p = lean(pose);
-    if (p.state !== "known") return p;
-    tipped.push(p.value);
-  }
-  const raw = tipped.map((pose, i) =>
+/** The sides in these poses, moved so that the lowest corner of all is at 0. */
+function standing(sides: readonly RingSideShape[], poses: readonly Pose[]): Standing {
+  const raw = poses.map((pose, i) =>
     boundsOf(ifKnown(sides[i]!.shape.cut)!.corners.map((c) => placedAt(pose, c))),
   );
   const all = boundsOf(raw.flatMap((b) => [b.least, b.most]));
   const moved = ([x, y, z]: Vec3): Vec3 => [x - all.least[0], y - all.least[1], z - all.least[2]];
-  return known({
+  return {
     sides,
-    poses: tipped.map((p) => ({ ...p, origin: moved(p.origin) })),
+    poses: poses.map((p) => ({ ...p, origin: moved(p.origin) })),
     bounds: raw.map((b) => ({ least: moved(b.least), most: moved(b.most) })),
     size: moved(all.most),
-  });
+  };
 }
 
-/** Four sides at square corners have sizes that need no trigonometry. */
+/** Four sides at square corners have sizes that need no trigonometry, while they stand level. */
 function exactSize(
   axis: Axis,
   sides: () => Value<readonly RingSideShape[]>,
