@@ -4,7 +4,7 @@
  */
 import { NUMERIC } from "./angle";
 import type { Convex, Facet } from "./convex";
-import { add, cross, dot, mean, size, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, mean, scaled, size, subtract, unit, type Vec3 } from "./vector";
 
 /** Solids nearer than this touch; deeper in each other than this they overlap. */
 export const TOUCHING = 0.05;
@@ -137,6 +137,7 @@ export interface Apart {
 
 /** Separation or depth of two solids, by separating axes. `enough` ends the search: a gap beyond it is only known to be that wide. */
 export function apart(a: Body, b: Body, enough = Infinity): Apart {
+  if (a.aligned && b.aligned) return blocksApart(a.bounds, b.bounds);
   let best: Apart = { gap: -Infinity, direction: [1, 0, 0] };
   const consider = (axis: Vec3): boolean => {
     const [a0, a1] = along(a, axis);
@@ -146,7 +147,6 @@ export function apart(a: Body, b: Body, enough = Infinity): Apart {
     return best.gap > enough;
   };
   for (const axis of AXES) if (consider(axis)) return best;
-  if (a.aligned && b.aligned) return best;
   for (const axis of a.aligned ? b.normals : [...a.normals, ...(b.aligned ? [] : b.normals)])
     if (consider(axis)) return best;
   for (const p of a.edges)
@@ -195,6 +195,17 @@ export function contacts(a: Body, b: Body, tolerance = TOUCHING, facing = FACING
     });
   });
   return found;
+}
+
+/** The same for two aligned blocks, from their bounds alone. */
+function blocksApart(a: Bounds, b: Bounds): Apart {
+  let [gap, axis, sign] = [-Infinity, 0, 1];
+  for (const k of [0, 1, 2] as const) {
+    const [after, before] = [b.least[k] - a.most[k], a.least[k] - b.most[k]];
+    if (after > gap + NUMERIC) [gap, axis, sign] = [after, k, 1];
+    if (before > gap + NUMERIC) [gap, axis, sign] = [before, k, -1];
+  }
+  return { gap, direction: (sign > 0 ? AXES : BACK)[axis]! };
 }
 
 /** The patches of two aligned blocks, from their bounds alone. */
@@ -257,6 +268,7 @@ const AXES: readonly Vec3[] = [
   [0, 1, 0],
   [0, 0, 1],
 ];
+const BACK: readonly Vec3[] = AXES.map((axis) => scaled(axis, -1));
 /** Directions nearer than this (sine) are one. */
 const SQUARE = 1e-9;
 /** Faces look at each other when the cosine between them is beyond this: within about a twentieth of a degree. */
@@ -304,15 +316,17 @@ function common(a: Convex, f: Facet, b: Convex, g: Facet): Vec3[] {
 /** What of a polygon lies where normal · p ≤ offset. */
 export function clipped(polygon: readonly Vec3[], normal: Vec3, offset: number): Vec3[] {
   const kept: Vec3[] = [];
-  polygon.forEach((p, i) => {
-    const q = polygon[(i + 1) % polygon.length]!;
-    const [hp, hq] = [dot(normal, p) - offset, dot(normal, q) - offset];
+  const high = polygon.map((p) => dot(normal, p) - offset);
+  for (let i = 0; i < polygon.length; i++) {
+    const next = i + 1 < polygon.length ? i + 1 : 0;
+    const [p, q] = [polygon[i]!, polygon[next]!];
+    const [hp, hq] = [high[i]!, high[next]!];
     if (hp <= 0) kept.push(p);
     if (hp < 0 !== hq < 0 && hp !== 0 && hq !== 0) {
       const t = hp / (hp - hq);
       kept.push([p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1]), p[2] + t * (q[2] - p[2])]);
     }
-  });
+  }
   return kept;
 }
 

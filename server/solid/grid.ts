@@ -24,11 +24,24 @@ export function gridOf(bounds: readonly Bounds[]): Grid {
         else cubes.set(key, [i]);
       }
   });
+  // When each box was looked at last: it may lie in several cubes.
+  const looked = new Int32Array(bounds.length);
+  let turn = 0;
   const near = (box: Bounds, within: number): number[] => {
+    turn++;
+    const found: number[] = [];
+    const look = (i: number): void => {
+      if (looked[i] === turn) return;
+      looked[i] = turn;
+      if (boundsApart(bounds[i]!, box) <= within) found.push(i);
+    };
     const keys = keysOf(box, within);
-    const found = new Set(keys ? large : bounds.keys());
-    for (const key of keys ?? []) for (const i of cubes.get(key) ?? []) found.add(i);
-    return [...found].filter((i) => boundsApart(bounds[i]!, box) <= within).sort((a, b) => a - b);
+    if (!keys) for (let i = 0; i < bounds.length; i++) look(i);
+    else {
+      large.forEach(look);
+      for (const key of keys) cubes.get(key)?.forEach(look);
+    }
+    return found.sort((a, b) => a - b);
   };
   return { near };
 }

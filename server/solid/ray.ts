@@ -34,19 +34,29 @@ export function way(solid: Convex, from: Vec3, direction: Vec3): Way | undefined
 
 /** The same for an aligned block, from its bounds alone. */
 function wayThroughBlock({ bounds, looks }: Body, from: Vec3, direction: Vec3): Way | undefined {
-  let [enters, leaves] = [-Infinity, Infinity];
-  let [into, out] = [-1, -1];
+  let enters = -Infinity;
+  let leaves = Infinity;
+  let into = -1;
+  let out = -1;
   for (const k of [0, 1, 2] as const) {
     const speed = direction[k];
-    const [low, high] = [bounds.least[k] - from[k], bounds.most[k] - from[k]];
+    const low = bounds.least[k] - from[k];
+    const high = bounds.most[k] - from[k];
     if (Math.abs(speed) < 1e-12) {
       if (low > -NUMERIC || high < NUMERIC) return undefined;
       continue;
     }
     const up = speed > 0;
-    const [near, far] = [(up ? low : high) / speed, (up ? high : low) / speed];
-    if (near > enters) [enters, into] = [near, 2 * k + (up ? 0 : 1)];
-    if (far < leaves) [leaves, out] = [far, 2 * k + (up ? 1 : 0)];
+    const near = (up ? low : high) / speed;
+    const far = (up ? high : low) / speed;
+    if (near > enters) {
+      enters = near;
+      into = 2 * k + (up ? 0 : 1);
+    }
+    if (far < leaves) {
+      leaves = far;
+      out = 2 * k + (up ? 1 : 0);
+    }
   }
   return leaves - enters > NUMERIC ? { enters, leaves, through: [looks[into]!, looks[out]!] } : undefined;
 }

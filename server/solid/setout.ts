@@ -2,7 +2,7 @@
  * Where screws go on a patch where two boards lie on each other: in a row along its longer side, clear of its edges.
  * Millimetres.
  */
-import { clipped } from "./contact";
+import { clipped, polygonArea } from "./contact";
 import { add, cross, dot, scaled, size, subtract, unit, type Vec3 } from "./vector";
 
 /** A patch with its own directions: `long` along its longest side, `short` square to it. */
@@ -15,6 +15,8 @@ export interface Field {
   readonly halfShort: number;
   readonly polygon: readonly Vec3[];
   readonly normal: Vec3;
+  /** The patch is a rectangle along those directions: every strip across it is as wide, and in the middle. */
+  readonly even: boolean;
 }
 
 /** The field of a patch, long in the direction given, as that lies in the patch's plane; else, or where it is square to it, along the longest side. */
@@ -28,7 +30,9 @@ export function fieldOf(polygon: readonly Vec3[], normal: Vec3, along?: Vec3): F
   const at = polygon[0]!;
   const high = dot(at, normal);
   const centre = add(scaled(normal, high), add(scaled(long, (l0 + l1) / 2), scaled(short, (s0 + s1) / 2)));
-  return { centre, long, short, halfLong: (l1 - l0) / 2, halfShort: (s1 - s0) / 2, polygon, normal };
+  const [halfLong, halfShort] = [(l1 - l0) / 2, (s1 - s0) / 2];
+  const even = polygonArea(polygon, normal) > 4 * halfLong * halfShort * (1 - EVEN);
+  return { centre, long, short, halfLong, halfShort, polygon, normal, even };
 }
 
 /** `n` places in a row along the field, each in the middle of its own share. */
@@ -52,6 +56,7 @@ export function spaced(field: Field, spacing: number, margin: number, most: numb
 /** A place on the field's middle line, -1 at its one end and 1 at its other; in the middle of what the patch has there. */
 function onField(field: Field, share: number): Vec3 {
   const at = add(field.centre, scaled(field.long, share * field.halfLong));
+  if (field.even) return at;
   const here = strip(field, dot(at, field.long));
   if (!here) return at;
   const [from, to] = here;
@@ -68,6 +73,8 @@ function strip({ polygon, long, short }: Field, at: number): [number, number] | 
 
 /** A direction (of unit length) that lies less than this in a plane is square to it: what is left is crumbs of arithmetic. */
 const SQUARE = 1e-6;
+/** The share of the block round a patch that a rectangle may leave free: crumbs of arithmetic. */
+const EVEN = 1e-9;
 /** Half the width of the band that stands for a line, in mm. */
 const HAIR = 1e-4;
 

@@ -98,11 +98,10 @@ function around(
   const { least, most } = pieces[first]!.bounds;
   const thick = Math.hypot(most[0] - least[0], most[1] - least[1], most[2] - least[2]);
   const back = Math.min(thick, length) + DRIVER.length;
-  const swept = patch.flatMap((p) => [
-    add(p, scaled(direction, length + REACH)),
-    add(p, scaled(direction, -back)),
-  ]);
-  return grid.near(boundsOf(swept), DRIVER.radius);
+  const { least: low, most: high } = boundsOf(patch);
+  const [ahead, behind] = [scaled(direction, length + REACH), scaled(direction, -back)];
+  const swept = boundsOf([add(low, ahead), add(low, behind), add(high, ahead), add(high, behind)]);
+  return grid.near(swept, DRIVER.radius);
 }
 
 /** For `at each end`: of every first piece the crossing nearest to each of its ends. */
@@ -173,11 +172,11 @@ function screwAt(
     (s) => s.enters < -HAIR && s.leaves > -HAIR,
   );
   const start = add(at, scaled(direction, own?.enters ?? 0));
-  const ahead = inLine(pieces, near, start, direction, -HAIR, length + REACH, 0);
-  const passes = ahead
-    .flatMap((i) => intervals(pieces[i]!, start, direction).map((s) => ({ piece: i, ...s })))
-    .filter((s) => s.leaves > HAIR && s.enters < length + REACH)
-    .sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
+  const passes: Passed[] = [];
+  for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, 0))
+    for (const { enters, leaves, sides } of intervals(pieces[piece]!, start, direction))
+      if (leaves > HAIR && enters < length + REACH) passes.push({ piece, enters, leaves, sides });
+  passes.sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
   return {
     crossing,
     start,
@@ -237,12 +236,14 @@ function inLine(
   end: number,
   about: number,
 ): number[] {
-  const a = add(from, scaled(direction, begin));
-  const b = add(from, scaled(direction, end));
+  const { least: low, most: high } = boundsOf([
+    add(from, scaled(direction, begin)),
+    add(from, scaled(direction, end)),
+  ]);
   return near.filter((i) => {
     const { least, most } = pieces[i]!.bounds;
     for (const k of [0, 1, 2] as const)
-      if (Math.max(a[k], b[k]) < least[k] - about || Math.min(a[k], b[k]) > most[k] + about) return false;
+      if (high[k] < least[k] - about || low[k] > most[k] + about) return false;
     return true;
   });
 }

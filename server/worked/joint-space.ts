@@ -93,7 +93,12 @@ export function pathsInSpace(
   angle: Quantity,
 ): Path[] {
   const paths = new Map<string, Path>();
+  let before: PlacedScrew | undefined;
   for (const screw of screws) {
+    // Most screws of a joint go just the same way as the one before.
+    const again = before && sameWay(before, screw, pieces);
+    before = screw;
+    if (again) continue;
     const path = pathOf(screw, pieces, size, angle);
     const layers = path.layers.map((l) => `${l.part} ${l.face} ${l.depth.approx.toFixed(3)}`);
     const key = [path.behind.toFixed(3), ...layers].join("\n");
@@ -101,6 +106,26 @@ export function pathsInSpace(
   }
   return [...paths.values()];
 }
+
+function sameWay(a: PlacedScrew, b: PlacedScrew, pieces: readonly Piece[]): boolean {
+  if (a.passes.length !== b.passes.length) return false;
+  const partOf = (i: number): string => pieces[i]!.part;
+  const role = ({ crossing: { first, into } }: PlacedScrew, piece: number): number =>
+    piece === first ? 0 : piece === into ? 1 : 2;
+  return a.passes.every((p, i) => {
+    const q = b.passes[i]!;
+    return (
+      Math.abs(p.enters - q.enters) < ONE_WAY &&
+      Math.abs(p.leaves - q.leaves) < ONE_WAY &&
+      p.sides[0] === q.sides[0] &&
+      role(a, p.piece) === role(b, q.piece) &&
+      partOf(p.piece) === partOf(q.piece)
+    );
+  });
+}
+
+/** mm */
+const ONE_WAY = 1e-6;
 
 function pathOf(screw: PlacedScrew, pieces: readonly Piece[], size: Size, angle: Quantity): Path {
   const { crossing, passes } = screw;

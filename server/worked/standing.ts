@@ -2,7 +2,7 @@
 import type { Ridge, Solid } from "../solid/board";
 import { type Body, type Bounds, bodyOf, boundsOf, MovedBody } from "../solid/contact";
 import { type Pose, placed, placedAt, turned } from "../solid/pose";
-import { add } from "../solid/vector";
+import { add, type Vec3 } from "../solid/vector";
 
 /** A board in space: its convex cells, the ridges that are seen, and the block round it. */
 export interface StandingSolid {
@@ -11,10 +11,13 @@ export interface StandingSolid {
   readonly bounds: Bounds;
 }
 
-type Turned = Pick<StandingSolid, "cells" | "bounds">;
+interface Turned extends Pick<StandingSolid, "cells" | "bounds"> {
+  readonly pose: Pose;
+}
 
 export class StandingSolids {
-  private readonly done = new Map<Solid, Map<string, Turned>>();
+  /** The ways in which each solid stands, the newest first, and not many. */
+  private readonly done = new Map<Solid, Turned[]>();
 
   /** The solid where that pose puts it. */
   at(solid: Solid, pose: Pose): StandingSolid {
@@ -22,32 +25,42 @@ export class StandingSolids {
     const by = pose.origin;
     let ridges: readonly Ridge[] | undefined;
     // Only a drawing asks for the ridges, and never while typing.
+    const moved = cells.map((c) => new MovedBody(c, by));
     return {
-      cells: cells.map((c) => new MovedBody(c, by)),
+      cells: moved,
       get ridges() {
         ridges ??= solid.ridges.map((r) => ridgeAt(r, pose));
         return ridges;
       },
-      bounds: { least: add(bounds.least, by), most: add(bounds.most, by) },
+      bounds:
+        moved.length === 1 ? moved[0]!.bounds : { least: add(bounds.least, by), most: add(bounds.most, by) },
     };
   }
 
   private turnedAs(solid: Solid, { length, width, thickness }: Pose): Turned {
-    const key = [...length, ...width, ...thickness].join();
-    const ways = this.done.get(solid) ?? new Map<string, Turned>();
+    const ways = this.done.get(solid) ?? [];
     this.done.set(solid, ways);
-    const before = ways.get(key);
+    const before = ways.find(
+      ({ pose }) => same(pose.length, length) && same(pose.width, width) && same(pose.thickness, thickness),
+    );
     if (before) return before;
     const pose = { length, width, thickness, origin: [0, 0, 0] } as const;
     const cells = solid.cells.map((cell) => bodyOf(placed(cell, pose)));
-    const found = {
+    const found: Turned = {
+      pose,
       cells,
       bounds: boundsOf(cells.flatMap((c) => [c.bounds.least, c.bounds.most])),
     };
-    ways.set(key, found);
+    ways.unshift(found);
+    ways.length = Math.min(ways.length, MOST_WAYS);
     return found;
   }
 }
+
+/** More are rare, and looking through them would take longer than turning the solid again. */
+const MOST_WAYS = 16;
+
+const same = (a: Vec3, b: Vec3): boolean => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
 
 const ridgeAt = ({ from, to, normals }: Ridge, pose: Pose): Ridge => ({
   from: placedAt(pose, from),

@@ -19,6 +19,7 @@ export type StretchesOf = (line: Placement, axis: Axis) => Value<readonly Stretc
 
 export class Groups {
   private readonly members = new Map<Context, Map<string, readonly Member[]>>();
+  private readonly lines = new Map<Context, { bySubject: Map<string, Placement[]>; made: Placement[] }>();
   private readonly reaches = new Map<Context, Map<string, Value<Stretch | undefined>>>();
 
   constructor(
@@ -71,11 +72,33 @@ export class Groups {
   /** Assemblies inside assemblies can hold more than any plan needs; past the limit nothing is known of the group. */
   private find(name: string, context: Context): readonly Member[] {
     const found: Member[] = [];
-    for (const line of context.placements) {
+    for (const line of this.linesFor(name, context)) {
       for (const inside of this.membersOf(line, name)) found.push({ line, inside });
       if (found.length > MOST_PIECES) return [{ line, inside: TOO_MANY }];
     }
     return found;
+  }
+
+  /** Lines that can put something of that name there, in order: those of the name itself, and of what is made of others. */
+  private linesFor(name: string, context: Context): readonly Placement[] {
+    let lines = this.lines.get(context);
+    if (!lines) {
+      lines = { bySubject: new Map(), made: [] };
+      this.lines.set(context, lines);
+      for (const line of context.placements) {
+        if (line.subject.kind !== "part") lines.made.push(line);
+        else {
+          const same = lines.bySubject.get(line.subject.name);
+          if (same) same.push(line);
+          else lines.bySubject.set(line.subject.name, [line]);
+        }
+      }
+    }
+    const [own, made] = [lines.bySubject.get(name), lines.made];
+    if (!own) return made;
+    return made.length === 0
+      ? own
+      : context.placements.filter((line) => line.subject.name === name || line.subject.kind !== "part");
   }
 
   private membersOf(line: Placement, name: string): readonly Inside[] {
