@@ -5,14 +5,14 @@ import { PiecesAtRequest } from "./protocol";
 import type { Running } from "./running";
 
 export interface Pointed {
-  /** The cursor is on this line, counted from 1, of this document; asked again when the plan was worked out anew. */
+  /** The cursor is on this line, counted from 1, of the document that is shown; asked again when the plan was worked out anew. */
   readonly at: (uri: vscode.Uri, line: number) => void;
   readonly again: () => void;
-  /** The page starts empty and is told anew. */
-  readonly restart: () => void;
+  /** The page turned to this document, and shows it without marks. */
+  readonly turn: (uri: vscode.Uri) => void;
 }
 
-/** One question at a time, the newest last; `post` is told only what is news. */
+/** One question at a time, the newest last; `post` is told only what is news, and nothing of a document turned away from. */
 export function pointed(running: Running, post: (marks: MarkPieces) => void): Pointed {
   let wanted: { readonly uri: string; readonly line: number } | undefined;
   let told = "[]";
@@ -20,11 +20,12 @@ export function pointed(running: Running, post: (marks: MarkPieces) => void): Po
   let askAgain = false;
 
   const ask = async (): Promise<void> => {
-    if (wanted === undefined) return;
+    const asked = wanted;
+    if (asked === undefined) return;
     try {
-      const { pieces } = await running.client().sendRequest(PiecesAtRequest, wanted);
+      const { pieces } = await running.client().sendRequest(PiecesAtRequest, asked);
       const words = JSON.stringify(pieces);
-      if (words === told) return;
+      if (words === told || wanted?.uri !== asked.uri) return;
       told = words;
       post({ marked: pieces });
     } catch {
@@ -49,8 +50,11 @@ export function pointed(running: Running, post: (marks: MarkPieces) => void): Po
       void again();
     },
     again: () => void again(),
-    restart: () => {
+    turn: (uri) => {
       told = "[]";
+      const cursor = editorOf(uri)?.selection.active;
+      if (cursor !== undefined) wanted = { uri: uri.toString(), line: cursor.line + 1 };
+      else if (wanted?.uri !== uri.toString()) wanted = undefined;
       void again();
     },
   };
@@ -62,14 +66,14 @@ export function isGoTo(message: unknown): message is GoTo {
 
 /** Puts the cursor at the start of a line, counted from 1, in the editor that shows the document, or in a new one. */
 export async function goTo(uri: vscode.Uri, line: number): Promise<void> {
-  const shown = vscode.window.visibleTextEditors.find(
-    (editor) => editor.document.uri.toString() === uri.toString(),
-  );
   const document = await vscode.workspace.openTextDocument(uri);
   const at = document.lineAt(Math.min(Math.max(line, 1), document.lineCount) - 1);
   const start = new vscode.Position(at.lineNumber, at.firstNonWhitespaceCharacterIndex);
   await vscode.window.showTextDocument(document, {
-    viewColumn: shown?.viewColumn ?? vscode.ViewColumn.One,
+    viewColumn: editorOf(uri)?.viewColumn ?? vscode.ViewColumn.One,
     selection: new vscode.Range(start, start),
   });
 }
+
+const editorOf = (uri: vscode.Uri): vscode.TextEditor | undefined =>
+  vscode.window.visibleTextEditors.find(({ document }) => document.uri.toString() === uri.toString());

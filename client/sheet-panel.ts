@@ -38,17 +38,24 @@ export function sheetPanel(
   let askAgain = false;
   let gone = false;
 
+  const marks = pointed(running, (message) => {
+    if (!gone) void panel.webview.postMessage(message);
+  });
+
   const post = (uri: vscode.Uri, view: SheetView): void => {
     const next = { uri: uri.toString(), view };
     if (gone || (shown !== undefined && sameMessage(shown, next))) return;
+    const turned = shown?.uri !== next.uri;
     shown = next;
     panel.title = view.title === "" ? SHEET_TITLE : `${SHEET_TITLE}: ${view.title}`;
     void panel.webview.postMessage(next);
+    if (turned) marks.turn(uri);
   };
 
   const showAnswer = (uri: vscode.Uri, answer: SheetAnswer): void => {
     const key = uri.toString();
-    if (answer.state === "good") lastGood.set(key, answer);
+    // Drawings of before are better than none, and worse than the newest that were whole.
+    if (answer.state === "good" && (answer.complete || !lastGood.has(key))) lastGood.set(key, answer);
     post(uri, viewOf(answer, lastGood.get(key)));
   };
 
@@ -66,15 +73,11 @@ export function sheetPanel(
       else if (wanted === uri) wanted = vscode.Uri.parse(shown.uri); // a shop file, say
       if (answer === null || answer.complete || askAgain) return;
       const whole = await running.client().sendRequest(SheetRequest, { uri: key, soon: false });
-      if (whole !== null) showAnswer(uri, whole);
+      if (whole !== null && wanted === uri) showAnswer(uri, whole);
     } catch {
       post(uri, notFollowing(isShown ? shown?.view : undefined));
     }
   };
-
-  const marks = pointed(running, (message) => {
-    if (!gone) void panel.webview.postMessage(message);
-  });
 
   const refresh = async (): Promise<void> => {
     askAgain = true;
@@ -95,10 +98,11 @@ export function sheetPanel(
     gone = true;
   });
   panel.webview.onDidReceiveMessage((message: unknown) => {
-    if (isGoTo(message) && shown !== undefined) void goTo(vscode.Uri.parse(shown.uri), message.line);
+    if (isGoTo(message) && shown !== undefined)
+      goTo(vscode.Uri.parse(shown.uri), message.line).catch(sayNotOpened);
     if (message !== READY) return;
     shown = undefined; // it starts empty each time it comes into view
-    void refresh().then(marks.restart);
+    void refresh();
   });
   panel.webview.html = sheetPage(panel.webview, extensionUri, nonce());
 
@@ -110,7 +114,7 @@ export function sheetPanel(
     },
     refresh: () => {
       void refresh();
-      marks.again();
+      if (panel.visible) marks.again();
     },
     point: (uri, line) => {
       if (panel.visible && uri.toString() === shown?.uri) marks.at(uri, line);
@@ -118,6 +122,10 @@ export function sheetPanel(
     follows: (uri) => uri === wanted?.toString(),
     reveal: () => panel.reveal(undefined, true),
   };
+}
+
+function sayNotOpened(reason: unknown): void {
+  void vscode.window.showWarningMessage(`The plan of this sheet cannot be opened: ${reason}`);
 }
 
 function sameMessage(a: ToPreview, b: ToPreview): boolean {

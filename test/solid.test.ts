@@ -5,15 +5,8 @@ import { type BoardEnds, type CutBoard, lengths } from "../server/solid/ends";
 import { edgeAngle, hopper, leaningCorner } from "../server/solid/hopper";
 import { angleForMargin, driveScrew, longestStraight } from "../server/solid/screw";
 import { cross, dot, subtract, unit, type Vec3 } from "../server/solid/vector";
+import { odd, rad, real } from "./numbers";
 
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const odd = fc.oneof(
-  fc.double(),
-  real(0, 2000),
-  real(0, 90),
-  fc.constantFrom(0, -1, Number.NaN, Number.POSITIVE_INFINITY),
-);
-const rad = (d: number): number => (d * Math.PI) / 180;
 const deg = (r: number): number => (r * 180) / Math.PI;
 const square = { miter: 0, bevel: 0 };
 

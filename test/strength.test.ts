@@ -3,13 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BoxInside, boxVolume, fillWeight, outlinePressure } from "../server/strength/box";
 import { woodWeight } from "../server/strength/weight";
-
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const odd = fc.oneof(
-  fc.double(),
-  real(0, 2000),
-  fc.constantFrom(0, -1, Number.NaN, Number.POSITIVE_INFINITY),
-);
+import { odd, real } from "./numbers";
 
 const tapered = fc.record({
   length: real(50, 3000),

@@ -18,7 +18,7 @@ const sheet = byId("sheet");
 let before = editor.getState();
 let uri = before?.uri;
 
-/** The pieces marked last, by their identities. */
+/** The pieces of the sheet shown that are marked, by their identities. */
 let marked: ReadonlySet<string> = new Set();
 
 window.addEventListener("message", ({ data }: MessageEvent<ToPreview | MarkPieces>) => {
@@ -33,6 +33,7 @@ editor.postMessage(READY);
 function show({ uri: shown, view }: ToPreview): void {
   const same = shown === uri;
   uri = shown;
+  if (!same) marked = new Set();
   notice.textContent = view.notice;
   notice.hidden = view.notice === "";
   if (style.textContent !== view.style) style.textContent = view.style;

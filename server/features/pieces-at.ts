@@ -14,7 +14,7 @@ export function piecesAtLine({ worked }: Checked, offset: number): string[] {
   const from = text.lastIndexOf("\n", offset - 1) + 1;
   const next = text.indexOf("\n", offset);
   const to = next < 0 ? text.length : next;
-  const onLine = (e: Entry): boolean => e.start <= to && e.end >= from && e.end > from;
+  const onLine = (e: Entry): boolean => e.start <= to && e.end > from;
   const outer = main.tree.entries.find(onLine);
   const inner = outer?.kind === "assembly" ? outer.body.find(onLine) : undefined;
   const entry = inner ?? outer;

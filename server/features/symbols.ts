@@ -1,6 +1,6 @@
 /** The outline of a plan: what it declares and what it joins, in the order written. */
 import type { Entry, Name, Span } from "../../grammar/tree";
-import { ifKnown, type Value } from "../plan";
+import { type DeclaredKind, ifKnown, type Value } from "../plan";
 import { lengthText, type Quantity, quantityText } from "../units";
 import type { Worked } from "../worked";
 import type { Checked } from "./checked";
@@ -17,19 +17,7 @@ export interface PlanSymbol {
   readonly children: readonly PlanSymbol[];
 }
 
-type Declaring =
-  | "measure"
-  | "stock"
-  | "sheet"
-  | "roll"
-  | "fastener"
-  | "finish"
-  | "fill"
-  | "tools"
-  | "part"
-  | "assembly"
-  | "ring"
-  | "box";
+type Declaring = DeclaredKind | "tools";
 
 /** One `plan` symbol with everything under it; without a plan line, everything by itself. */
 export function symbolsOf({ worked, text }: Checked): PlanSymbol[] {

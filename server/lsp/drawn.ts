@@ -32,8 +32,11 @@ interface Kept {
   done: boolean;
 }
 
-/** `draw` makes the drawings in steps; what it throws is passed on, and it is asked anew the next time. */
-export function drawer(draw = drawingsInSteps): Drawer {
+/**
+ * `draw` makes the drawings in steps; what it throws is passed on, and it is asked anew the next time. `now` tells the
+ * time in ms.
+ */
+export function drawer(draw = drawingsInSteps, now = (): number => performance.now()): Drawer {
   const kept = new Map<string, Kept>();
 
   const keptFor = (uri: string, evaluated: Evaluated): Kept => {
@@ -48,14 +51,14 @@ export function drawer(draw = drawingsInSteps): Drawer {
 
   /** Goes on for a few milliseconds, or to the next drawing. A generator that threw gives nothing more: it is not kept. */
   const goOn = (uri: string, one: Kept): void => {
-    const end = performance.now() + SLICE;
+    const end = now() + SLICE;
     try {
       do {
         const { value, done } = one.rest.next();
         if (done) one.done = true;
         else if (value) one.made.push(value);
         if (done || value) return;
-      } while (performance.now() < end);
+      } while (now() < end);
     } catch (error) {
       if (kept.get(uri) === one) kept.delete(uri);
       throw error;
@@ -66,10 +69,10 @@ export function drawer(draw = drawingsInSteps): Drawer {
     of: async (uri, evaluated, { soon, stale }) => {
       const one = keptFor(uri, evaluated);
       const inTime = soon && evaluated.worked.pieces.all.length > MANY;
-      const late = performance.now() + SOON;
+      const late = now() + SOON;
       while (!one.done) {
         const some = shownOf(one).length > 0;
-        const waited = inTime && (one.made.length > 0 || performance.now() > late);
+        const waited = inTime && (one.made.length > 0 || now() > late);
         if (some && (waited || stale())) return { drawings: shownOf(one), complete: false };
         goOn(uri, one);
         await turn();
@@ -82,7 +85,9 @@ export function drawer(draw = drawingsInSteps): Drawer {
 
 /** Those made, and those of before in place of the rest. */
 const shownOf = ({ made, before, done }: Kept): readonly SheetDrawing[] =>
-  done ? made : [...made, ...before.slice(made.length)];
+  done
+    ? made
+    : [...made, ...before.filter((old) => !made.some((d) => d.kind === old.kind && d.of === old.of))];
 
 /** Pieces up to which all drawings are made in about 100 ms. */
 const MANY = 80;

@@ -125,8 +125,9 @@ function answerRequests(connection: Connection, plans: Plans, shows: Shows, guar
       (asked) =>
         at(asked, (evaluated, document, offset) => {
           const told = hoverAt(evaluated, offset);
+          if (!told) return undefined;
           const picture = shows.markdown && shows.pictures ? hoverDrawing(evaluated, offset) : undefined;
-          return told && toHover(told, document, shows, picture);
+          return toHover(told, document, shows, picture);
         }),
       null,
     ),

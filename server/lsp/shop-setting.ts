@@ -49,7 +49,12 @@ export function shopSettings(connection: Connection, params: InitializeParams, f
       });
       if (asks && workspace?.didChangeConfiguration?.dynamicRegistration)
         connection.onInitialized(() => {
-          void connection.client.register(DidChangeConfigurationNotification.type, { section: SETTING });
+          // An editor may refuse what it said it can do; it then tells of a changed setting or it does not.
+          connection.client
+            .register(DidChangeConfigurationNotification.type, { section: SETTING })
+            .catch((error: unknown) =>
+              connection.console.warn(`The editor will not tell of changes of ${SETTING}: ${String(error)}`),
+            );
         });
     },
   };

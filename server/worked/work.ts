@@ -127,24 +127,15 @@ export function work(loaded: Loaded): Worked {
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
   const cut = fits ? [...parts.values()] : [];
-  const boards = materials.used
-    .filter((m) => m.kind === "board" && cut.some((p) => p.material === m))
-    .map((m) =>
-      layOutBoards(
-        m,
-        cut.filter((p) => p.material === m),
-        settings,
-      ),
-    );
-  const sheets = materials.used
-    .filter((m) => m.kind === "sheet" && cut.some((p) => p.material === m))
-    .map((m) =>
-      layOutPanels(
-        m,
-        cut.filter((p) => p.material === m),
-        settings,
-      ),
-    );
+  const cutFrom = materials.used
+    .map((material) => ({ material, from: cut.filter((p) => p.material === material) }))
+    .filter(({ from }) => from.length > 0);
+  const boards = cutFrom
+    .filter(({ material }) => material.kind === "board")
+    .map(({ material, from }) => layOutBoards(material, from, settings));
+  const sheets = cutFrom
+    .filter(({ material }) => material.kind === "sheet")
+    .map(({ material, from }) => layOutPanels(material, from, settings));
   const whole = asked.pieces.complete;
   const partial = {
     loaded,

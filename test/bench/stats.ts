@@ -5,7 +5,7 @@ export interface Figure {
   readonly value: string;
 }
 
-export const median = (list: readonly number[]): number => at(list, 0.5);
+const median = (list: readonly number[]): number => at(list, 0.5);
 export const p95 = (list: readonly number[]): number => at(list, 0.95);
 
 function at(list: readonly number[], share: number): number {

@@ -53,7 +53,7 @@ describe("the sheet's answer", () => {
 
   test("follows an edit, and tells an error that keeps pieces from standing", async () => {
     const e = await start();
-    expect((await sheet(e)).body).toContain("Over all: 34&quot; wide".replaceAll("&quot;", '"'));
+    expect((await sheet(e)).body).toContain('Over all: 34" wide');
     const at = STAND.indexOf('length 20"') + "length ".length;
     await e.edit(PLAN, at, at + 3, '24"');
     expect((await sheet(e)).body).toContain('24-3/4" high');

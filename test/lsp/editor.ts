@@ -45,6 +45,8 @@ export interface Setup {
   /** Answers `workspace/configuration`. */
   readonly setting?: () => unknown;
   readonly folder?: string;
+  /** Refuses every `client/registerCapability`. */
+  readonly refuses?: boolean;
 }
 
 export async function editor(setup: Setup = {}): Promise<Editor> {
@@ -77,7 +79,10 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     refreshes++;
     return null;
   });
-  connection.onRequest("client/registerCapability", () => null);
+  connection.onRequest("client/registerCapability", () => {
+    if (setup.refuses) throw new Error("nothing is registered here");
+    return null;
+  });
   connection.onRequest("workspace/configuration", ({ items }: { items: unknown[] }) =>
     items.map(() => setup.setting?.() ?? null),
   );
@@ -151,7 +156,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
 }
 
 /** Files in memory, seen from the folder of the file that names them. */
-export function memoryReader(disk: ReadonlyMap<string, string>): Reader {
+function memoryReader(disk: ReadonlyMap<string, string>): Reader {
   return (path, from) => {
     const file = path.startsWith("/") ? path : `${from.slice(0, from.lastIndexOf("/") + 1)}${path}`;
     const text = disk.get(file);

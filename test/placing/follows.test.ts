@@ -44,9 +44,11 @@ measure c = top of side`;
     expect(inches(text, "c")).toBe(31);
   });
 
-  test("what stands nowhere has no size, and a face of the floor is only its top", () => {
+  test("what stands nowhere has no size, and the floor no sides", () => {
     expect(inches("measure m = overall width of posts", "m")).toBeUndefined();
-    expect(evaluated(`${STOCK}measure m = overall width of posts`).worked.faults).toEqual([]);
+    expect(faultsOf("measure m = overall width of posts")).toEqual([]);
+    expect(inches("measure m = left of floor", "m")).toBeUndefined();
+    expect(faultsOf("measure m = left of floor")).toEqual(["unplaced"]);
   });
 });
 

@@ -82,15 +82,19 @@ test("moving the one thing that fixes a direction moves the piece by as much", (
 });
 
 test("every row has even gaps", () => {
+  /** Words, and the gap they ask for, in sixteenths, where they tell it: a slat is 4" wide. */
   const spacing = fc.oneof(
-    fc.constant("tight"),
-    length(0, 6).map((d) => `${written(d)} apart`),
-    length(4, 9).map((d) => `${written(d)} on center`),
-    fc.constant("spread between left posts and right posts"),
-    length(1, 6).map((d) => `at most ${written(d)} apart, between left posts and right posts`),
+    fc.constant({ how: "tight", gap: 0 }),
+    length(0, 6).map((d) => ({ how: `${written(d)} apart`, gap: d })),
+    length(4, 9).map((d) => ({ how: `${written(d)} on center`, gap: d - 4 * 16 })),
+    fc.constant({ how: "spread between left posts and right posts", gap: undefined }),
+    length(1, 6).map((d) => ({
+      how: `at most ${written(d)} apart, between left posts and right posts`,
+      gap: d,
+    })),
   );
   fc.assert(
-    fc.property(spacing, fc.integer({ min: 2, max: 12 }), length(60, 90), (how, n, at) => {
+    fc.property(spacing, fc.integer({ min: 2, max: 12 }), length(60, 90), ({ how, gap: asked }, n, at) => {
       const free = how.startsWith("at most");
       const where = how.includes("between") ? "" : ', 2" from left';
       const lines = `place post upright, wide face left, 0 from left, 0 from front, on floor
@@ -102,6 +106,8 @@ place slat front to back, flat, on floor, 0 from front${where}, ${free ? "as man
       if (!free) expect(spans.length).toBe(n);
       const gaps = spans.slice(1).map((s, i) => s.least[0] - spans[i]!.most[0]);
       for (const gap of gaps) expect(gap).toBeCloseTo(gaps[0]!, 9);
+      if (free) expect(gaps[0]).toBeLessThanOrEqual((asked! / 16) * 25.4 + 1e-9);
+      else if (asked !== undefined) expect(gaps[0]).toBeCloseTo((asked / 16) * 25.4, 9);
       if (!how.includes("between")) return;
       expect(spans[0]!.least[0]).toBeCloseTo(25.4, 9);
       expect(spans.at(-1)!.most[0]).toBeCloseTo((at / 16) * 25.4, 9);
@@ -183,32 +189,31 @@ test("assemblies inside assemblies stand where their pieces would by plain sums"
 /** Two pieces of one plan never have one name. */
 test("every piece has a name of its own", () => {
   const clause = fc.constantFrom(
-    'at each corner of 40" x 30", on floor',
-    "0 from left, 0 from front, on floor, 2 across, tight, 2 high, tight",
-    '0 from left, 50" from front, on floor, mirrored left to right about rail',
-    '0 from left, 50" from front, on floor, 3 deep, tight, mirrored front to back about rail',
-    'at each corner of 40" x 30", on floor, mirrored up and down about rail',
-    "on rail, centered on rail",
+    { says: 'at each corner of 40" x 30", on floor', pieces: 4 },
+    { says: "0 from left, 0 from front, on floor, 2 across, tight, 2 high, tight", pieces: 4 },
+    { says: '0 from left, 50" from front, on floor, mirrored left to right about rail', pieces: 2 },
+    {
+      says: '0 from left, 50" from front, on floor, 3 deep, tight, mirrored front to back about rail',
+      pieces: 6,
+    },
+    { says: 'at each corner of 40" x 30", on floor, mirrored up and down about rail', pieces: 8 },
+    { says: "on rail, centered on rail", pieces: 1 },
   );
   fc.assert(
     fc.property(fc.array(clause, { maxLength: 6 }), (clauses) => {
       const lines = [
         "place rail across, flat, 0 from left, 0 from front, on floor",
-        ...clauses.map((c) => `place post upright, ${c}`),
+        ...clauses.map((c) => `place post upright, ${c.says}`),
       ];
       const all = plan(lines.join("\n")).worked.pieces.all;
+      expect(all.length).toBe(clauses.reduce((sum, c) => sum + c.pieces, 1));
       expect(new Set(all.map((p) => p.id)).size).toBe(all.length);
     }),
     RUNS,
   );
 });
 
-const SPANS: Spans = [
-  [0, 4],
-  [0, 1],
-  [0, 20],
-];
-test("a plan of two thousand pieces works out well within 100 ms", () => {
+test("a chain of four hundred lines that lean each on the one before stands to its end", () => {
   const line = (i: number): string =>
     `place post upright, wide face front, on floor, ${i === 0 ? "0 from left" : `5" right of left post-${i - 1}`}, 0 from front, 5 across, 1" apart`;
   const parts = Array.from({ length: 400 }, (_, i) => `part post-${i} of b, length 20"`).join("\n");
@@ -218,5 +223,12 @@ test("a plan of two thousand pieces works out well within 100 ms", () => {
   const text = `stock b, actual 1" x 4"\n${parts}\n${lines}\n`;
   const { worked } = evaluated(text);
   expect(worked.pieces.all.length).toBe(2000);
-  expect(spansOf(worked.pieces.all[0]!)).toEqual(SPANS);
+  const from = (left: number): Spans => [
+    [left, left + 4],
+    [0, 1],
+    [0, 20],
+  ];
+  expect(spansOf(worked.pieces.all[0]!)).toEqual(from(0));
+  // The left ones of five are two, 4 + 1 + 4 wide: the next row begins 5 further, at 14. Its last piece stands 20 into it.
+  expect(spansOf(worked.pieces.all.at(-1)!)).toEqual(from(399 * 14 + 20));
 });

@@ -1,19 +1,9 @@
 /** 4. A cure that rewrites a placed plan removes its problem and adds no error and no hazard. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { Edit } from "../../server/checks";
-import type { Reader } from "../../server/plan";
-import { evaluate } from "../../server/service";
+import { applied, countOf, graveAdded } from "../checks/curing";
+import { run } from "../checks/plans";
 import { RUNS } from "./plans";
-
-const nothing: Reader = (path) => ({ file: path, refused: "there is no such file" });
-const problems = (text: string) => evaluate("plan.sawbuck", text, nothing).problems;
-const apply = (text: string, edits: readonly Edit[]): string =>
-  [...edits]
-    .sort((a, b) => b.start - a.start)
-    .reduce((t, e) => t.slice(0, e.start) + e.text + t.slice(e.end), text);
-const grave = (text: string): string[] =>
-  problems(text).flatMap((p) => (p.class === "error" || p.class === "hazard" ? [p.code] : []));
 
 const eighths = (most: number): fc.Arbitrary<string> =>
   fc.integer({ min: 0, max: most * 8 }).map((n) => {
@@ -64,15 +54,13 @@ test("boards laid about", () => {
   let cured = 0;
   fc.assert(
     fc.property(laidAbout, (text) => {
-      const before = grave(text);
-      for (const problem of problems(text))
+      for (const problem of run(text).problems)
         for (const cure of problem.cures) {
           if (cure.edits.length === 0) continue;
           cured++;
-          const after = apply(text, cure.edits);
-          const same = (t: string): number => problems(t).filter((p) => p.code === problem.code).length;
-          expect(same(after)).toBeLessThan(same(text));
-          expect(grave(after).filter((code) => !before.includes(code))).toEqual([]);
+          const after = applied(text, cure.edits);
+          expect(countOf(problem.code, after)).toBeLessThan(countOf(problem.code, text));
+          expect(graveAdded(text, after)).toEqual([]);
         }
     }),
     { numRuns: CASES },

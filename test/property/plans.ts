@@ -90,13 +90,55 @@ const form = fc
 const ring = fc
   .tuple(name, fc.array(name, { minLength: 1, maxLength: 5 }))
   .map(([n, list]) => `ring ${n} = ${list.join(" and ")}`);
+const lies = fc.constantFrom("upright", "across, flat", "across, on edge", "front to back, flat");
+const stands = fc.oneof(
+  fc.tuple(whole, whole).map(([x, y]) => `on floor, ${x}" from left, ${y}" from front`),
+  name.map((n) => `on ${n}, flush with left of ${n}, flush with front of ${n}`),
+  fc.tuple(name, whole).map(([n, x]) => `right of ${n}, ${x}" from front, on floor`),
+  fc.constant('on floor, at each corner of 40" x 20"'),
+);
+const repeats = fc.constantFrom(
+  "",
+  "",
+  ", 3 across, tight",
+  ', 2 high, 1" apart',
+  ', as many as fit, 2" apart',
+);
+/** A part and a line that places it, perhaps one that joins it to another. */
+const placed = fc
+  .tuple(name, section, whole, lies, stands, repeats, fc.option(fasten))
+  .map(([n, s, long, how, where, again, joint]) =>
+    [
+      `part ${n} of ${s}, length ${long + 1}"`,
+      `place ${n} ${how}, ${where}${again}`,
+      ...(joint ? [joint] : []),
+    ].join("\n"),
+  );
 
-/** A plan put together by the grammar, which mostly means something. */
+/** Four legs and a rail on them, which whatever comes later may lean on. */
+const frame = fc
+  .tuple(whole, whole, fc.integer({ min: 1, max: 4 }), fc.constantFrom('#8 x 1-5/8"', '#8 x 3"'))
+  .map(([high, wide, n, screw]) =>
+    [
+      `part leg of 2x4, length ${high + 1}"`,
+      "part rail of 1x4, length overall width of legs",
+      `place leg upright, wide face front, on floor, at each corner of ${wide + 8}" x 20"`,
+      "place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs",
+      `fasten rail into leg, ${n} ${screw} at each crossing`,
+      "",
+    ].join("\n"),
+  );
+
+/** A plan put together by the grammar, part of which means something, and in which things stand. */
 export const madePlan: fc.Arbitrary<string> = fc
-  .array(fc.oneof(part, part, measure, fasten, form, ring, fc.constant("# a note"), fc.constant("")), {
-    maxLength: 25,
-  })
-  .map((lines) => `${lines.join("\n")}\n`);
+  .tuple(
+    fc.constantFrom(true, false).chain((framed) => (framed ? frame : fc.constant(""))),
+    fc.array(
+      fc.oneof(part, part, measure, fasten, form, ring, placed, fc.constant("# a note"), fc.constant("")),
+      { maxLength: 25 },
+    ),
+  )
+  .map(([first, lines]) => `${first}${lines.join("\n")}\n`);
 
 /** A sample with a stretch cut out, doubled, or overwritten. */
 export const brokenSample: fc.Arbitrary<string> = fc
@@ -137,7 +179,7 @@ export const crossedPlan: fc.Arbitrary<string> = fc
   });
 
 /** Bytes read as UTF-8, whatever they are. */
-export const anyBytes: fc.Arbitrary<string> = fc
+const anyBytes: fc.Arbitrary<string> = fc
   .uint8Array({ maxLength: 400 })
   .map((bytes) => new TextDecoder("utf-8").decode(bytes));
 

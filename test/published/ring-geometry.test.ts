@@ -3,15 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { closeRing, type Ring, type RingSide, roundingExplains } from "../../server/solid/ring";
 import { applyCure, curesFor, unequalMiter } from "../../server/solid/ring-cures";
-
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const odd = fc.oneof(
-  fc.double(),
-  real(0, 2000),
-  real(0, 90),
-  fc.constantFrom(0, -1, Number.NaN, Number.POSITIVE_INFINITY),
-);
-const rad = (d: number): number => (d * Math.PI) / 180;
+import { odd, rad, real } from "../numbers";
 
 const TIGHT = { length: 1e-6, degrees: 1e-6 };
 function ring(sides: readonly RingSide[], tolerance = TIGHT): Ring {

@@ -44,3 +44,31 @@ export function covers(points: readonly Point[], [x, y]: Point): boolean {
   });
   return inside;
 }
+
+/** From a point to a line between two others. */
+export function distanceTo([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {
+  const [dx, dy] = [bx - ax, by - ay];
+  const long = dx * dx + dy * dy;
+  const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / long));
+  return Math.hypot(x - ax - t * dx, y - ay - t * dy);
+}
+
+/** How far two outlines stand apart; 0 where they touch, cross, or one lies in the other. */
+export function gapBetween(one: readonly Point[], other: readonly Point[]): number {
+  const [edges, others] = [edgesOf(one), edgesOf(other)];
+  const meet =
+    one.some((p) => covers(other, p)) ||
+    other.some((p) => covers(one, p)) ||
+    edges.some(([a, b]) =>
+      others.some(([c, d]) => side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0),
+    );
+  if (meet) return 0;
+  const from = (points: readonly Point[], lines: readonly (readonly [Point, Point])[]): number =>
+    Math.min(...points.flatMap((p) => lines.map(([a, b]) => distanceTo(p, a, b))));
+  return Math.min(from(one, others), from(other, edges));
+}
+
+const edgesOf = (points: readonly Point[]): readonly (readonly [Point, Point])[] =>
+  points.map((p, i) => [p, points[(i + 1) % points.length]!]);
+const side = ([ax, ay]: Point, [bx, by]: Point, [x, y]: Point): number =>
+  (bx - ax) * (y - ay) - (by - ay) * (x - ax);
