@@ -35,9 +35,23 @@ fasten rail into leg, 2 #8 x 1-5/8" at each crossing
     brace: "Add a brace: a part placed `diagonally on {side} of …, from bottom left to top right`.",
     wider: "Or use wider rails, with two screws far apart at each upright.",
   },
-  run: (worked) =>
-    worked.frames.filter((f) => !f.heldBy && held(worked)).map((frame) => findingOf(frame, worked)),
+  run: (worked) => (held(worked) ? firstOfEach(worked).map((frame) => findingOf(frame, worked)) : []),
 };
+
+/** The frames that nothing holds, of copies of one thing the first. */
+function firstOfEach({ frames, space }: Worked): Frame[] {
+  const firsts = new Map<string, Frame>();
+  for (const frame of frames) {
+    if (frame.heldBy) continue;
+    const key = [frame.axis, ...partsIn(frame, space)].join("\n");
+    if (!firsts.has(key)) firsts.set(key, frame);
+  }
+  return [...firsts.values()];
+}
+
+const partsIn = ({ uprights, rails }: Frame, { pieces }: Worked["space"]): string[] => [
+  ...new Set([...uprights, ...rails].map((i) => pieces[i]!.part)),
+];
 
 /** Whether the plan says at all how its pieces are joined: a plan without joints is not done yet. */
 const held = (worked: Worked): boolean => worked.joints.length > 0;
@@ -45,12 +59,12 @@ const held = (worked: Worked): boolean => worked.joints.length > 0;
 const WAYS = ["left to right", "front to back"] as const;
 const SIDES = ["back", "left"] as const;
 
-function findingOf({ axis, uprights, rails, spread }: Frame, { space }: Worked): Finding {
+function findingOf(frame: Frame, { space }: Worked): Finding {
+  const { axis, uprights, rails, spread } = frame;
   const first = space.pieces[uprights[0]!]!;
-  const names = [...new Set([...uprights, ...rails].map((i) => space.pieces[i]!.part))];
   return {
     at: first.at,
-    about: names,
+    about: partsIn(frame, space),
     says: spread > 0 ? "racks" : "loose",
     slots: {
       way: WAYS[axis],

@@ -176,7 +176,7 @@ function screwAt(
   for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, 0))
     for (const { enters, leaves, sides } of intervals(pieces[piece]!, start, direction))
       if (leaves > HAIR && enters < length + REACH) passes.push({ piece, enters, leaves, sides });
-  passes.sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
+  if (passes.length > 1) passes.sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
   return {
     crossing,
     start,
@@ -259,7 +259,10 @@ function nearestSide(
   let best: Clearance | undefined;
   for (const { piece, enters, leaves } of passes) {
     if (enters > length - HAIR) continue;
-    const ends = [Math.max(0, enters), Math.min(leaves, length)].map((t) => add(start, scaled(direction, t)));
+    const ends = [
+      add(start, scaled(direction, Math.max(0, enters))),
+      add(start, scaled(direction, Math.min(leaves, length))),
+    ] as const;
     const { cells } = pieces[piece]!;
     const frame = cells.length > 1 ? boundsOf(ends) : undefined;
     for (const cell of cells) {
@@ -279,21 +282,21 @@ function nearestSide(
 function eachSideways(
   cell: Body,
   direction: Vec3,
-  ends: readonly Vec3[],
+  ends: readonly [Vec3, Vec3],
   visit: (side: BoardSide, distance: number) => void,
 ): void {
   if (!cell.aligned) {
     for (const { normal, offset, inner, side } of cell.facets)
       if (!inner && Math.abs(dot(normal, direction)) <= SIDEWAYS)
-        visit(side, Math.min(...ends.map((p) => offset - dot(normal, p))));
+        visit(side, offset - Math.max(dot(normal, ends[0]), dot(normal, ends[1])));
     return;
   }
   for (const k of [0, 1, 2] as const) {
     if (Math.abs(direction[k]) > SIDEWAYS) continue;
-    const [near, far] = [cell.sides[cell.looks[2 * k]!]!, cell.sides[cell.looks[2 * k + 1]!]!];
-    const along = ends.map((p) => p[k]);
-    if (!near.inner) visit(near.side, Math.min(...along) - cell.bounds.least[k]);
-    if (!far.inner) visit(far.side, cell.bounds.most[k] - Math.max(...along));
+    const near = cell.sides[cell.looks[2 * k]!]!;
+    const far = cell.sides[cell.looks[2 * k + 1]!]!;
+    if (!near.inner) visit(near.side, Math.min(ends[0][k], ends[1][k]) - cell.bounds.least[k]);
+    if (!far.inner) visit(far.side, cell.bounds.most[k] - Math.max(ends[0][k], ends[1][k]));
   }
 }
 
@@ -311,19 +314,18 @@ function roomBehind(
   const back: Vec3 = scaled(direction, -1);
   const there = inLine(pieces, near, start, back, HAIR, DRIVER.length, DRIVER.radius);
   if (there.length === 0) return undefined;
-  const { radius } = DRIVER;
-  const rays: Vec3[] = [start];
-  for (const side of [long, short])
-    rays.push(add(start, scaled(side, radius)), add(start, scaled(side, -radius)));
   let best: PlacedScrew["behind"];
-  for (const i of there)
-    for (const ray of rays)
+  // Beside the bit there is room; only the drill behind it is thick.
+  const look = (ray: Vec3, from: number): void => {
+    for (const i of there)
       for (const { enters, leaves } of intervals(pieces[i]!, ray, back)) {
-        // Beside the bit there is room; only the drill behind it is thick.
-        const from = ray === start ? HAIR : DRIVER.bit;
         if (leaves < from + HAIR || enters > DRIVER.length) continue;
         const room = Math.max(from, enters);
         if (!best || room < best.room) best = { piece: i, room };
       }
+  };
+  look(start, HAIR);
+  for (const side of [long, short])
+    for (const by of [DRIVER.radius, -DRIVER.radius]) look(add(start, scaled(side, by)), DRIVER.bit);
   return best;
 }

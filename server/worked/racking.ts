@@ -24,7 +24,7 @@ const LEG = 304.8;
 /** A corner is stiff when its screws reach over this much of the upright, in mm (common practice: 2-1/2"). */
 export const STIFF = 63.5;
 
-/** The frames of a plan, one for each level direction in which rails join uprights. */
+/** The frames of a plan: of each thing that stands by itself one for each level direction in which rails join its uprights. */
 export function framesOf(space: Space, joints: readonly Joint[], parts: ReadonlyMap<string, Part>): Frame[] {
   const screws = screwsAt(joints);
   return ([0, 1] as const).flatMap((axis) => frameAlong(axis, space, screws, parts));
@@ -67,13 +67,19 @@ function frameAlong(axis: 0 | 1, space: Space, screws: Screws, parts: ReadonlyMa
     rails.push(i);
     for (const u of met) uprights.add(u);
   });
-  if (rails.length === 0) return [];
-  const group = connected(space, [...uprights]);
-  const diagonal = group.some((i) => isDiagonal(pieces[i]!, axis));
-  const panel = group.some((i) => isPanel(pieces[i]!, parts) && facesAway(pieces[i]!, axis));
-  const spread = Math.max(0, ...[...uprights].map((u) => spreadAt(u, axis, space, screws)));
-  const heldBy = diagonal ? "diagonal" : panel ? "panel" : spread >= STIFF ? "corner" : undefined;
-  return [{ axis, uprights: [...uprights], rails, heldBy, spread }];
+  const done = new Set<number>();
+  return [...uprights].flatMap((one): Frame[] => {
+    if (done.has(one)) return [];
+    const thing = connected(space, one);
+    for (const i of thing) done.add(i);
+    const own = [...uprights].filter((u) => thing.has(u));
+    const some = (holds: (p: Piece) => boolean): boolean => [...thing].some((i) => holds(pieces[i]!));
+    const diagonal = some((p) => isDiagonal(p, axis));
+    const panel = some((p) => isPanel(p, parts) && facesAway(p, axis));
+    const spread = own.reduce((most, u) => Math.max(most, spreadAt(u, axis, space, screws)), 0);
+    const heldBy = diagonal ? "diagonal" : panel ? "panel" : spread >= STIFF ? "corner" : undefined;
+    return [{ axis, uprights: own, rails: rails.filter((r) => thing.has(r)), heldBy, spread }];
+  });
 }
 
 const lies = ({ pose }: Piece, along: Vec3): boolean => Math.abs(dot(pose.length, along)) > 0.95;
@@ -93,16 +99,11 @@ function isDiagonal({ pose }: Piece, axis: 0 | 1): boolean {
 const facesAway = ({ pose }: Piece, axis: 0 | 1): boolean =>
   Math.abs(pose.thickness[axis === 0 ? 1 : 0]) > 0.95;
 
-function connected(space: Space, from: readonly number[]): number[] {
-  const seen = new Set(from);
-  const list = [...from];
-  for (const one of list)
-    for (const next of neighbours(space, one))
-      if (!seen.has(next)) {
-        seen.add(next);
-        list.push(next);
-      }
-  return list;
+/** Everything that touches it, through others too. */
+function connected(space: Space, from: number): ReadonlySet<number> {
+  const seen = new Set([from]);
+  for (const one of seen) for (const next of neighbours(space, one)) seen.add(next);
+  return seen;
 }
 
 /** How far up and down an upright the screws reach of boards that run along the direction, tight boards as one. */

@@ -60,7 +60,7 @@ export class StandingSolids {
 /** More are rare, and looking through them would take longer than turning the solid again. */
 const MOST_WAYS = 16;
 
-const same = (a: Vec3, b: Vec3): boolean => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
+const same = (a: Vec3, b: Vec3): boolean => a === b || (a[0] === b[0] && a[1] === b[1] && a[2] === b[2]);
 
 const ridgeAt = ({ from, to, normals }: Ridge, pose: Pose): Ridge => ({
   from: placedAt(pose, from),

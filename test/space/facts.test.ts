@@ -87,6 +87,21 @@ fasten apron into leg, ${screws} at each crossing`;
     const open = evaluated(frame('4-7/8"', '2 #8 x 1-1/2"')).worked.frames;
     expect(open.map((f) => [f.heldBy, inch(f.spread)])).toEqual([[undefined, 2.4375]]);
   });
+
+  test("is not held by the brace of another thing that stands apart", () => {
+    const braced = `
+part post of b, length 20"
+part tie of r, length 34"
+part brace of r
+place post upright, wide face front, on floor, 60" from left, 0 from front, 2 across, 30" on center
+place tie across, on edge, in front of posts, flush with left of posts, flush with top of posts
+place brace diagonally on back of posts, from bottom left to top right`;
+    const { frames } = evaluated(frame('4-7/8"', '2 #8 x 1-1/2"') + braced).worked;
+    expect(frames.map((f) => [f.uprights.length, f.heldBy])).toEqual([
+      [2, undefined],
+      [2, "diagonal"],
+    ]);
+  });
 });
 
 describe("gaps", () => {

@@ -1,7 +1,7 @@
 /** The boards that place lines put somewhere, with their poses: every line's block at each of its places. */
 import { chain, known, lookUp, MISTAKE, type Value } from "../../plan";
 import { type Pose, within } from "../../solid/pose";
-import type { Vec3 } from "../../solid/vector";
+import { add, type Vec3 } from "../../solid/vector";
 import { AXES } from "./axes";
 import type { BoardIn } from "./block";
 import { unmirrored } from "./board-solid";
@@ -29,14 +29,20 @@ export function boardsAt(placing: Placing, p: Placement): Value<readonly BoardIn
       chain(placing.stretches(p, 1), (ys) =>
         chain(placing.stretches(p, 2), (zs) => {
           const line = nameOfLine(p);
+          const parts = boards.map(({ part }) => lookUp(placing.input.scope, part));
           const counts = [xs.length, ys.length, zs.length] as const;
           const all: BoardIn[] = [];
           zs.forEach((z, k) => {
             ys.forEach((y, j) => {
               xs.forEach((x, i) => {
                 const slot = nameOfSlot(p, [i, j, k], counts, [x, y, z]);
-                const outer = slotPose([x, y, z]);
-                for (const b of boards) all.push(putAt(placing, b, outer, [p.subject.name, line, slot], p));
+                const name = [p.subject.name, line, slot].filter(Boolean).join(" / ");
+                const put = moverTo([x, y, z]);
+                boards.forEach((b, n) => {
+                  const pose = put(b.pose);
+                  const part = parts[n];
+                  all.push(named(b, part ? unmirrored(pose, placing.input.shapes.of(part)) : pose, name, p));
+                });
               });
             });
           });
@@ -47,24 +53,24 @@ export function boardsAt(placing: Placing, p: Placement): Value<readonly BoardIn
   );
 }
 
-function putAt(
-  placing: Placing,
-  board: BoardIn,
-  outer: Pose,
-  names: readonly string[],
-  p: Placement,
-): BoardIn {
-  const part = lookUp(placing.input.scope, board.part);
-  const pose = within(outer, board.pose);
-  const joined = (inner: string): string => [...names, inner].filter(Boolean).join(" / ");
-  const inner = board.owners.map((o) => ({ name: o.name, id: joined(o.id) }));
-  const own = p.subject.kind === "part" ? [] : [{ name: p.subject.name, id: joined("") }];
-  return {
-    ...board,
-    path: joined(board.path),
-    pose: part ? unmirrored(pose, placing.input.shapes.of(part)) : pose,
-    owners: [...own, ...inner],
-  };
+/** A board of a block as a piece of the line that places it: its own name after that of its slot. */
+function named(board: BoardIn, pose: Pose, slot: string, { subject }: Placement): BoardIn {
+  const after = (inner: string): string => (inner === "" ? slot : `${slot} / ${inner}`);
+  const inner = board.owners.map((o) => ({ name: o.name, id: after(o.id) }));
+  const owners = subject.kind === "part" ? inner : [{ name: subject.name, id: slot }, ...inner];
+  return { ...board, path: after(board.path), pose, owners };
+}
+
+/** Puts what is in a block's own frame where a slot has it. */
+function moverTo(at: readonly [Stretch, Stretch, Stretch]): (pose: Pose) => Pose {
+  const outer = slotPose(at);
+  if (at.some(({ flipped }) => flipped)) return (pose) => within(outer, pose);
+  return ({ length, width, thickness, origin }) => ({
+    length,
+    width,
+    thickness,
+    origin: add(origin, outer.origin),
+  });
 }
 
 /** Where a slot puts a block's own corner, and which directions it reflects. */
