@@ -7,7 +7,7 @@ export const tooMany: Check = {
   code: "too-many",
   class: "error",
   title: "More than can be worked out",
-  page: `There is a limit to how many pieces, copies, sides or files one plan is worked out for, so that typing never waits. A
+  page: `There is a limit to how many pieces, copies, sides, screws or files one plan is worked out for, so that typing never waits. A
 number this large is mostly a slip of the finger.
 
 \`\`\`sawbuck

@@ -48,9 +48,13 @@ export function betweenEnds(field: Field, n: number, margin: number): Vec3[] {
 }
 
 /** As many as stand no further apart than `spacing`, from `margin` inside one end to `margin` inside the other. */
-export function spaced(field: Field, spacing: number, margin: number, most: number): Vec3[] {
-  const run = Math.max(0, 2 * (field.halfLong - margin));
-  return betweenEnds(field, Math.min(most, Math.ceil(run / spacing - 1e-9) + 1), margin);
+export const spaced = (field: Field, spacing: number, margin: number): Vec3[] =>
+  betweenEnds(field, countSpaced(field, spacing, margin), margin);
+
+/** How many those are. */
+export function countSpaced({ halfLong }: Field, spacing: number, margin: number): number {
+  const run = Math.max(0, 2 * (halfLong - margin));
+  return Math.ceil(run / spacing - 1e-9) + 1;
 }
 
 /** A place on the field's middle line, -1 at its one end and 1 at its other; in the middle of what the patch has there. */

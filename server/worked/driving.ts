@@ -4,7 +4,7 @@ import { cos, sin } from "../solid/angle";
 import { type Body, boundsApart, boundsOf } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { way } from "../solid/ray";
-import { betweenEnds, type Field, fieldOf, shares, spaced } from "../solid/setout";
+import { betweenEnds, countSpaced, type Field, fieldOf, shares, spaced } from "../solid/setout";
 import { add, dot, mean, scaled, type Vec3 } from "../solid/vector";
 import type { Crossing } from "./crossings";
 import type { Piece } from "./pieces";
@@ -49,13 +49,22 @@ export interface DrivePattern {
   readonly diameter: number;
 }
 
-/** The most screws of one crossing that are set out at a spacing. */
-const MOST_SET_OUT = 20_000;
 /**
  * How much room a drill needs behind a screw's head, in mm (common practice): 10" in all, of which the bit is the first
  * 2" and the nose of the drill, 1-1/4" thick, the rest.
  */
 export const DRIVER = { length: 254, bit: 50.8, radius: 15.875 } as const;
+
+/** How many screws a joint takes. */
+export function screwCount(space: Space, crossings: readonly Crossing[], pattern: DrivePattern): number {
+  const { spacing } = pattern;
+  const used = atEnds(space.pieces, crossings, pattern.place);
+  if (spacing === undefined) return sharesOf(used, pattern).reduce((sum, n) => sum + n, 0);
+  return used.reduce((sum, crossing) => {
+    const field = fieldFor(space.pieces[crossing.first]!, crossing, pattern);
+    return sum + countSpaced(field, spacing, marginIn(field));
+  }, 0);
+}
 
 /** Every screw of a joint, crossing by crossing. */
 export function screwsOf(space: Space, crossings: readonly Crossing[], pattern: DrivePattern): PlacedScrew[] {
@@ -151,10 +160,11 @@ function fieldFor(first: Piece, { patch, normal }: Crossing, { place, spacing }:
 
 function placesOn(field: Field, n: number, { place, spacing }: DrivePattern): Vec3[] {
   if (n === 0) return [];
-  const margin = Math.min(END_MARGIN, field.halfLong / 2);
-  if (spacing !== undefined) return spaced(field, spacing, margin, MOST_SET_OUT);
-  return place?.at === "along it" ? betweenEnds(field, n, margin) : shares(field, n);
+  if (spacing !== undefined) return spaced(field, spacing, marginIn(field));
+  return place?.at === "along it" ? betweenEnds(field, n, marginIn(field)) : shares(field, n);
 }
+
+const marginIn = ({ halfLong }: Field): number => Math.min(END_MARGIN, halfLong / 2);
 
 /** Screws along a board start this far from its ends, in mm (common practice: 1-1/2"). */
 const END_MARGIN = 38.1;

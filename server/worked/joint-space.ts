@@ -7,7 +7,7 @@ import type { BoardSide } from "../solid/convex";
 import { LENGTH, type Quantity, roughly } from "../units";
 import { chosen } from "./choose";
 import { type Crossing, crossingsOf } from "./crossings";
-import { type Passed, type PlacedScrew, screwsOf } from "./driving";
+import { type Passed, type PlacedScrew, screwCount, screwsOf } from "./driving";
 import type { Size } from "./fasteners";
 import { type NearMiss, nearMisses } from "./near";
 import { drive, type Face, type Layer, type Path } from "./paths";
@@ -16,7 +16,10 @@ import { copiesOf, type Space } from "./space";
 
 export interface JointInSpace {
   readonly crossings: readonly Crossing[];
+  /** None where they are `tooMany`. */
   readonly screws: readonly PlacedScrew[];
+  /** How many they would be, where that is more than are set out one by one. */
+  readonly tooMany: number | undefined;
   /** Pieces of the first things that lie on none of the last, by their places among all pieces. */
   readonly lonely: readonly number[];
   /** Pieces that stand a little apart where they should lie on each other. */
@@ -31,6 +34,8 @@ interface Driving {
   readonly count: number;
   readonly place: JointPlace | undefined;
   readonly spacing: number | undefined;
+  /** So many screws are set out one by one, and no more. */
+  readonly most: number;
 }
 
 /** Undefined when some of its things are placed nowhere. */
@@ -71,18 +76,19 @@ export function jointInSpace(
     });
   }
   if (sets.length === 0) return undefined;
-  const screws = driving
-    ? screwsOf(space, crossings, {
-        count: driving.count,
-        place: driving.place,
-        spacing: driving.spacing,
-        angle: driving.angle.approx,
-        length: driving.size.length.approx,
-        diameter: driving.size.diameter.approx,
-      })
-    : [];
+  const pattern = driving && {
+    count: driving.count,
+    place: driving.place,
+    spacing: driving.spacing,
+    angle: driving.angle.approx,
+    length: driving.size.length.approx,
+    diameter: driving.size.diameter.approx,
+  };
+  const many = pattern ? screwCount(space, crossings, pattern) : 0;
+  const tooMany = driving && many > driving.most ? many : undefined;
+  const screws = pattern && tooMany === undefined ? screwsOf(space, crossings, pattern) : [];
   const nowhere = [...unmet].flatMap(([thing, never]) => (never ? [{ name: thing.name.text, thing }] : []));
-  return { crossings, screws, lonely, misses, unmet: nowhere };
+  return { crossings, screws, tooMany, lonely, misses, unmet: nowhere };
 }
 
 /** The ways of a joint's screws through wood: each kind once. */

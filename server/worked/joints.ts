@@ -72,6 +72,7 @@ export interface JointLine {
   readonly within: string;
 }
 
+/** `setOut` screws of other joints are set out one by one already. */
 export function workJoint(
   { entry, file, within }: JointLine,
   scope: Scope,
@@ -79,6 +80,7 @@ export function workJoint(
   parts: ReadonlyMap<string, Part>,
   fasteners: readonly Fastener[],
   space: Space,
+  setOut: number,
 ): Joint {
   const read = new Reader(worker, file, entry.clauses);
   const driven = read.clause("driven");
@@ -116,6 +118,7 @@ export function workJoint(
       count: (pattern.each && ifKnown(pattern.each)) ?? 1,
       place: pattern.place,
       spacing: spacing?.approx,
+      most: MOST_SET_OUT - setOut,
     },
   );
   const paths =
@@ -124,9 +127,20 @@ export function workJoint(
       : placed
         ? pathsInSpace(placed, space, size, angle)
         : first.flatMap((a) => into.map((b) => pathOf(a, through, b, parts, size, angle)));
+  const at = { file, start: entry.keyword.start, end: entry.end };
+  const countPlaced = ({ screws, tooMany }: JointInSpace): Value<number> =>
+    tooMany === undefined
+      ? known(screws.length)
+      : worker.fault({
+          kind: "too-many",
+          at,
+          what: "the number of screws",
+          found: setOut + tooMany,
+          limit: MOST_SET_OUT,
+        });
   return {
     entry,
-    at: { file, start: entry.keyword.start, end: entry.end },
+    at,
     title: titleOf(entry),
     size,
     fastener: fastener ?? (written && fasteners.find((f) => f.size && sameSize(f.size, written))),
@@ -139,11 +153,14 @@ export function workJoint(
     paths,
     spacing,
     ...countOf(pattern, worker, file, first, parts),
-    ...(placed && size && pattern.each?.state !== "unknown" && { count: known(placed.screws.length) }),
+    ...(placed && size && pattern.each?.state !== "unknown" && { count: countPlaced(placed) }),
     within,
     placed,
   };
 }
+
+/** The most screws of a plan that are set out one by one. */
+const MOST_SET_OUT = 20_000;
 
 const sameSize = (a: Size, b: Size): boolean =>
   a.length.approx === b.length.approx && a.diameter.approx === b.diameter.approx;

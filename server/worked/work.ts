@@ -121,9 +121,12 @@ export function work(loaded: Loaded): Worked {
   const fasteners = fastenersOf(scope, worker);
   const main = loaded.files[0]!;
   const space = spaceOf(asked.pieces.all);
-  const joints = jointLines(loaded, scope).map((line) =>
-    workJoint(line, scope, worker, parts, fasteners, space),
-  );
+  let setOut = 0;
+  const joints = jointLines(loaded, scope).map((line) => {
+    const joint = workJoint(line, scope, worker, parts, fasteners, space, setOut);
+    setOut += joint.placed?.screws.length ?? 0;
+    return joint;
+  });
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
   const cut = fits ? [...parts.values()] : [];
@@ -136,7 +139,7 @@ export function work(loaded: Loaded): Worked {
   const sheets = cutFrom
     .filter(({ material }) => material.kind === "sheet")
     .map(({ material, from }) => layOutPanels(material, from, settings));
-  const whole = asked.pieces.complete;
+  const whole = asked.pieces.complete && joints.every(({ placed }) => placed?.tooMany === undefined);
   const partial = {
     loaded,
     scope,

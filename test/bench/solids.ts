@@ -19,7 +19,7 @@ function solids(worked: Worked): void {
       within,
       worked.scope,
       space,
-      size && { size, angle, count: 2, place: { at: "each crossing" }, spacing: undefined },
+      size && { size, angle, count: 2, place: { at: "each crossing" }, spacing: undefined, most: 20_000 },
     );
   framesOf(space, worked.joints, worked.parts);
   unevenRows(space);

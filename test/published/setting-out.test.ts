@@ -39,7 +39,7 @@ describe("a row of screws on a patch", () => {
   });
 
   test("spaced no further than asked: 70 mm between the margins at 25 mm takes four, 23-1/3 mm apart", () => {
-    const row = spaced(fieldOf(PATCH, UP), 25, 15, 100);
+    const row = spaced(fieldOf(PATCH, UP), 25, 15);
     expect(row).toHaveLength(4);
     expect(row[1]![0] - row[0]![0]).toBeCloseTo(70 / 3, 9);
   });
