@@ -1,59 +1,20 @@
-/** The screws of a joint between placed pieces: where each goes in, through what wood, and what is in its way. */
+/** The screws of a joint between placed pieces: how many, where on the wood each goes in, and which way. */
 import type { JointPlace } from "../../grammar/tree";
 import { cos, sin } from "../solid/angle";
-import { type Body, boundsApart, boundsOf } from "../solid/contact";
-import type { BoardSide } from "../solid/convex";
-import { way } from "../solid/ray";
 import { betweenEnds, countSpaced, type Field, fieldOf, shares, spaced } from "../solid/setout";
 import { add, dot, mean, scaled, type Vec3 } from "../solid/vector";
 import type { Crossing } from "./crossings";
 import type { Piece } from "./pieces";
+import { around, type PlacedScrew, type ScrewSize, screwAt } from "./screw-way";
 import type { Space } from "./space";
 
-/** A stretch of wood on a screw's way; distances in mm from where its head is. */
-export interface Passed {
-  /** By its place among all pieces. */
-  readonly piece: number;
-  readonly enters: number;
-  readonly leaves: number;
-  readonly sides: readonly [into: BoardSide, out: BoardSide];
-}
-
-/** How near a screw comes to a side of a piece: wood between its shank and that side, in mm. */
-export interface Clearance {
-  readonly piece: number;
-  readonly side: BoardSide;
-  readonly wood: number;
-}
-
-export interface PlacedScrew {
-  readonly crossing: Crossing;
-  /** Where its head is, on the first piece's own surface. */
-  readonly start: Vec3;
-  readonly direction: Vec3;
-  /** All wood in line with it, in order: also beyond its tip. */
-  readonly passes: readonly Passed[];
-  /** The side it comes nearest to. */
-  readonly nearest: Clearance | undefined;
-  /** What stands nearest behind its head, and how far, in mm. */
-  readonly behind: { readonly piece: number; readonly room: number } | undefined;
-}
-
-export interface DrivePattern {
+export interface DrivePattern extends ScrewSize {
   readonly count: number;
   readonly place: JointPlace | undefined;
   /** mm from center to center. */
   readonly spacing: number | undefined;
   readonly angle: number;
-  readonly length: number;
-  readonly diameter: number;
 }
-
-/**
- * How much room a drill needs behind a screw's head, in mm (common practice): 10" in all, of which the bit is the first
- * 2" and the nose of the drill, 1-1/4" thick, the rest.
- */
-export const DRIVER = { length: 254, bit: 50.8, radius: 15.875 } as const;
 
 /** How many screws a joint takes. */
 export function screwCount(space: Space, crossings: readonly Crossing[], pattern: DrivePattern): number {
@@ -96,22 +57,6 @@ function squareTo({ pose }: Piece, normal: Vec3): Vec3 {
 /** Cosines between a face and the length of its board: a side below the one, a square end above the other. */
 const SIDE = 0.1;
 const BUTT = 0.95;
-
-/** Pieces that any screw of a crossing, or the driver behind it, can come near: by their places among all. */
-function around(
-  { pieces, grid }: Space,
-  { patch, first }: Crossing,
-  direction: Vec3,
-  length: number,
-): readonly number[] {
-  const { least, most } = pieces[first]!.bounds;
-  const thick = Math.hypot(most[0] - least[0], most[1] - least[1], most[2] - least[2]);
-  const back = Math.min(thick, length) + DRIVER.length;
-  const { least: low, most: high } = boundsOf(patch);
-  const [ahead, behind] = [scaled(direction, length + REACH), scaled(direction, -back)];
-  const swept = boundsOf([add(low, ahead), add(low, behind), add(high, ahead), add(high, behind)]);
-  return grid.near(swept, DRIVER.radius);
-}
 
 /** For `at each end`: of every first piece the crossing nearest to each of its ends. */
 function atEnds(
@@ -168,174 +113,3 @@ const marginIn = ({ halfLong }: Field): number => Math.min(END_MARGIN, halfLong 
 
 /** Screws along a board start this far from its ends, in mm (common practice: 1-1/2"). */
 const END_MARGIN = 38.1;
-
-function screwAt(
-  pieces: readonly Piece[],
-  near: readonly number[],
-  crossing: Crossing,
-  at: Vec3,
-  direction: Vec3,
-  field: Field,
-  { length, diameter }: DrivePattern,
-): PlacedScrew {
-  const own = intervals(pieces[crossing.first]!, at, direction).find(
-    (s) => s.enters < -HAIR && s.leaves > -HAIR,
-  );
-  const start = add(at, scaled(direction, own?.enters ?? 0));
-  const passes: Passed[] = [];
-  for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, 0))
-    for (const { enters, leaves, sides } of intervals(pieces[piece]!, start, direction))
-      if (leaves > HAIR && enters < length + REACH) passes.push({ piece, enters, leaves, sides });
-  if (passes.length > 1) passes.sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
-  return {
-    crossing,
-    start,
-    direction,
-    passes,
-    nearest: nearestSide(pieces, passes, start, direction, length, diameter / 2),
-    behind: roomBehind(pieces, near, start, direction, field),
-  };
-}
-
-/** How far beyond the tip wood is looked for, in mm. */
-const REACH = 50;
-/** Distances nearer than this, in mm, are one. */
-const HAIR = 0.05;
-
-interface Interval {
-  readonly enters: number;
-  readonly leaves: number;
-  readonly sides: readonly [BoardSide, BoardSide];
-}
-
-/** The stretches of a piece that a line passes, cells that follow on each other as one. */
-function intervals({ cells }: Piece, from: Vec3, direction: Vec3): readonly Interval[] {
-  const [only] = cells;
-  if (cells.length === 1 && only) {
-    const interval = through(only, from, direction);
-    return interval ? [interval] : NONE;
-  }
-  const found = cells
-    .flatMap((cell) => through(cell, from, direction) ?? [])
-    .sort((a, b) => a.enters - b.enters);
-  return found.reduce<Interval[]>((list, next) => {
-    const last = list.at(-1);
-    if (last && next.enters - last.leaves < HAIR)
-      list[list.length - 1] = { ...last, leaves: next.leaves, sides: [last.sides[0], next.sides[1]] };
-    else list.push(next);
-    return list;
-  }, []);
-}
-
-const NONE: readonly Interval[] = [];
-
-function through(cell: Body, from: Vec3, direction: Vec3): Interval | undefined {
-  const w = way(cell, from, direction);
-  if (!w) return undefined;
-  const [into, out] = w.through;
-  return { enters: w.enters, leaves: w.leaves, sides: [cell.sides[into]!.side, cell.sides[out]!.side] };
-}
-
-/** Pieces whose bounds a stretch of a line comes within `about` of. */
-function inLine(
-  pieces: readonly Piece[],
-  near: readonly number[],
-  from: Vec3,
-  direction: Vec3,
-  begin: number,
-  end: number,
-  about: number,
-): number[] {
-  const { least: low, most: high } = boundsOf([
-    add(from, scaled(direction, begin)),
-    add(from, scaled(direction, end)),
-  ]);
-  return near.filter((i) => {
-    const { least, most } = pieces[i]!.bounds;
-    for (const k of [0, 1, 2] as const)
-      if (high[k] < least[k] - about || low[k] > most[k] + about) return false;
-    return true;
-  });
-}
-
-function nearestSide(
-  pieces: readonly Piece[],
-  passes: readonly Passed[],
-  start: Vec3,
-  direction: Vec3,
-  length: number,
-  radius: number,
-): Clearance | undefined {
-  let best: Clearance | undefined;
-  for (const { piece, enters, leaves } of passes) {
-    if (enters > length - HAIR) continue;
-    const ends = [
-      add(start, scaled(direction, Math.max(0, enters))),
-      add(start, scaled(direction, Math.min(leaves, length))),
-    ] as const;
-    const { cells } = pieces[piece]!;
-    const frame = cells.length > 1 ? boundsOf(ends) : undefined;
-    for (const cell of cells) {
-      // A side of a cell that the screw does not pass is no nearer than the cell itself.
-      const least = frame ? boundsApart(frame, cell.bounds) : -HAIR;
-      eachSideways(cell, direction, ends, (side, distance) => {
-        if (distance <= -HAIR) return;
-        const wood = Math.max(distance, least) - radius;
-        if (!best || wood < best.wood - 1e-6) best = { piece, side, wood };
-      });
-    }
-  }
-  return best;
-}
-
-/** Faces of a cell beside a screw, and how far inside each its two ends lie at least. */
-function eachSideways(
-  cell: Body,
-  direction: Vec3,
-  ends: readonly [Vec3, Vec3],
-  visit: (side: BoardSide, distance: number) => void,
-): void {
-  if (!cell.aligned) {
-    for (const { normal, offset, inner, side } of cell.facets)
-      if (!inner && Math.abs(dot(normal, direction)) <= SIDEWAYS)
-        visit(side, offset - Math.max(dot(normal, ends[0]), dot(normal, ends[1])));
-    return;
-  }
-  for (const k of [0, 1, 2] as const) {
-    if (Math.abs(direction[k]) > SIDEWAYS) continue;
-    const near = cell.sides[cell.looks[2 * k]!]!;
-    const far = cell.sides[cell.looks[2 * k + 1]!]!;
-    if (!near.inner) visit(near.side, Math.min(ends[0][k], ends[1][k]) - cell.bounds.least[k]);
-    if (!far.inner) visit(far.side, cell.bounds.most[k] - Math.max(ends[0][k], ends[1][k]));
-  }
-}
-
-/** A face is beside a screw, and not before it, up to this cosine between its normal and the screw. */
-const SIDEWAYS = 0.5;
-
-/** What stands in the room that a driver needs behind the head. */
-function roomBehind(
-  pieces: readonly Piece[],
-  near: readonly number[],
-  start: Vec3,
-  direction: Vec3,
-  { long, short }: Field,
-): PlacedScrew["behind"] {
-  const back: Vec3 = scaled(direction, -1);
-  const there = inLine(pieces, near, start, back, HAIR, DRIVER.length, DRIVER.radius);
-  if (there.length === 0) return undefined;
-  let best: PlacedScrew["behind"];
-  // Beside the bit there is room; only the drill behind it is thick.
-  const look = (ray: Vec3, from: number): void => {
-    for (const i of there)
-      for (const { enters, leaves } of intervals(pieces[i]!, ray, back)) {
-        if (leaves < from + HAIR || enters > DRIVER.length) continue;
-        const room = Math.max(from, enters);
-        if (!best || room < best.room) best = { piece: i, room };
-      }
-  };
-  look(start, HAIR);
-  for (const side of [long, short])
-    for (const by of [DRIVER.radius, -DRIVER.radius]) look(add(start, scaled(side, by)), DRIVER.bit);
-  return best;
-}

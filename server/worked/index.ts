@@ -2,7 +2,6 @@
 
 export { HAIRLINE, TOUCHING } from "../solid/contact";
 export * from "./boxes";
-export { DRIVER } from "./driving";
 export { FUNCTIONS, PROPERTIES } from "./expressions";
 export * from "./fasteners";
 export * from "./fault";
@@ -29,6 +28,7 @@ export * from "./room-taken";
 export { EVEN, type UnevenRow } from "./rows";
 export { type Blocked, blockedScrews, intoEnds, missingScrews, type TipOut, tipOut } from "./screw-facts";
 export * from "./screw-sides";
+export { DRIVER } from "./screw-way";
 export * from "./screws";
 export * from "./set-out";
 export type { Extent3, Limit, Settings, Tools } from "./settings";

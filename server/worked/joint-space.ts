@@ -7,11 +7,12 @@ import type { BoardSide } from "../solid/convex";
 import { LENGTH, type Quantity, roughly } from "../units";
 import { chosen } from "./choose";
 import { type Crossing, crossingsOf } from "./crossings";
-import { type Passed, type PlacedScrew, screwCount, screwsOf } from "./driving";
+import { screwCount, screwsOf } from "./driving";
 import type { Size } from "./fasteners";
 import { type NearMiss, nearMisses } from "./near";
 import { drive, type Face, type Layer, type Path } from "./paths";
 import type { Piece } from "./pieces";
+import type { Passed, PlacedScrew } from "./screw-way";
 import { copiesOf, type Space } from "./space";
 
 export interface JointInSpace {

@@ -4,11 +4,11 @@
  */
 import type { BoardSide } from "../solid/convex";
 import { dot, type Vec3 } from "../solid/vector";
-import { DRIVER, type PlacedScrew } from "./driving";
 import type { Joint } from "./joints";
 import { standsAlready } from "./order-of-work";
 import type { Path } from "./paths";
 import type { Piece } from "./pieces";
+import { DRIVER, type PlacedScrew } from "./screw-way";
 import { isBolt } from "./screws";
 import type { Worked } from "./work";
 

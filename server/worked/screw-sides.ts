@@ -3,10 +3,11 @@ import type { BoardSide } from "../solid/convex";
 import { dot } from "../solid/vector";
 import { metricDiameters, placing, screwGauges, usualScrewLengths } from "../trade";
 import { fraction, INCH } from "../units";
-import { type Clearance, type PlacedScrew, screwsOf } from "./driving";
+import { screwsOf } from "./driving";
 import type { Joint } from "./joints";
 import type { Piece } from "./pieces";
 import { faceName, nearly, TIGHT } from "./screw-facts";
+import type { Clearance, PlacedScrew } from "./screw-way";
 import type { Worked } from "./work";
 
 const INCH_MM = fraction.toNumber(INCH);

@@ -2,9 +2,9 @@
 import type { BoardSide } from "../solid/convex";
 import { seenFrom } from "../solid/pose";
 import { dot, type Vec3 } from "../solid/vector";
-import type { PlacedScrew } from "./driving";
 import type { Joint } from "./joints";
 import type { Piece } from "./pieces";
+import type { PlacedScrew } from "./screw-way";
 import type { Space } from "./space";
 
 /** A side of a piece as it stands in the finished thing. */
