@@ -13,6 +13,7 @@ import {
   Close,
   Equals,
   endOf,
+  Gauge,
   KEYWORDS,
   Length,
   Literal,
@@ -22,6 +23,7 @@ import {
   Section,
   Slash,
   Stray,
+  UNIT_WORDS,
 } from "./tokens";
 import type { Complaint, Span } from "./tree";
 
@@ -101,6 +103,11 @@ const named = (span: Span, says: "name-blank" | "name-form", found: string, bett
 /** The words and signs that join a head: `of`, `=`, `into`. */
 function* joins({ entry, at, tokens }: Here): Generator<Complaint> {
   const put = at ?? tokens[tokens.length - 1]!;
+  const said = tokens[tokens.indexOf(put) - 1];
+  if (entry === "part" && said && tokens.length > 3 && nearest(said.image, ["of"]).length > 0) {
+    const slots = { found: shorten(said.image), near: "of" };
+    yield complain(spanOf(said), "not-understood", "word-near", slots, swap(spanOf(said), "of"));
+  }
   if (entry === "part" && put.image !== "of") {
     yield complain(spanOf(put), "not-understood", "of-missing", { found: put.image }, insert(put, "of"));
   }
@@ -121,13 +128,29 @@ const insert = (before: IToken, text: string): NonNullable<Complaint["cure"]> =>
 });
 
 /** Numbers and their units, as people write them elsewhere. */
-function* numbers({ tokens, i, before, text }: Here, at: IToken): Generator<Complaint> {
-  type Says = "blank-unit" | "mixed-number" | "inches-unmarked" | "money-behind";
+function* numbers({ tokens, i, before, text, form }: Here, at: IToken): Generator<Complaint> {
+  type Says = "blank-unit" | "mixed-number" | "inches-unmarked" | "millimetres-unmarked" | "money-behind";
   const number = (says: Says, span: Span, better: string) =>
     complain(span, "bad-number", says, { found: wordsOf(text, span), better }, swap(span, better));
   if (/^[$€£]$/.test(tokens[i + 1]?.image ?? "") && at.tokenType === Numeral) {
     const money = tokens[i + 1]!;
     yield number("money-behind", spanOf(at, money), `${money.image}${at.image}`);
+  }
+  if (form?.opens[0] === "sold" && at.tokenType === Numeral && before?.tokenType === Length) {
+    const better = `${/[$€£]/.exec(text)?.[0] ?? "$"}${at.image}`;
+    yield complain(
+      spanOf(at),
+      "bad-number",
+      "price-unmarked",
+      { found: at.image, better },
+      swap(spanOf(at), better),
+    );
+  }
+  const size = at.tokenType === Gauge || whole(at) ? tokens[i + 2] : undefined;
+  if (size && tokens[i + 1]?.tokenType === By && size.tokenType === Numeral) {
+    const span = spanOf(at, size);
+    if (at.tokenType === Gauge) yield number("inches-unmarked", span, `${wordsOf(text, span)}"`);
+    else yield number("millimetres-unmarked", span, `${wordsOf(text, span)}mm`);
   }
   const unit = UNIT_WORDS.get(at.image);
   if (before?.tokenType === Numeral && unit) {
@@ -157,28 +180,6 @@ function* numbers({ tokens, i, before, text }: Here, at: IToken): Generator<Comp
     }
   }
 }
-
-/** Unit words that people write after a blank, and the form that is read. */
-const UNIT_WORDS: ReadonlyMap<string, string> = new Map([
-  ["in", '"'],
-  ["inch", '"'],
-  ["inches", '"'],
-  ["ft", "'"],
-  ["foot", "'"],
-  ["feet", "'"],
-  ["mm", "mm"],
-  ["cm", "cm"],
-  ["m", "m"],
-  ["millimetre", "mm"],
-  ["millimetres", "mm"],
-  ["millimeters", "mm"],
-  ["metre", "m"],
-  ["metres", "m"],
-  ["meters", "m"],
-  ["deg", "°"],
-  ["degree", "°"],
-  ["degrees", "°"],
-]);
 
 /** From this number up, a board's name is its size in millimetres. */
 const LEAST_METRIC = 12;
@@ -364,6 +365,7 @@ function* words({ entry, tokens, text, opensLine, part, form }: Here, at: IToken
   const habit = HABITS.get(small);
   const opening = part === "clause" && at === first && !form;
   for (const near of [
+    ...(form?.opens[0] === "lumber" && small === "metric" ? ["planed metric"] : []),
     ...(habit ? [habit] : []),
     ...(opening ? [] : nearest(small, [...KEYWORDS, "because"])),
   ]) {

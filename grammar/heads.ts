@@ -1,7 +1,8 @@
 /** Which rule reads the head of an entry: what stands on its first line before the first comma. */
 import type { IToken } from "chevrotain";
 import { rules } from "./clauses";
-import type { Clause, Head, Name } from "./tree";
+import { entryForm } from "./forms";
+import type { Clause, Entry, Head, Name } from "./tree";
 
 /** A head, with the clause that may stand in it (`load shelf 40 lb spread`). */
 export type ReadHead = Head & { readonly lie?: Clause };
@@ -66,4 +67,23 @@ export function emptyHead(kind: string, at: number): ReadHead | undefined {
   if (kind === "tools") return { kind: "tools" };
   if (kind === "plan" || kind === "note" || kind === "step") return { kind, title: missingAt(at) };
   return undefined;
+}
+
+/** How many lines before one are looked at for the line that it was meant to go on from. */
+const MOST_BACK = 8;
+
+/**
+ * The first word of the entry before the next one. Lines that were themselves meant to go on from an entry, and were not
+ * read, lead to that one. `before` is the first word of what stands before all of them.
+ */
+export function aboveOf(entries: readonly Entry[], before?: string): string | undefined {
+  const words = [
+    ...(before === undefined ? [] : [before]),
+    ...entries.slice(-MOST_BACK).map((e) => e.keyword.text),
+  ];
+  const last = words[words.length - 1];
+  const from = words.findLastIndex((word) => Object.hasOwn(HEADS, word));
+  const clauses = entryForm(words[from] ?? "")?.clauses ?? [];
+  const goOn = words.slice(from + 1).every((word) => clauses.some((f) => f.opens[0] === word));
+  return goOn ? words[from] : last;
 }

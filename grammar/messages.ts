@@ -34,12 +34,14 @@ export const SYNTAX_TEMPLATES = {
   },
   "not-understood": {
     ...CURES,
-    "clause-near": "“{word}” is not part of a {entry} line. Did you mean “{near}”?",
-    "clause-unknown": "“{word}” is not part of a {entry} line. It can go on with {words}.",
+    "clause-near": "“{word}” is not part of {a} {entry} line. Did you mean “{near}”?",
+    "clause-unknown": "“{word}” is not part of {a} {entry} line. It can go on with {words}.",
     "spread-form":
       "To set a row out evenly, say between what or over what: spread between left legs and right legs, or spread over posts.",
+    "assembly-line":
+      "The lines inside an assembly open with place, fasten or glue, and not with “{word}”. Anything else stands on a line of its own, at the left edge.",
     "clause-none":
-      "A {entry} line has nothing after a comma, but here comes “{word}”. Write it like: {example}",
+      "{A} {entry} line has nothing after a comma, but here comes “{word}”. Write it like: {example}",
     "word-near": "“{found}” does not fit here. Did you mean “{near}”?",
     "small-letters": "“{found}” is written in small letters: {better}.",
     "more-wanted": "Something is missing after “{after}”. Write it like: {example}",
@@ -91,6 +93,9 @@ export const SYNTAX_TEMPLATES = {
     "mixed-number": "“{found}” is one length. Write {better}.",
     "money-behind": "The currency stands before the number: {better}.",
     "inches-unmarked": "“{found}” does not say what its last number is. If it is inches, write {better}.",
+    "price-unmarked": "“{found}” has no unit. If it is a price, write {better}.",
+    "millimetres-unmarked":
+      "“{found}” does not say what its last number is. If it is millimetres, write {better}.",
     "gauge-alone": '“{found}” says how thick the screw is, not how long. Write it like: {found} x 1-1/4"',
   },
   "indented-alone": {
@@ -229,14 +234,21 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   if (first.tokenType === Stray) return undefined;
   const isWord = /^[\p{L}_]/u.test(first.image);
   if (!isWord && forms.some((f) => f.opens.length === 0)) return undefined;
+  if (entry === "assembly") {
+    const inside = ["place", "fasten", "glue"];
+    const near = ENTRY_HABITS.get(first.image.toLowerCase()) ?? nearest(first.image.toLowerCase(), inside)[0];
+    if (!near || !inside.includes(near)) return complain(span, "not-understood", "assembly-line", { word });
+    return complain(span, "not-understood", "clause-near", { word, a: "an", entry, near }, swap(span, near));
+  }
   if (forms.length === 0) {
-    const slots = { word, entry, example: exampleOf(entry) };
+    const slots = { A: article(entry, "A"), word, entry, example: exampleOf(entry) };
     return complain(span, "not-understood", "clause-none", slots);
   }
+  const a = article(entry);
   const habit = entry === "place" ? placeHabit(tokens) : undefined;
   if (habit) {
     const whole = spanOf(first, tokens[habit.words - 1]);
-    const slots = { word: wordsOf(text, whole), entry, near: habit.near };
+    const slots = { word: wordsOf(text, whole), a, entry, near: habit.near };
     return complain(whole, "not-understood", "clause-near", slots, swap(whole, habit.near));
   }
   if (entry === "place" && EVENLY.has(first.image.toLowerCase()))
@@ -244,12 +256,12 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   const openings = [...new Set(forms.flatMap((f) => f.opens.slice(0, 1)))];
   const near = isWord ? nearest(first.image.toLowerCase(), openings)[0] : undefined;
   if (near && near !== first.image) {
-    return complain(span, "not-understood", "clause-near", { word, entry, near }, swap(span, near));
+    return complain(span, "not-understood", "clause-near", { word, a, entry, near }, swap(span, near));
   }
   if (entry === "fasten") return undefined;
   const words = listed(forms.flatMap((f) => (f.opens.length > 0 ? [f.opens.join(" ")] : [])).slice(0, 6));
   const found = isWord ? word : wordsOf(text, spanOf(first, tokens[tokens.length - 1]!));
-  return complain(span, "not-understood", "clause-unknown", { word: found, entry, words });
+  return complain(span, "not-understood", "clause-unknown", { word: found, a, entry, words });
 }
 
 /** The first line of an entry's example. */
@@ -265,6 +277,20 @@ export function badName(token: IToken): Complaint {
   const better = says === "small-letters" ? small : nameLike(token.image);
   const slots = { found: shorten(token.image), better };
   return complain(span, "bad-name", says, slots, swap(span, better));
+}
+
+/** `Front Leg 4 of 2x4`: the words before a count, an `of` or an `=`. */
+export function nameOfWords(entry: string, tokens: readonly IToken[]): IToken[] {
+  if (entry !== "part" && entry !== "measure") return [];
+  const end = tokens.findIndex((t) => !isWord(t) || t.image === "of");
+  return tokens.slice(0, end < 0 ? tokens.length : end);
+}
+
+/** A name of several words is one word, in small letters. */
+export function nameInWords(text: string, words: readonly IToken[]): Complaint {
+  const span = spanOf(words[0]!, words[words.length - 1]);
+  const slots = { found: wordsOf(text, span), better: nameLike(text.slice(span.start, span.end)) };
+  return complain(span, "bad-name", "name-blank", slots, swap(span, slots.better));
 }
 
 /** The nearest text that can be a name. */
@@ -283,6 +309,10 @@ export const wordsOf = (text: string, span: Span): string =>
   shorten(text.slice(span.start, span.end).replace(/\s+/g, " "));
 
 export const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text);
+
+/** `a` or `an`, by how the word or the number behind it is said: `an assembly`, `an 8' board`. */
+export const article = (word: string, a: "a" | "A" = "a"): string =>
+  /^(?:8|1[18](?!\d)|[aeio])/i.test(word) ? `${a}n` : a;
 
 /** `a, b or c` */
 export function listed(words: readonly string[]): string {

@@ -2,10 +2,10 @@
 
 /**
  * Those of `known` within a third of the word's length in edits (insert, delete, replace, swap neighbours), nearest
- * first, ties in the order given; nothing when nothing is near. Words over 40 letters have no neighbours.
+ * first, ties in the order given; nothing when nothing is near. Single letters and words over 40 letters have no neighbours.
  */
 export function nearest(word: string, known: Iterable<string>, most = 3): string[] {
-  if (word.length > 40) return [];
+  if (word.length < 2 || word.length > 40) return [];
   const reach = Math.max(1, Math.floor(word.length / 3));
   const found: { name: string; far: number }[] = [];
   for (const name of known) {

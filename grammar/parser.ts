@@ -7,7 +7,7 @@ import { detached, moved, type Piece, piecesOf, Shelf } from "./chunks";
 import { CLAUSES, goesOn, rules } from "./clauses";
 import { clauseForm, entryForm, type Form } from "./forms";
 import { entryGuesses, guesses } from "./guesses";
-import { emptyHead, HEADS, type ReadHead } from "./heads";
+import { aboveOf, emptyHead, HEADS, type ReadHead } from "./heads";
 import {
   badName,
   complain,
@@ -15,6 +15,8 @@ import {
   type Failure,
   isWord,
   NAME,
+  nameInWords,
+  nameOfWords,
   notUnderstood,
   spanOf,
   unknownEntry,
@@ -77,7 +79,7 @@ function read(text: string, shelf: Shelf): Pick<Tree, "entries" | "comments"> & 
     let own = text.slice(at, starts[i + 1] ?? text.length);
     let piece = shelf.find(own, at);
     if (!piece) {
-      const above = entries[entries.length - 1]?.keyword.text;
+      const above = aboveOf(entries);
       own = detached(own);
       const fresh = readPiece(own, above);
       piece = moved({ entries: fresh.entries, comments: fresh.comments }, at);
@@ -109,7 +111,7 @@ function readPiece(text: string, above: string | undefined): Piece & Pick<Readin
       const cure = { says: "outdent", slots: {}, start, end: first.startOffset, text: "" };
       put(reading, complain(spanOf(first), "indented-alone", "indented", {}, cure));
     }
-    entries.push(readEntry(reading, group, entries[entries.length - 1]?.keyword.text ?? above));
+    entries.push(readEntry(reading, group, aboveOf(entries, above)));
   }
   return {
     entries,
@@ -208,7 +210,10 @@ function readHead(reading: Reading, first: IToken, tokens: IToken[]): ReadHead |
     return empty;
   }
   const wrong = tokens.filter((t, i) => isWord(t) && !NAME.test(t.image) && !followsNumber(tokens, i));
-  for (const t of wrong) put(reading, badName(t));
+  const name = nameOfWords(entry, tokens);
+  const whole = name.length > 1 && name.some((t) => wrong.includes(t)) ? name : [];
+  if (whole.length > 0) put(reading, nameInWords(reading.text, whole));
+  for (const t of wrong) if (!whole.includes(t)) put(reading, badName(t));
   return attempt(reading, tokens, failure, () => HEADS[entry]!(tokens), wrong.length > 0);
 }
 

@@ -23,6 +23,7 @@ const PLACE_HABITS: readonly (readonly [string, string])[] = [
   ["sitting on", "on"],
   ["on top of", "on"],
   ["touching", "on"],
+  ["flush to", "flush with"],
   ["below", "under"],
   ["underneath", "under"],
   ["beneath", "under"],
@@ -83,6 +84,21 @@ const BEHIND_VALUE: ReadonlySet<string> = new Set([
 export function* places({ entry, part, tokens, text }: Here): Generator<Complaint> {
   const [first, second] = tokens;
   if (entry !== "place" || part !== "clause" || !first || !second) return;
+  if (first.image === "flush" && SIDES.has(second.image)) {
+    const said = spanOf(first);
+    yield complain(
+      said,
+      "not-understood",
+      "word-near",
+      { found: "flush", near: "flush with" },
+      swap(said, "flush with"),
+    );
+  }
+  const way = first.tokenType === Numeral ? WAYS.get(second.image) : undefined;
+  if (way) {
+    const said = spanOf(second);
+    yield complain(said, "not-understood", "word-near", { found: second.image, near: way }, swap(said, way));
+  }
   const habit = placeHabit(tokens);
   const along = first.image === "spread" && ALONG.has(second.image);
   const near = habit?.near ?? (along ? "spread over" : undefined);
@@ -101,5 +117,13 @@ export function* places({ entry, part, tokens, text }: Here): Generator<Complain
     yield complain(spanOf(first), "not-understood", "word-extra", slots, leaveOut(text, first));
   }
 }
+
+const SIDES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "top", "bottom"]);
+/** Which way a row runs, as builders say it: `3 wide`. */
+const WAYS: ReadonlyMap<string, string> = new Map([
+  ["wide", "across"],
+  ["long", "across"],
+  ["tall", "high"],
+]);
 
 const ALONG: ReadonlySet<string> = new Set(["along", "in", "on", "across", "inside", "within", "down", "up"]);

@@ -270,3 +270,25 @@ export function tokenize(text: string): { tokens: IToken[]; comments: IToken[] }
 
 export const endOf = (token: IToken): number => token.startOffset + token.image.length;
 export const opensLine = lineStart;
+
+/** Unit words that people write after a blank, and the form that is read. */
+export const UNIT_WORDS: ReadonlyMap<string, string> = new Map([
+  ["in", '"'],
+  ["inch", '"'],
+  ["inches", '"'],
+  ["ft", "'"],
+  ["foot", "'"],
+  ["feet", "'"],
+  ["mm", "mm"],
+  ["cm", "cm"],
+  ["m", "m"],
+  ["millimetre", "mm"],
+  ["millimetres", "mm"],
+  ["millimeters", "mm"],
+  ["metre", "m"],
+  ["metres", "m"],
+  ["meters", "m"],
+  ["deg", "°"],
+  ["degree", "°"],
+  ["degrees", "°"],
+]);

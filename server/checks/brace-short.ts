@@ -32,7 +32,7 @@ place brace, diagonally on front of posts, from bottom left to top right
     long: "{part} is {typed} from tip to tip, but only {needs} fit from corner to corner.",
     miter: "{part} has ends mitered {typed}, but to lie level in its corners they take {needs}.",
     write: "Write {to}",
-    leave: "Or leave the length out: it follows from where the brace runs.",
+    leave: "Leave the length and the cuts of its ends out: they follow from where the brace runs.",
   },
   run: (worked) => [...worked.parts.values()].flatMap((part) => findingsOf(part.name, worked)),
 };
@@ -42,8 +42,11 @@ function findingsOf(name: string, worked: Worked): Finding[] {
   const needs = ifKnown(worked.placing.diagonalCut(name));
   const cut = ifKnown(part.cut);
   const written = part.declared.entry.clauses.some((c) => c.kind === "length");
-  if (!needs || !cut || !written) return [];
-  return [...lengthOf(part, cut.overall, needs.length, worked), ...miterOf(part, needs.miter)];
+  if (!needs || !cut) return [];
+  return [
+    ...(written ? lengthOf(part, cut.overall, needs.length, worked) : []),
+    ...miterOf(part, needs.miter),
+  ];
 }
 
 function lengthOf(part: Part, typed: number, needs: number, { settings }: Worked): Finding[] {
@@ -77,7 +80,8 @@ function miterOf(part: Part, needs: number): Finding[] {
   );
   if (!end) return [];
   const slots = { part: part.name, typed: end.miter ?? roughly(ANGLE, 0), needs: roughly(ANGLE, needs) };
-  return [{ at: end.at, about: [part.name], says: "miter", slots }];
+  const cures = [{ says: "leave", slots: {}, edits: [] }];
+  return [{ at: end.at, about: [part.name], says: "miter", slots, cures }];
 }
 
 /** Lengths that differ by less, in mm, agree whatever the plan's marks are: 1/64". */

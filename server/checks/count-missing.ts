@@ -1,3 +1,4 @@
+import { lookUp } from "../plan";
 import type { Check } from "./check";
 import { isPlaced, mayBePlaced } from "./placed";
 
@@ -22,7 +23,12 @@ part leg 4 of 2x4, length 28"
   run: (worked) =>
     [...worked.parts.values()]
       .filter((p) => p.counted === "unknown" && !isPlaced(p.name, worked) && !mayBePlaced(p.name, worked))
-      .filter((p) => !worked.faults.some((f) => f.kind === "unknown-name" && f.near.includes(p.name)))
+      .filter(
+        (p) =>
+          !worked.faults.some(
+            (f) => f.kind === "unknown-name" && f.near.some((n) => lookUp(worked.scope, n)?.name === p.name),
+          ),
+      )
       .filter((p) => p.declared.entry.kind === "part" && !p.declared.entry.count)
       .map((p) => ({
         at: p.declared.at,

@@ -1,6 +1,7 @@
 import { ifKnown } from "../plan";
 import type { Part, Worked } from "../worked";
 import type { Check, Finding } from "./check";
+import { ofKind } from "./faults";
 import { countCures, isPlaced, ringsWith } from "./placed";
 
 export const cutNeverPlaced: Check = {
@@ -35,9 +36,11 @@ place leg upright, on floor, at each corner of 30" x 16"
 
 /** Rings and assemblies of the plan itself that stand nowhere. */
 function wholes(worked: Worked): Finding[] {
+  // What would stand inside itself is told as that.
+  const circling = ofKind(worked, "circle").flatMap(({ path }) => path.map((p) => p.name));
   return [...worked.scope.declared.values()].flatMap(({ kind, name, role, at }): Finding[] => {
     const put = kind === "ring" || kind === "assembly";
-    if (!put || role !== "plan" || isPlaced(name, worked)) return [];
+    if (!put || role !== "plan" || isPlaced(name, worked) || circling.includes(name)) return [];
     return [{ at, about: [name], says: "whole", slots: { name } }];
   });
 }

@@ -50,7 +50,9 @@ place top across, flat, on legs, flush with left of legs, flush with front of le
   },
   run: (worked) => {
     if (!worked.pieces.complete) return [];
-    const groups = hangingGroups(worked).filter((g) => g.gap <= TOUCHING || g.gap > HAIRLINE);
+    const groups = hangingGroups(worked)
+      .filter((g) => g.gap <= TOUCHING || g.gap > HAIRLINE)
+      .filter((g) => !toldAsGap(g, worked));
     if (groups.length === 0) return [];
     if (!standsSomewhere(worked)) return wallHung(worked);
     const byLine = new Map<string, Hanging[]>();
@@ -61,6 +63,12 @@ place top across, flat, on legs, flush with left of legs, flush with front of le
     return [...byLine.values()].map((g, n) => findingOf(g, worked, n < MOST_TRIED));
   },
 };
+
+/** Whether a piece of the group stands off what a joint joins it to, which is an error of its own (`not-touching`). */
+const toldAsGap = ({ group }: Hanging, { joints, space }: Worked): boolean =>
+  joints.some(({ placed }) =>
+    placed?.misses.some((m) => [m.first, m.into].some((i) => group.includes(space.pieces[i]!))),
+  );
 
 function wallHung({ space }: Worked): Finding[] {
   const lowest = space.pieces.reduce((a, b) => (b.bounds.least[2] < a.bounds.least[2] ? b : a));

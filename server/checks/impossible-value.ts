@@ -1,3 +1,4 @@
+import type { Fault } from "../worked";
 import type { Check } from "./check";
 import { ofKind } from "./faults";
 import { textAt } from "./writing";
@@ -30,7 +31,8 @@ part leg 4 of 2x4, length rim - thickness of 1x4
     "too large": "“{here}” comes to far too large a number.",
     "too few values": "The values for “{what}” should be {most} in number, not {found}.",
     overfilled: "{what} would be filled above its rim: {found}, where {most} is the most.",
-    underfilled: "{what} would be filled to below its bottom: {found}, where it is {most} deep.",
+    underfilled: "{what} would be filled {found} deep, which is less than nothing.",
+    "underfilled-rim": "{what} would be filled to {found} below its rim, but it is only {most} deep.",
     "no inside": "{what} has no inside of that size.",
     uncuttable: "{what} cannot be cut with these ends.",
     lean: "What is placed leans to the left, the right, the front or the back, and a ring also in or out; “{here}” says none of these.",
@@ -41,7 +43,7 @@ part leg 4 of 2x4, length rim - thickness of 1x4
     ofKind(worked, "impossible").map((fault) => ({
       at: fault.at,
       about: [fault.what],
-      says: fault.why,
+      says: belowRim(fault) ? "underfilled-rim" : fault.why,
       slots: {
         what: fault.what,
         found: fault.found ?? "",
@@ -50,3 +52,7 @@ part leg 4 of 2x4, length rim - thickness of 1x4
       },
     })),
 };
+
+/** A depth below the rim, and not one from the bottom up, which would be less than nothing. */
+const belowRim = ({ why, found }: Extract<Fault, { kind: "impossible" }>): boolean =>
+  why === "underfilled" && found !== undefined && found.approx >= 0;

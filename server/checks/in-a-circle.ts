@@ -28,18 +28,23 @@ part leg 4 of 2x4, length leg-height
     assemblies: "“{name}” would stand inside itself: {path}. One of these lines must place something else.",
     files: "This file comes back to itself: {path}. Take one of the bring lines out.",
     step: "“{name}” is asked for here.",
+    "step-place": "This line asks {name}.",
   },
   run: (worked) => [...values(worked), ...files(worked)],
 };
 
 function values(worked: Worked): Finding[] {
-  return ofKind(worked, "circle").map(({ at, path }) => ({
-    at,
-    about: path.map((p) => p.name),
-    says: sayingOf(path, worked),
-    slots: { name: path[0]!.name, path: path.map((p) => p.name).join(" → ") },
-    related: path.slice(1, -1).map((p) => ({ at: p.at, says: "step", slots: { name: p.name } })),
-  }));
+  return ofKind(worked, "circle").map(({ at, path }) => {
+    const says = sayingOf(path, worked);
+    const step = says === "places" ? "step-place" : "step";
+    return {
+      at,
+      about: path.map((p) => p.name),
+      says,
+      slots: { name: path[0]!.name, path: path.map((p) => p.name).join(" → ") },
+      related: path.slice(1, -1).map((p) => ({ at: p.at, says: step, slots: { name: p.name } })),
+    };
+  });
 }
 
 /** Places that lean on each other, assemblies inside each other, or values. */

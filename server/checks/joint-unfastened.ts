@@ -33,6 +33,9 @@ fasten top into rail, 4 #8 x 2" along it, pilot 1/8"
   templates: {
     one: "{piece} lies on {other}, but no line joins it to anything: it can be lifted out.",
     some: "{piece} lies on {other}, but no line joins it to anything, nor {more} like it: they can be lifted out.",
+    "one-beside": "{piece} touches {other}, but no line joins it to anything: it stands loose.",
+    "some-beside":
+      "{piece} touches {other}, but no line joins it to anything, nor {more} like it: they stand loose.",
     here: "{other} is placed here.",
     join: "Join them: fasten {part} into {into}, with its screws.",
   },
@@ -52,16 +55,19 @@ function alike({ loose, space }: Worked): Map<string, LoosePiece[]> {
 function findingOf(group: readonly LoosePiece[], { space }: Worked): Finding {
   const [piece, other] = [space.pieces[group[0]!.piece]!, space.pieces[group[0]!.on]!];
   const more = group.length - 1;
+  const { is } = group[0]!;
+  // What lies on a piece is screwed to it from above.
+  const [part, into] = is === "under" ? [other.part, piece.part] : [piece.part, other.part];
   return {
     at: piece.at,
     about: [piece.part, ...piece.owners.map((o) => o.name)],
-    says: more > 0 ? "some" : "one",
+    says: `${more > 0 ? "some" : "one"}${is === "on" ? "" : "-beside"}`,
     slots: {
       piece: pieceName(piece),
       other: pieceName(other),
       more: more === 1 ? "the other one" : `the ${more} others`,
     },
     related: [{ says: "here", slots: { other: pieceName(other) }, at: other.at }],
-    cures: [{ says: "join", slots: { part: piece.part, into: other.part }, edits: [] }],
+    cures: [{ says: "join", slots: { part, into }, edits: [] }],
   };
 }

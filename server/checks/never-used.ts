@@ -27,14 +27,18 @@ part leg 4 of 2x4, length rim
   run: (worked) => {
     if (someLineUnread(worked) || !makesSomething(worked)) return [];
     const used = usedNames(worked);
-    return [...worked.scope.declared.values()]
-      .filter((d) => d.role === "plan" && !OF_ITSELF.has(d.kind) && !used.has(d.name))
-      .map((d) => ({
-        at: d.at,
-        about: [d.name],
-        says: "unused",
-        slots: { name: d.name, kind: kindWord(d.kind) },
-      }));
+    return (
+      [...worked.scope.declared.values()]
+        .filter((d) => d.role === "plan" && !OF_ITSELF.has(d.kind) && !used.has(d.name))
+        // Among things that are placed, one that is not is told as cut-never-placed.
+        .filter((d) => d.kind !== "assembly" || worked.placing.plan.placements.length === 0)
+        .map((d) => ({
+          at: d.at,
+          about: [d.name],
+          says: "unused",
+          slots: { name: d.name, kind: kindWord(d.kind) },
+        }))
+    );
   },
 };
 
@@ -59,7 +63,8 @@ function usedNames(worked: Worked): Set<string> {
   for (const fault of faults) {
     if (fault.kind !== "unknown-name") continue;
     const minus = minusIn(fault, worked);
-    for (const name of minus ? [minus.from, minus.less ?? minus.from] : fault.near) used.add(name);
+    for (const name of minus ? [minus.from, minus.less ?? minus.from] : fault.near)
+      used.add(lookUp(scope, name)?.name ?? name);
   }
   return used;
 }

@@ -67,7 +67,7 @@ function findingOf(joint: Joint, blocked: readonly Blocked[], worked: Worked): F
     about: [...new Set(all.flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]))],
     says: "blocked",
     slots: {
-      screw: name.startsWith("A ") ? `a ${name.slice(2)}` : name,
+      screw: name.replace(/^A/, "a"),
       first: pieceName(first!),
       room,
       by,

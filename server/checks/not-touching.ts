@@ -1,5 +1,5 @@
 import type { At } from "../plan";
-import type { Joint, NearMiss, Worked } from "../worked";
+import { type Joint, type NearMiss, TOUCHING, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
 import { mm, pieceName, wayWords } from "./piece-words";
@@ -35,25 +35,43 @@ fasten rail into leg, 2 #8 x 1-5/8" at each crossing
     never: "This line joins {name} to {others}, but no {name} lies on any of them with a face.",
     loose: "{subject} is put between {first} and {second}, but is {gap} shorter than the room between them.",
     here: "{piece} is placed here.",
+    fill: "Make {subject} {gap} longer, or set what it stands between {gap} closer.",
   },
   run: (worked) => [
     ...worked.joints.flatMap((joint) => ofJoint(joint, worked)),
-    ...ofKind(worked, "loose").map(
+    ...looseOnes(worked).map(
       ({ at, subject, gap, first, second }): Finding => ({
         at,
         about: [subject],
         says: "loose",
         slots: { subject, gap, first, second },
+        cures: [{ says: "fill", slots: { subject, gap }, edits: [] }],
       }),
     ),
   ],
 };
 
+/** Pieces put between two others that leave room there; the same of one part in several lines is told once. */
+const looseOnes = (worked: Worked) =>
+  ofKind(worked, "loose").filter(
+    ({ subject, gap }, i, all) =>
+      all.findIndex((o) => o.subject === subject && Math.abs(o.gap.approx - gap.approx) <= TOUCHING) === i,
+  );
+
+/** Whether a gap of a joint is that of a piece which is too short for the room it is put in. */
+const isLoose = (miss: NearMiss, worked: Worked): boolean =>
+  looseOnes(worked).some(
+    ({ subject, gap }) =>
+      [miss.first, miss.into].some((i) => worked.space.pieces[i]!.part === subject) &&
+      Math.abs(gap.approx - miss.gap) <= TOUCHING,
+  );
+
 function ofJoint(joint: Joint, worked: Worked): Finding[] {
   const { placed } = joint;
   if (!placed) return [];
-  const [worst] = [...placed.misses].sort((a, b) => b.gap - a.gap);
-  if (worst) return [gapOf(joint, worst, placed.misses.length - 1, worked)];
+  const misses = placed.misses.filter((m) => !isLoose(m, worked)).sort((a, b) => b.gap - a.gap);
+  const [worst] = misses;
+  if (worst) return [gapOf(joint, worst, misses.length - 1, worked)];
   return placed.unmet.slice(0, 1).map(({ name, thing }): Finding => {
     const others = [...joint.entry.first, ...joint.entry.through, ...joint.entry.into]
       .map((s) => s.thing.name.text)

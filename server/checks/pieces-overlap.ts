@@ -1,5 +1,5 @@
 import type { Quantity } from "../units";
-import { AXIS_WORDS, type Overlap, overlapsOf, type Worked } from "../worked";
+import { AXIS_WORDS, clearWhenMoved, HAIRLINE, type Overlap, overlapsOf, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { distanceCure, MOST_TRIED } from "./move-cure";
 import { mm, pieceName, wayWords } from "./piece-words";
@@ -30,11 +30,15 @@ place top across, flat, 20" up, flush with left of legs, flush with front of leg
   templates: {
     axis: "{low} reaches {to} {from}, and {high} already begins at {starts}: they overlap by {depth} {way}{more}.",
     plain: "{first} and {second} overlap by {depth} {way}{more}.",
+    same: "{second} stands just where {first} stands already{more}.",
     here: "{piece} is placed here.",
     distance: "Write {new} instead of {old}: {second} then stands clear.",
     move: "Move {second} {depth} {toward}, or take that much off one of the two.",
+    shorten:
+      "Take {depth} off one of the two, or move one: {second} alone cannot go {toward}, where something else stands.",
     askew:
       "Move one of the two, or cut it shorter or to another angle, until they are {depth} further apart.",
+    twice: "Take one of the two out, or put {second} somewhere else.",
     row: "Set the pieces of this row {depth} further apart.",
   },
   run: (worked) => overlapsOf(worked).map((o, n) => findingOf(o, worked, n < MOST_TRIED)),
@@ -49,19 +53,33 @@ function findingOf(overlap: Overlap, worked: Worked, tries: boolean): Finding {
   const way = axis === undefined ? "at an angle" : AXIS_WORDS[axis];
   const common = { depth, way, more: count > 1 ? `, and ${pairs}` : "" };
   const sides = sidesOf(overlap);
+  const told = { first: pieceName(first), second: pieceName(second) };
   const one = earlier.at.file === later.at.file && earlier.at.start === later.at.start;
+  const same = inOnePlace(overlap);
   const names = pieces.flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]);
   return {
     at: later.at,
     about: [...new Set(names)],
-    ...(sides
+    ...(sides && !same
       ? { says: "axis", slots: { ...common, ...sides } }
-      : { says: "plain", slots: { ...common, first: pieceName(first), second: pieceName(second) } }),
+      : { says: same ? "same" : "plain", slots: { ...common, ...told } }),
     numbers: [{ name: "overlap", value: depth, source: "worked out" }],
     related: one ? [] : [{ says: "here", slots: { piece: pieceName(first) }, at: earlier.at }],
-    cures: one ? [{ says: "row", slots: { depth }, edits: [] }] : curesOf(overlap, worked, tries),
+    cures: same
+      ? [{ says: "twice", slots: told, edits: [] }]
+      : one
+        ? [{ says: "row", slots: { depth }, edits: [] }]
+        : curesOf(overlap, worked, tries),
   };
 }
+
+/** Whether the one stands in the very place of the other. */
+const inOnePlace = ({ pieces: [a, b] }: Overlap): boolean =>
+  ([0, 1, 2] as const).every(
+    (k) =>
+      Math.abs(a.bounds.least[k] - b.bounds.least[k]) <= HAIRLINE &&
+      Math.abs(a.bounds.most[k] - b.bounds.most[k]) <= HAIRLINE,
+  );
 
 const FROM = ["from the left", "from the front", "up from the floor"] as const;
 
@@ -74,12 +92,28 @@ function sidesOf({ pieces, out, axis, depth }: Overlap): Record<string, string |
   return { low: pieceName(low), high: pieceName(high), to: mm(to), starts: mm(starts), from: FROM[axis] };
 }
 
+/** A move the other way is offered up to so many times the overlap. */
+const MOST_FARTHER = 3;
+
 function curesOf(overlap: Overlap, worked: Worked, tries: boolean): Cure[] {
   const { pieces, out, axis } = overlap;
   const depth = mm(overlap.depth);
   if (axis === undefined) return [{ says: "askew", slots: { depth }, edits: [] }];
-  const slots = { second: pieceName(pieces[1]), depth, toward: wayWords(out) };
-  const shift = Math.sign(out[axis]) * overlap.depth;
-  const other = tries ? distanceCure(overlap.lines[1], axis, shift, worked, [], slots) : [];
-  return [...other, { says: "move", slots, edits: [] }];
+  const [first, second] = pieces;
+  const slots = { second: pieceName(second), depth, toward: wayWords(out) };
+  const sign = Math.sign(out[axis]);
+  const shift = sign * overlap.depth;
+  const line = overlap.lines[1];
+  const other = tries ? distanceCure(line, axis, shift, worked, [], slots) : [];
+  if (!tries || other.length > 0 || clearWhenMoved(worked, line, axis, shift))
+    return [...other, { says: "move", slots, edits: [] }];
+  // That way something else stands; the other way there may be room.
+  const back =
+    sign > 0
+      ? first.bounds.least[axis] - second.bounds.most[axis]
+      : first.bounds.most[axis] - second.bounds.least[axis];
+  if (Math.abs(back) > overlap.depth * MOST_FARTHER || !clearWhenMoved(worked, line, axis, back))
+    return [{ says: "shorten", slots, edits: [] }];
+  const toward = wayWords([-out[0], -out[1], -out[2]]);
+  return [{ says: "move", slots: { ...slots, depth: mm(Math.abs(back)), toward }, edits: [] }];
 }

@@ -11,8 +11,8 @@ export const placeUndecided: Check = {
   title: "Where a piece stands is not said",
   page: `A \`place\` line says where a thing stands in three directions: left to right, front to back, and up and down; and how
 a board lies. What is left open cannot be guessed in the shop, so the message offers what is likely meant. Only the first line
-of a plan (or of an assembly) may leave left to right and front to back unsaid: it then begins at the plan's left and front,
-and the rest leans on it. An assembly whose own pieces stand on the floor stands on the floor.
+of a plan (or of an assembly) may leave left to right and front to back unsaid, where no other line is measured from the
+plan's left or front: it then begins there, and the rest leans on it. An assembly whose own pieces stand on the floor stands on the floor.
 
 \`\`\`sawbuck
 part leg of 2x4, length 28"

@@ -17,6 +17,12 @@ export const mayBePlaced = (name: string, { loaded, scope }: Worked): boolean =>
     ),
   );
 
+/** Whether some line places a part, by itself or in a ring. */
+export const standsByALine = (part: string, worked: Worked): boolean =>
+  [part, ...ringsWith(part, worked).map((r) => r.name)].some(
+    (name) => isPlaced(name, worked) || mayBePlaced(name, worked),
+  );
+
 /** The rings that a part stands in. */
 export const ringsWith = (part: string, { rings }: Worked): readonly Ring[] =>
   rings.filter((r) => r.members.some((m) => m.part === part));

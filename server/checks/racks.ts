@@ -31,6 +31,8 @@ fasten rail into leg, 2 #8 x 1-5/8" at each crossing
       "Pushed {way}, {upright} and {others} lean over: nothing runs diagonally there, no panel stands upright, and the screws of a rail reach over only {spread} of an upright, where {stiff} make a stiff corner.",
     loose:
       "Pushed {way}, {upright} and {others} lean over: nothing runs diagonally there, no panel stands upright, and no rail is screwed to an upright.",
+    single:
+      "Pushed {way}, {upright} and {others} lean over: nothing runs diagonally there, no panel stands upright, and no rail has two screws one above the other in an upright.",
     rail: "{piece} joins the uprights.",
     brace: "Add a brace: a part placed `diagonally on {side} of …, from bottom left to top right`.",
     wider: "Or use wider rails, with two screws far apart at each upright.",
@@ -59,13 +61,24 @@ const held = (worked: Worked): boolean => worked.joints.length > 0;
 const WAYS = ["left to right", "front to back"] as const;
 const SIDES = ["back", "left"] as const;
 
-function findingOf(frame: Frame, { space }: Worked): Finding {
+/** Whether any screw joins a rail of the frame to an upright. */
+const screwed = ({ uprights, rails }: Frame, { joints }: Worked): boolean =>
+  joints.some((j) =>
+    j.placed?.screws.some(
+      ({ crossing: { first, into } }) =>
+        (uprights.includes(first) && rails.includes(into)) ||
+        (rails.includes(first) && uprights.includes(into)),
+    ),
+  );
+
+function findingOf(frame: Frame, worked: Worked): Finding {
   const { axis, uprights, rails, spread } = frame;
+  const { space } = worked;
   const first = space.pieces[uprights[0]!]!;
   return {
     at: first.at,
     about: partsIn(frame, space),
-    says: spread > 0 ? "racks" : "loose",
+    says: spread > 0 ? "racks" : screwed(frame, worked) ? "single" : "loose",
     slots: {
       way: WAYS[axis],
       upright: pieceName(first),

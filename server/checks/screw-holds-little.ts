@@ -1,6 +1,14 @@
 import { type Joint, SCREW_RULE, type ScrewFit, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { aboutPath, layersText, SCREW_TEMPLATES, screwedJoints, screwName, sizeCure } from "./screw-words";
+import {
+  aboutPath,
+  layersText,
+  otherParts,
+  SCREW_TEMPLATES,
+  screwedJoints,
+  screwName,
+  sizeCure,
+} from "./screw-words";
 import { apart } from "./writing";
 
 export const screwHoldsLittle: Check = {
@@ -35,7 +43,7 @@ fasten side face into leg face, 2 #8 x 1-5/8" at each end
     "also-unreached": "From {first} it does not reach {into}.",
     "also-little": "From {first} it holds only {bite} in {into}.",
     shop: "Use {name} ({length}): {hold} must hold in {into}.",
-    usual: "Use a {length} {kind}: {hold} must hold in {into}.",
+    usual: "Use {a} {length} {kind}: {hold} must hold in {into}.",
   },
   run: (worked) =>
     screwedJoints(worked).flatMap(({ joint, fits }): Finding[] => {
@@ -74,7 +82,7 @@ function findingOf(
     },
     related: [
       ...(about.related ?? []),
-      ...others.map((f) => ({
+      ...otherParts(worst, others).map((f) => ({
         says: f.trouble === "unreached" ? "also-unreached" : "also-little",
         slots: { first: f.path.first, into: f.path.into, bite: f.bite },
         at: joint.at,

@@ -32,7 +32,7 @@ fasten rail face into post face, 2 #8 x 3" at each end
 \`\`\``,
   templates: {
     counted:
-      "In the end of {into} a {kind} keeps {share} of its strength sideways, and none that counts against being pulled out: here {many}.",
+      "In the end of {into} a {kind} keeps {share} of its strength sideways, and none that counts against being pulled out: {many} in there.",
     uncounted:
       "In the end of {into} a {kind} keeps {share} of its strength sideways, and none that counts against being pulled out.",
     block: "Put a block behind, and drive a {kind} across the grain into each of the two.",
@@ -48,7 +48,7 @@ fasten rail face into post face, 2 #8 x 3" at each end
       const kind = kindOf(joint);
       const into = allOf([...new Set(paths.map((p) => p.into))]);
       const first = allOf([...new Set(paths.map((p) => p.first))]);
-      const many = count === 1 ? "1 does so" : `${count} do so`;
+      const many = count === 1 ? `1 ${kind} goes` : `${count} ${kind}s go`;
       const { start } = joint.entry.into[0] ?? joint.entry;
       const { end } = joint.entry.into.at(-1) ?? joint.entry;
       return [

@@ -45,8 +45,8 @@ fasten slat into rail, 2 #8 x 1-5/8" at each crossing
     near: "{screw} stands {distance} from the {side} of {piece}{more}: nearer than {asked} it splits the wood.",
     here: "{piece} is placed here.",
     fewer: "Take {count} in place of {now}: then each stands far enough from every side.",
-    thinner: "Or take a thinner {kind}: {size} may stand so near.",
-    move: "Or set it {further} further in.",
+    thinner: "Take a thinner {kind}: {size} may stand so near.",
+    move: "Set it at least {least} from the {side}.",
   },
   run: (worked) =>
     worked.joints.flatMap((joint): Finding[] => {
@@ -101,9 +101,6 @@ function curesOf(joint: Joint, worst: NearSide, worked: Worked): Cure[] {
   }
   const size = thinnerScrew(joint, worst.distance);
   if (size) cures.push({ says: "thinner", slots: { kind: kindOf(joint), size }, edits: [] });
-  const further = markAbove(
-    mm(edgeDistance(joint.size!.diameter.approx) - worst.distance),
-    worked.settings.display,
-  );
-  return [...cures, { says: "move", slots: { further }, edits: [] }];
+  const least = markAbove(mm(edgeDistance(joint.size!.diameter.approx)), worked.settings.display);
+  return [...cures, { says: "move", slots: { least, side: worst.side }, edits: [] }];
 }

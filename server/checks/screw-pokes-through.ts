@@ -13,6 +13,7 @@ import { mm, pieceName } from "./piece-words";
 import {
   aboutPath,
   kindOf,
+  otherParts,
   SCREW_TEMPLATES,
   screwedJoints,
   screwName,
@@ -57,7 +58,7 @@ fasten slat face into rail face, 2 #8 x 1-1/4" at each end
     "also-out": "From {first} into {into} it comes out {proud} proud.",
     "also-near": "From {first} into {into} too little wood is left over its tip.",
     shop: "Use {name} ({length}): {margin} of wood must stay over the tip.",
-    usual: "Use a {length} {kind}: {margin} of wood must stay over the tip.",
+    usual: "Use {a} {length} {kind}: {margin} of wood must stay over the tip.",
     thicker: "Or use a thicker piece: {into} at least {needs} {way} takes this {kind}.",
     angle: "Or drive it {angle} off square.",
     "angle-told":
@@ -98,7 +99,7 @@ function findingOf(
     },
     related: [
       ...(about.related ?? []),
-      ...others.map((f) => ({
+      ...otherParts(worst, others).map((f) => ({
         says: f.trouble === "out" ? "also-out" : "also-near",
         slots: { first: f.path.first, into: f.path.into, proud: negated(f.over) },
         at: joint.at,

@@ -1,4 +1,5 @@
 /** What both screw checks say: the screw, what it goes through, and the cure by another size. */
+import { article } from "../../grammar/messages";
 import { type Display, fraction, LENGTH, lengthInFull, lengthText, order, roughly } from "../units";
 import {
   type Joint,
@@ -13,6 +14,7 @@ import {
   type Worked,
 } from "../worked";
 import type { Cure, Finding, ProblemNumber, Says } from "./check";
+import { standsByALine } from "./placed";
 import { allOf, edit, markAbove, markBelow } from "./writing";
 
 export const SCREW_TEMPLATES = {
@@ -20,6 +22,7 @@ export const SCREW_TEMPLATES = {
   layer: "{part} is {depth} {way}.",
   "one-length": "A {kind} {least} long would bite enough and leave {margin} of wood over its tip.",
   range: "A {kind} from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
+  longer: "A {kind} at least {least} long would bite enough.",
   "too-thin":
     "These pieces are too thin for any {kind} driven {how}: use a thicker {into}, or join them another way, such as with a block behind.",
   "one-size": "No one length does for all the pieces of this line: give each its own fasten line.",
@@ -32,7 +35,7 @@ export function screwName(joint: Joint, worked: Worked): string {
   const name =
     fastener && isNamed(joint)
       ? `${fastener.name} (${lengthInFull(size!.length, display)})`
-      : `A ${size!.text} ${kindOf(joint)}`;
+      : `${article(size!.text, "A")} ${size!.text} ${kindOf(joint)}`;
   return joint.angledAt ? `${name}, angled ${fraction.toDecimal(joint.angle.exact!, 2)}°,` : name;
 }
 
@@ -115,7 +118,7 @@ export function sizeCure(
   }
   const other = otherSize(joint, worked.fasteners, window, want);
   if (!other || !joint.sizeAt) {
-    const says = ends.least === ends.most ? "one-length" : "range";
+    const says = window.most > LONGEST ? "longer" : ends.least === ends.most ? "one-length" : "range";
     return told(says, { kind, margin: SCREW_RULE.margin, ...ends });
   }
   const length = lengthInFull(other.size.length, display);
@@ -125,12 +128,22 @@ export function sizeCure(
   if (other.fastener) return [{ says: "shop", slots: { ...why, name: other.fastener.name, length }, edits }];
   // A gauge's screws are sold by the inch, also where the plan is in millimetres.
   const sold = display.system === "inches" || other.size.gauge === undefined ? length : other.size.text;
-  return [{ says: "usual", slots: { ...why, length: sold, kind }, edits }];
+  return [{ says: "usual", slots: { ...why, a: article(sold), length: sold, kind }, edits }];
 }
 
 /** The paths of every joint with screws, those with anything known. */
 export const screwedJoints = (worked: Worked): { joint: Joint; fits: ScrewFit[] }[] =>
-  worked.joints.map((joint) => ({ joint, fits: screwFits(joint) })).filter(({ fits }) => fits.length > 0);
+  worked.joints
+    .filter((joint) => !waitsForPlaces(joint, worked))
+    .map((joint) => ({ joint, fits: screwFits(joint) }))
+    .filter(({ fits }) => fits.length > 0);
+
+/** Whether which faces meet follows from places that a mistake elsewhere keeps unknown: face to face is then no guess to make. */
+const waitsForPlaces = ({ facesAssumed, paths }: Joint, worked: Worked): boolean =>
+  facesAssumed && paths.some(({ layers }) => layers.every(({ part }) => standsByALine(part, worked)));
+
+/** No screw is longer than this, in mm: 12". */
+const LONGEST = 304.8;
 
 /** Lengths in mm that differ by less are one length, and no screw is just that long. */
 const NARROW = 0.5;
@@ -148,6 +161,12 @@ function windowText(
     ? { least: lengthText(above, display), most: lengthText(below, display) }
     : { least: lengthInFull(from, display), most: lengthInFull(to, display) };
 }
+
+/** Of ways through a joint, one for each two parts, and none for those of the worst. */
+export const otherParts = (worst: ScrewFit, others: readonly ScrewFit[]): ScrewFit[] => {
+  const key = ({ path }: ScrewFit): string => `${path.first}\n${path.into}`;
+  return others.filter((f, i) => key(f) !== key(worst) && others.findIndex((o) => key(o) === key(f)) === i);
+};
 
 const isNamed = (joint: Joint): boolean =>
   joint.entry.clauses.some((c) => c.kind === "driven" && c.fastener !== undefined);

@@ -1,3 +1,4 @@
+import { article } from "../../grammar/messages";
 import { ifKnown } from "../plan";
 import { soldLengths } from "../trade";
 import { exactly, fraction, LENGTH, lengthText, type Quantity, roughly } from "../units";
@@ -27,7 +28,7 @@ part rail 2 of 2x4, length 90"
     trim: "{trim} is taken off one end of a bought board.",
     stock: "{material} is sold and on hand like this.",
     "longer-sheet": "Look for a longer sheet of {material}, or make {part} of two pieces.",
-    usual: "A {length} board is long enough, and is a length usually sold.",
+    usual: "{A} {length} board is long enough, and is a length usually sold.",
     longer: "Look for a longer board of {material}, or make {part} of two pieces.",
   },
   run: (worked) => [
@@ -84,7 +85,7 @@ function usualLength(part: Part, { material }: BoardWork, { lumber, display }: W
   const length = lengths.find((l) => (metric ? l : l * FOOT) >= wanted - NUMERIC);
   if (length === undefined) return [];
   const text = metric ? lengthText(inTicks(length * TICKS_PER_MM), display) : `${length}'`;
-  return [{ says: "usual", slots: { length: text }, edits: [] }];
+  return [{ says: "usual", slots: { A: article(text, "A"), length: text }, edits: [] }];
 }
 
 const FOOT = 304.8;

@@ -26,6 +26,8 @@ part leg 4 of 2x4, length 28"
     divide: "{Left} cannot be divided by {right}.",
     compare: "{Left} and {right} cannot be compared.",
     round: "{Left} cannot be rounded to {right}.",
+    function:
+      "“{here}” cannot be worked out from {left}: sin, cos and tan take an angle, like 30°, and asin, acos and atan a plain number.",
     "put together": "{Left} and {right} do not go together here.",
     meant: "{Right} cannot be taken from {left}. Did you mean {meant}, without blanks?",
     wanted: "{what} is wanted here, not {found}.",
@@ -43,6 +45,8 @@ type Wanted = Extract<Fault, { kind: "wanted" }>;
 
 function sums(worked: Worked): Finding[] {
   return ofKind(worked, "kinds").map((fault) => {
+    // A function has one value, which stands on both sides.
+    if (fault.left === fault.right) return ofFunction(fault, worked);
     const left = said(fault.left, worked);
     const right = said(fault.right, worked);
     return {
@@ -52,6 +56,13 @@ function sums(worked: Worked): Finding[] {
       cures: fault.meant ? [write(fault.at, fault.meant)] : besideLength(fault, worked),
     };
   });
+}
+
+function ofFunction({ at, left }: Kinds, worked: Worked): Finding {
+  const here = textAt(worked, at);
+  const bare = /^((?:sin|cos|tan) ?\( ?[\d.]+)( ?\))$/.exec(here);
+  const cures = bare ? [write(at, `${bare[1]}°${bare[2]}`)] : [];
+  return { at, says: "function", slots: { here, left: said(left, worked) }, cures };
 }
 
 /** The units a bare number beside a length may have; of those compared, only such as keep what is said of them. */
@@ -128,8 +139,9 @@ function ofMeasure({ name, at, faults }: BareMeasure, worked: Worked): Finding {
 
 const BARE = /^[\d./]+$/;
 
-/** A bare number with the marks of both systems, the plan's own first. */
+/** A bare number with the marks of both systems, the plan's own first; a fraction is always of an inch. */
 function inUnits(text: string, { settings }: Worked): string[] {
+  if (text.includes("/")) return [`${text}"`];
   const both = [`${text}"`, `${text}mm`];
   return settings.display.system === "inches" ? both : both.reverse();
 }

@@ -1,7 +1,7 @@
 /** What is told when the pointer rests on something: what it is, what it comes to, and where that comes from. */
 import type { Entry, Span } from "../../grammar/tree";
 import type { Declared } from "../plan";
-import type { Joint } from "../worked";
+import { type Joint, kindWord } from "../worked";
 import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { describeBox, describeFill, describeFinish, describeRoll } from "./hover-box";
@@ -134,7 +134,7 @@ function tellKind(plan: Checked, declared: Declared, name: string): string | und
       const material = worked.materials.find((m) => m.name === name);
       return material
         ? describeMaterial(material, worked)
-        : `${strong(name)}, a ${declared.kind}: not worked out, since a mistake stands in the way or nothing uses it`;
+        : `${strong(name)}, ${kindWord(declared.kind)}: not worked out, since a mistake stands in the way or nothing uses it`;
     }
     case "fastener": {
       const fastener = worked.fasteners.find((f) => f.name === name);

@@ -110,7 +110,10 @@ export function lookUp(scope: Scope, name: string): Declared | undefined {
 /** Declared names near a misspelt one, of the kinds that would fit there. */
 export function nearNames(scope: Scope, name: string, kinds: readonly DeclaredKind[]): string[] {
   const fitting = [...scope.declared.values()].filter((d) => kinds.includes(d.kind)).map((d) => d.name);
-  return nearest(name, fitting);
+  const near = nearest(name, fitting);
+  if (near.length > 0 || !name.endsWith("s")) return near;
+  // `leggs` is likely the plural of what is called `leg`.
+  return nearest(name.slice(0, -1), fitting).map((n) => `${n}s`);
 }
 
 /** A use of a name: where it stands, and which kinds would fit. */

@@ -18,7 +18,7 @@ export function drawnPieces(worked: Worked, identities: Identities): readonly Dr
         title: hand === "" ? piece.part : `${piece.part} ${hand}`,
         assembly: piece.owners.map(({ name }) => name).filter(isAssembly),
         cells: piece.cells,
-        ridges: piece.ridges,
+        ridges: piece.ridges(),
       },
     ];
   });

@@ -29,27 +29,45 @@ export interface Ridge {
 }
 
 export interface Solid {
+  /** The whole of it is one block, from the origin to this corner. */
+  readonly block: Vec3 | undefined;
   readonly cells: readonly Convex[];
   readonly ridges: readonly Ridge[];
 }
 
 /** The solid of a board. Notches that leave nothing leave no cells. */
 export function solidOf({ cut: ends, width, thickness, takenOut }: BoardShape): Solid {
-  const whole = endCuts(ends).reduce<Convex | undefined>(
-    (solid, half) => solid && cut(solid, half),
-    block([0, 0, 0], [ends.overall, width, thickness]),
-  );
-  if (!whole) return { cells: [], ridges: [] };
-  const cells = takenOut.length === 0 ? [whole] : apartFrom(whole, takenOut);
-  let ridges: Ridge[] | undefined;
-  // Only a drawing asks for its ridges.
-  return {
-    cells,
-    get ridges() {
-      ridges ??= ridgesOf(cells);
-      return ridges;
-    },
-  };
+  const size: Vec3 = [ends.overall, width, thickness];
+  const halves = endCuts(ends);
+  return new LazySolid(halves.length + takenOut.length === 0 ? size : undefined, () => {
+    const whole = halves.reduce<Convex | undefined>(
+      (solid, half) => solid && cut(solid, half),
+      block([0, 0, 0], size),
+    );
+    if (!whole) return [];
+    return takenOut.length === 0 ? [whole] : apartFrom(whole, takenOut);
+  });
+}
+
+/** Worked out when asked for: of a plain block its size says most, and only a drawing asks for ridges. */
+class LazySolid implements Solid {
+  private madeCells: readonly Convex[] | undefined;
+  private madeRidges: readonly Ridge[] | undefined;
+
+  constructor(
+    readonly block: Vec3 | undefined,
+    private readonly make: () => readonly Convex[],
+  ) {}
+
+  get cells(): readonly Convex[] {
+    this.madeCells ??= this.make();
+    return this.madeCells;
+  }
+
+  get ridges(): readonly Ridge[] {
+    this.madeRidges ??= ridgesOf(this.cells);
+    return this.madeRidges;
+  }
 }
 
 /** The half-spaces of both ends, where they are not square. */

@@ -263,7 +263,8 @@ export function distance(
   return best;
 }
 
-const AXES: readonly Vec3[] = [
+/** The directions of the world. */
+export const AXES: readonly Vec3[] = [
   [1, 0, 0],
   [0, 1, 0],
   [0, 0, 1],

@@ -41,9 +41,20 @@ export function gridOf(bounds: readonly Bounds[]): Grid {
       large.forEach(look);
       for (const key of keys) cubes.get(key)?.forEach(look);
     }
-    return found.sort((a, b) => a - b);
+    return rising(found);
   };
   return { near };
+}
+
+/** Sorts few numbers in place. */
+function rising(list: number[]): number[] {
+  for (let i = 1; i < list.length; i++) {
+    const one = list[i]!;
+    let at = i;
+    for (; at > 0 && list[at - 1]! > one; at--) list[at] = list[at - 1]!;
+    list[at] = one;
+  }
+  return list;
 }
 
 /** The cubes that a box, made larger all round, reaches into; undefined when they are too many. */

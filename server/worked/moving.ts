@@ -3,6 +3,7 @@ import { lookUp, usesOf } from "../plan";
 import { type Bounds, HAIRLINE, MovedBody, TOUCHING } from "../solid/contact";
 import { add, type Vec3 } from "../solid/vector";
 import { hangingFreely } from "./hanging";
+import type { LineAt } from "./overlaps";
 import type { Piece } from "./pieces";
 import type { Placement } from "./placing";
 import { type Space, spaceOf } from "./space";
@@ -37,6 +38,22 @@ export function movedBy(
   const fits = !(room || wayIn) || within(after.bounds, space.bounds);
   return clear && same && fits ? hangingFreely(after).flat() : undefined;
 }
+
+/** Whether the pieces of a line would be clear of all others if they alone stood that far off; of a line not known, no one can say: true. */
+export function clearWhenMoved(worked: Worked, { placement }: LineAt, axis: Axis, shift: number): boolean {
+  const line = worked.pieces.lines.find((l) => l.placement === placement);
+  if (!line) return true;
+  const own = new Set(line.pieces);
+  const moved = line.pieces.map((p) => shifted(p, axis, shift));
+  const near = worked.space.pieces.filter(
+    (p) => !own.has(p) && moved.some((m) => AXES.every((k) => overlaps(m.bounds, p.bounds, k))),
+  );
+  return spaceOf([...moved, ...near]).clashes.every(
+    (c) => c.depth <= HAIRLINE || c.a < moved.length === c.b < moved.length,
+  );
+}
+
+const overlaps = (a: Bounds, b: Bounds, k: Axis): boolean => a.least[k] < b.most[k] && b.least[k] < a.most[k];
 
 function leansOn({ loaded, scope }: Worked, { entry, subject }: Placement): boolean {
   const joining = new Set(["fasten", "glue", "coat", "line", "step", "accept", "load"]);

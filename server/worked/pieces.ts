@@ -51,14 +51,12 @@ export function piecesOf(placing: Placing): Pieces {
       const declared = lookUp(placing.input.scope, board.part);
       const solid = declared && boardSolid(placing.input.shapes.of(declared));
       if (!solid) return [];
-      const standing = solids.at(solid, board.pose);
+      const { cells, ridges, bounds } = solids.at(solid, board.pose);
       return [
         {
-          cells: standing.cells,
-          get ridges() {
-            return standing.ridges;
-          },
-          bounds: standing.bounds,
+          cells,
+          ridges,
+          bounds,
           id: board.path,
           part: board.part,
           mirrored: isMirrored(board.pose),

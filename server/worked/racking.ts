@@ -2,7 +2,6 @@
  * What keeps uprights upright: for each level direction, whether the frames of uprights and rails that run that way are
  * held by a diagonal, a panel or a stiff corner.
  */
-import { dot, type Vec3 } from "../solid/vector";
 import type { Joint } from "./joints";
 import type { Part } from "./parts";
 import type { Piece } from "./pieces";
@@ -26,8 +25,10 @@ export const STIFF = 63.5;
 
 /** The frames of a plan: of each thing that stands by itself one for each level direction in which rails join its uprights. */
 export function framesOf(space: Space, joints: readonly Joint[], parts: ReadonlyMap<string, Part>): Frame[] {
+  const isUpright = space.pieces.map((p) => lies(p, 2) && tall(p) >= LEG);
+  const isPanel = space.pieces.map((p) => parts.get(p.part)?.material?.kind === "sheet");
   const screws = screwsAt(joints);
-  return ([0, 1] as const).flatMap((axis) => frameAlong(axis, space, screws, parts));
+  return ([0, 1] as const).flatMap((axis) => frameAlong(axis, space, isUpright, isPanel, screws));
 }
 
 /** For each piece, the screws that join it: the other piece, and how high each is. */
@@ -48,23 +49,21 @@ function screwsAt(joints: readonly Joint[]): Screws {
   return found;
 }
 
-const UP: Vec3 = [0, 0, 1];
-const AXIS: readonly Vec3[] = [
-  [1, 0, 0],
-  [0, 1, 0],
-];
-
-function frameAlong(axis: 0 | 1, space: Space, screws: Screws, parts: ReadonlyMap<string, Part>): Frame[] {
-  const along = AXIS[axis]!;
+function frameAlong(
+  axis: 0 | 1,
+  space: Space,
+  isUpright: readonly boolean[],
+  isPanel: readonly boolean[],
+  screws: Screws,
+): Frame[] {
   const { pieces } = space;
-  const isUpright = (i: number): boolean => lies(pieces[i]!, UP) && tall(pieces[i]!) >= LEG;
   const uprights = new Set<number>();
-  const rails: number[] = [];
+  const rails = new Set<number>();
   pieces.forEach((p, i) => {
-    if (!lies(p, along) || isPanel(p, parts)) return;
-    const met = neighbours(space, i).filter(isUpright);
+    if (!lies(p, axis) || isPanel[i]) return;
+    const met = neighbours(space, i).filter((n) => isUpright[n]);
     if (met.length < 2) return;
-    rails.push(i);
+    rails.add(i);
     for (const u of met) uprights.add(u);
   });
   const done = new Set<number>();
@@ -72,22 +71,19 @@ function frameAlong(axis: 0 | 1, space: Space, screws: Screws, parts: ReadonlyMa
     if (done.has(one)) return [];
     const thing = connected(space, one);
     for (const i of thing) done.add(i);
-    const own = [...uprights].filter((u) => thing.has(u));
-    const some = (holds: (p: Piece) => boolean): boolean => [...thing].some((i) => holds(pieces[i]!));
-    const diagonal = some((p) => isDiagonal(p, axis));
-    const panel = some((p) => isPanel(p, parts) && facesAway(p, axis));
+    const own = thing.filter((i) => uprights.has(i));
+    const diagonal = thing.some((i) => isDiagonal(pieces[i]!, axis));
+    const panel = thing.some((i) => isPanel[i] && facesAway(pieces[i]!, axis));
     const spread = own.reduce((most, u) => Math.max(most, spreadAt(u, axis, space, screws)), 0);
     const heldBy = diagonal ? "diagonal" : panel ? "panel" : spread >= STIFF ? "corner" : undefined;
-    return [{ axis, uprights: own, rails: rails.filter((r) => thing.has(r)), heldBy, spread }];
+    return [{ axis, uprights: own, rails: thing.filter((i) => rails.has(i)), heldBy, spread }];
   });
 }
 
-const lies = ({ pose }: Piece, along: Vec3): boolean => Math.abs(dot(pose.length, along)) > 0.95;
+const lies = ({ pose }: Piece, axis: 0 | 1 | 2): boolean => Math.abs(pose.length[axis]) > 0.95;
 const tall = ({ bounds }: Piece): number => bounds.most[2] - bounds.least[2];
 const neighbours = (space: Space, i: number): number[] =>
   space.meetingsOf[i]!.map((m) => otherOf(space.meetings[m]!, i));
-const isPanel = (p: Piece, parts: ReadonlyMap<string, Part>): boolean =>
-  parts.get(p.part)?.material?.kind === "sheet";
 
 /** Runs both up and along: between 15° and 75° off level, in that plane. */
 function isDiagonal({ pose }: Piece, axis: 0 | 1): boolean {
@@ -99,18 +95,18 @@ function isDiagonal({ pose }: Piece, axis: 0 | 1): boolean {
 const facesAway = ({ pose }: Piece, axis: 0 | 1): boolean =>
   Math.abs(pose.thickness[axis === 0 ? 1 : 0]) > 0.95;
 
-/** Everything that touches it, through others too. */
-function connected(space: Space, from: number): ReadonlySet<number> {
+/** Everything that touches it, through others too; in the order of the pieces. */
+function connected(space: Space, from: number): number[] {
   const seen = new Set([from]);
   for (const one of seen) for (const next of neighbours(space, one)) seen.add(next);
-  return seen;
+  return [...seen].sort((a, b) => a - b);
 }
 
 /** How far up and down an upright the screws reach of boards that run along the direction, tight boards as one. */
 function spreadAt(upright: number, axis: 0 | 1, space: Space, screws: Screws): number {
   const heights = new Map<number, number[]>();
   for (const { other, height } of screws.get(upright) ?? []) {
-    if (!lies(space.pieces[other]!, AXIS[axis]!)) continue;
+    if (!lies(space.pieces[other]!, axis)) continue;
     const list = heights.get(other);
     if (list) list.push(height);
     else heights.set(other, [height]);

@@ -19,18 +19,26 @@ const MEANT = 12.7;
 
 /** Rows of three or more pieces of one part whose gaps differ, but by so little that they were likely meant to be even. */
 export function unevenRows(space: Space): UnevenRow[] {
+  const byPart = new Map<string, number[]>();
+  space.pieces.forEach(({ part }, i) => {
+    const same = byPart.get(part);
+    if (same) same.push(i);
+    else byPart.set(part, [i]);
+  });
+  return [...byPart].flatMap(([part, same]) => (same.length < 3 ? [] : unevenOf(part, same, space)));
+}
+
+function unevenOf(part: string, same: readonly number[], space: Space): UnevenRow[] {
   const groups = new Map<string, { readonly axis: 0 | 1 | 2; readonly list: number[] }>();
-  space.pieces.forEach((p, i) => {
+  for (const i of same)
     for (const axis of [0, 1, 2] as const) {
-      const key = `${p.part} ${axis} ${beside(p, axis)}`;
+      const key = `${axis} ${beside(space.pieces[i]!, axis)}`;
       const group = groups.get(key);
       if (group) group.list.push(i);
       else groups.set(key, { axis, list: [i] });
     }
-  });
   return [...groups.values()].flatMap(({ axis, list }): UnevenRow[] => {
     if (list.length < 3) return [];
-    const { part } = space.pieces[list[0]!]!;
     const row = [...list].sort((a, b) => low(space, a, axis) - low(space, b, axis));
     const gaps = row.slice(1).map((i, n) => low(space, i, axis) - high(space, row[n]!, axis));
     const differ = Math.max(...gaps) - Math.min(...gaps);

@@ -81,8 +81,7 @@ export function screwAt(
   const passes: Passed[] = [];
   for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, 0))
     for (const { enters, leaves, sides } of intervals(pieces[piece]!, start, direction))
-      if (leaves > HAIR && enters < length + REACH) passes.push({ piece, enters, leaves, sides });
-  if (passes.length > 1) passes.sort((a, b) => a.enters - b.enters || a.leaves - b.leaves);
+      if (leaves > HAIR && enters < length + REACH) insert(passes, { piece, enters, leaves, sides });
   return {
     crossing,
     start,
@@ -91,6 +90,17 @@ export function screwAt(
     nearest: nearestSide(pieces, passes, start, direction, length, diameter / 2),
     behind: roomBehind(pieces, near, start, direction, field),
   };
+}
+
+/** Keeps the list in the order in which a screw goes in and comes out. */
+function insert(list: Passed[], one: Passed): void {
+  let at = list.length;
+  for (; at > 0; at--) {
+    const before = list[at - 1]!;
+    if (before.enters < one.enters || (before.enters === one.enters && before.leaves <= one.leaves)) break;
+    list[at] = before;
+  }
+  list[at] = one;
 }
 
 /** How far beyond the tip wood is looked for, in mm. */
@@ -142,14 +152,12 @@ function inLine(
   end: number,
   about: number,
 ): number[] {
-  const { least: low, most: high } = boundsOf([
-    add(from, scaled(direction, begin)),
-    add(from, scaled(direction, end)),
-  ]);
   return near.filter((i) => {
     const { least, most } = pieces[i]!.bounds;
-    for (const k of [0, 1, 2] as const)
-      if (high[k] < least[k] - about || low[k] > most[k] + about) return false;
+    for (const k of [0, 1, 2] as const) {
+      const [a, b] = [from[k] + begin * direction[k], from[k] + end * direction[k]];
+      if (Math.max(a, b) < least[k] - about || Math.min(a, b) > most[k] + about) return false;
+    }
     return true;
   });
 }

@@ -1,13 +1,15 @@
 /** Boards as solids in space. What stands turned alike is turned once and then only moved. */
+
+import { BlockBody, isSquare } from "../solid/block-body";
 import type { Ridge, Solid } from "../solid/board";
 import { type Body, type Bounds, bodyOf, boundsOf, MovedBody } from "../solid/contact";
 import { type Pose, placed, placedAt, turned } from "../solid/pose";
 import { add, type Vec3 } from "../solid/vector";
 
-/** A board in space: its convex cells, the ridges that are seen, and the block round it. */
+/** A board in space: its convex cells, the block round it, and the ridges that are seen: only a drawing asks for these, never while typing. */
 export interface StandingSolid {
   readonly cells: readonly Body[];
-  readonly ridges: readonly Ridge[];
+  readonly ridges: () => readonly Ridge[];
   readonly bounds: Bounds;
 }
 
@@ -24,11 +26,10 @@ export class StandingSolids {
     const { cells, bounds } = this.turnedAs(solid, pose);
     const by = pose.origin;
     let ridges: readonly Ridge[] | undefined;
-    // Only a drawing asks for the ridges, and never while typing.
     const moved = cells.map((c) => new MovedBody(c, by));
     return {
       cells: moved,
-      get ridges() {
+      ridges: () => {
         ridges ??= solid.ridges.map((r) => ridgeAt(r, pose));
         return ridges;
       },
@@ -45,7 +46,10 @@ export class StandingSolids {
     );
     if (before) return before;
     const pose = { length, width, thickness, origin: [0, 0, 0] } as const;
-    const cells = solid.cells.map((cell) => bodyOf(placed(cell, pose)));
+    const cells: Body[] =
+      solid.block && isSquare(pose)
+        ? [new BlockBody(solid.block, pose)]
+        : solid.cells.map((cell) => bodyOf(placed(cell, pose)));
     const found: Turned = {
       pose,
       cells,

@@ -53,6 +53,9 @@ export const FITS_CASES: Readonly<Record<string, readonly Case[]>> = {
     `plan A rack\n  UNITS\n  space 34" wide\n${RAIL}part arm of 1x4, length 12"\nplace arm across, flat, on rail, 8" past left of rail, flush with front of rail`,
   ],
   "pieces-overlap": [
+    `${RAIL}place rail across, flat, on floor, 0 from left, 0 from front`,
+    'part post of 2x4, length 20"\npart tie of 1x4, length 10"\nplace post upright, wide face front, on floor, 0 from left, 0 from front, 2 across, 9-1/2" apart\nplace tie across, flat, on floor, 3-1/4" from left, 0 from front',
+    'part post of 2x4, length 36"\npart rail of 1x4, length 36"\npart brace of 1x4\nplace post upright, wide face front, on floor, 0 from left, 0 from front, 2 across, 29" apart\nplace rail across, on edge, in front of posts, flush with left of posts, flush with top of posts\nplace brace, diagonally on front of posts, from bottom left to top right',
     onLegs('19" up'),
     onLegs('19-3/8" up', ', 2 deep, 1" apart'),
     `plan A rack\n  UNITS\n  space 34" wide, 16" deep, 20-3/4" high\n${onLegs('19-1/2" up')}`,

@@ -66,6 +66,7 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
   "limit-without-source": [
     "plan A trough\n  UNITS\n  floor limit 58 psf",
     "plan A trough\n  UNITS\n  foot limit 412 lb",
+    "plan A trough\n  UNITS\n  floor limit 58 psf by the porch's builder, of which people 40 psf",
     "plan A trough\n  UNITS\n  floor limit 2.8 kPa",
   ],
   "measure-out-of-bounds": [
@@ -120,6 +121,7 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
   ],
   "unit-mismatch": [
     rim('30" + 12 lb'),
+    rim('30" * sin(30)'),
     rim('30" - 12 lb'),
     rim("€4 * $3"),
     rim('40" * 3"'),
@@ -145,6 +147,8 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     `measure rim = 30"\n${leg(", length rimm")}`,
     `measure rim = 30"\nmeasure rin = 31"\n${leg(", length rip")}\nmust rin at least rim`,
     leg(", length height-of-the-shed"),
+    `measure a = 3"\npart leg 4 of 2x4, length a\npart rail 2 of 2x4, length b`,
+    `${leg(', length 28"')}\nassembly gate\n  fasten leg into leggs, 2 #8 x 1-5/8" at each end`,
     `measure rim = 30"\nmeasure overhang = 1"\n${leg(", length rim-overhang")}`,
     `measure rim = 30"\n${leg(', length rim-1-1/2"')}`,
     `${leg(', length 28"')}\nmeasure rim = leg\nmust rim at least 20"`,

@@ -42,6 +42,7 @@ export const PLACED_CASES: Readonly<Record<string, readonly Case[]>> = {
     `${POSTS}\npart brace of 1x4, length 40"\nplace brace, diagonally on front of posts, from bottom left to top right`,
     `${POSTS}\npart brace of 1x4, length 60"\nplace brace, diagonally on front of posts, from bottom left to top right`,
     `${POSTS}\npart brace of 1x4, length 4' 4-13/16", ends mitered 45°, long points on opposite edges\nplace brace, diagonally on front of posts, from bottom left to top right`,
+    `${POSTS}\npart brace of 1x4, ends mitered 45°, long points on opposite edges\nplace brace, diagonally on front of posts, from bottom left to top right`,
   ],
   "gap-uneven": [
     `part slat of 1x4, length 20"

@@ -54,6 +54,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     joined('3/4"', '1-1/2"', '2 #8 x 1" at each end', "slat into rail"),
     `fastener deck-1, #8 x 1" screw\nfastener deck-15, #8 x 1-5/8" screw\n${joined('3/4"', '1-1/2"', "2 deck-1 at each end")}`,
     joined('3/4"', '1-1/2"', '2 #7 x 1" at each end'),
+    'part post 2 of 4x4, length 40"\npart rail 2 of 2x4, length 60"\nfasten post edge into rail end, 2 #10 x 3" at each end',
     joined('3/4"', '1-1/2"', '2 #8 x 1-5/8" at each end, angled 50°'),
     joined('3/4"', '3/4"', '2 #8 x 1-1/4" at each end, angled 60°'),
     joined("18mm", "18mm", "2 4 x 20mm at each end"),
@@ -72,6 +73,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     joined('1/4"', '1/4"', '2 #8 x 1-1/4" at each end'),
     joined('3/4"', '1-1/2"', '2 #8 x 2-1/2" at each end'),
     joined("18mm", "18mm", "2 4 x 40mm at each end"),
+    joined("18mm", "45mm", "2 8 x 80mm at each end"),
     `fastener long-nail, nail 0.131" x 2-1/2"\n${joined('3/4"', '3/4"', "2 long-nail at each end")}`,
     joined('5/8"', '5/8"', '2 #8 x 1-1/4" at each end, angled 5°'),
     joined('1/2"', '3/8"', '2 #8 x 1-1/4" at each end, angled 35°'),
@@ -81,6 +83,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
   ],
   "too-long-for-stock": [
     "stock 2x4, sold 6' $3.10, 8' $4.20\npart rail 2 of 2x4, length 100\"",
+    "stock 2x4, sold 6' $3.10\npart rail 2 of 2x4, length 85\"",
     'stock 2x4, on hand 1 of 8\' bad 30" to 36"\npart rail 1 of 2x4, length 61"',
     'sheet shelf-ply, plywood 1/2", sold 48" x 96" $38\npart shelf 1 of shelf-ply, length 100", width 10"',
   ],

@@ -75,5 +75,6 @@ const NOT_SHOWN: Readonly<Record<string, string>> = {
   "impossible-value uncuttable": "lengths, sizes and angles were already found to be usable",
   "ring-open ends-cross": "a piece whose cuts cross is told by ends-cross, and its ring is left alone",
   "ring-open unusable": "lengths, widths and angles were already found to be usable",
+  "screw-pokes-through longer": "no screw comes out of more than a foot of wood",
   "unknown-section unknown": "the standards list boards near any name that is a section",
 };

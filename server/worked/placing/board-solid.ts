@@ -28,7 +28,7 @@ export function boardSolid(shape: Shape): Solid | undefined {
     solid = solidOf({ cut, width: width.approx, thickness: thickness.approx, takenOut });
     SOLIDS.set(cut, solid);
   }
-  return solid.cells.length > 0 ? solid : undefined;
+  return solid.block || solid.cells.length > 0 ? solid : undefined;
 }
 
 /** Blocks taken out: a notch out of the near edge through the thickness, a dado out of the under face across the width. */
