@@ -100,6 +100,8 @@ export function openPlans(
       if (!one) return undefined;
       const { version } = one.document;
       if (one.answer?.version !== version) {
+        // Two answers at once would take twice the memory.
+        one.answer = undefined;
         one.answer = { version, evaluated: workOut(one) };
         onWorked(uri, version);
       }

@@ -1,9 +1,10 @@
 /** The drawings with what their marks mean, the marks of screws for the bench, and what is measured corner to corner. */
 import type { SheetData, SheetJoint } from "./data";
+import type { Drawing } from "./display";
 import type { SheetDrawing } from "./drawings";
 import { type Column, paragraphs, type RowGroup, section, some, table, unbroken } from "./html-parts";
 import { type Child, element, type Markup } from "./markup";
-import { drawingSvg } from "./svg";
+import { drawingSvg, type Look } from "./svg";
 import { HEADINGS, KEYS } from "./wording";
 import {
   alongWords,
@@ -27,7 +28,7 @@ export function drawingSection(data: SheetData, drawings: readonly SheetDrawing[
       "figure",
       { class: shown.old ? "old" : undefined },
       words === "" ? null : element("figcaption", {}, words),
-      element("div", { class: "paper" }, drawingSvg(shown.drawing, { lineOf: (item) => lines(item) })),
+      element("div", { class: "paper" }, svgOf(shown.drawing, lines)),
     );
   };
   return section(
@@ -52,8 +53,25 @@ function marksList(data: SheetData): Child {
   return element("ul", { class: "marks" }, items);
 }
 
+/** Written once for each drawing, while its lines stay the same: the preview asks for the same drawings over and over. */
+function svgOf(drawing: Drawing, lines: Lines): Markup {
+  const before = WRITTEN.get(drawing);
+  if (before?.lines === lines.key) return before.svg;
+  const svg = drawingSvg(drawing, { lineOf: lines.of });
+  WRITTEN.set(drawing, { lines: lines.key, svg });
+  return svg;
+}
+
+const WRITTEN = new WeakMap<Drawing, { readonly lines: string; readonly svg: Markup }>();
+
+interface Lines {
+  readonly of: NonNullable<Look["lineOf"]>;
+  /** The same for the same lines. */
+  readonly key: string;
+}
+
 /** Where a click leads: from a piece to the line that puts it there, from a balloon to the line of its part. */
-function placeLines(data: SheetData) {
+function placeLines(data: SheetData): Lines {
   const places = new Map<string, number>();
   const parts = new Map<string, number>();
   const own = ({ file, line }: { file: string; line: number }) => (file === data.file ? line : undefined);
@@ -63,9 +81,12 @@ function placeLines(data: SheetData) {
     if (line !== undefined) places.set(id, line);
     if (of !== undefined) parts.set(id, of);
   }
-  return ({ layer, piece = "" }: { readonly layer: string; readonly piece?: string }): number | undefined => {
-    if (layer === "face") return places.get(piece);
-    return layer === "balloon" ? parts.get(piece) : undefined;
+  return {
+    of: ({ layer, piece = "" }) => {
+      if (layer === "face") return places.get(piece);
+      return layer === "balloon" ? parts.get(piece) : undefined;
+    },
+    key: [...places, ...parts].join("\n"),
   };
 }
 

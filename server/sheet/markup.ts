@@ -29,12 +29,12 @@ export type Child = string | Markup | readonly Child[] | null;
 
 /** An element with its attributes (undefined ones left out) and what stands in it. */
 export function element(tag: Tag, attributes: Attributes, ...children: readonly Child[]): Markup {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([name, value]) => ` ${name}="${escapeAttribute(String(value))}"`)
-    .join("");
-  if (EMPTY.has(tag)) return { [finished]: `<${tag}${written}/>` };
-  return { [finished]: `<${tag}${written}>${inside(children)}</${tag}>` };
+  let start = `<${tag}`;
+  for (const name in attributes) {
+    const value = attributes[name as Attribute];
+    if (value !== undefined) start += ` ${name}="${escapeAttribute(String(value))}"`;
+  }
+  return { [finished]: EMPTY.has(tag) ? `${start}/>` : `${start}>${inside(children)}</${tag}>` };
 }
 
 /** The written markup of these, one after the other. */
@@ -52,7 +52,9 @@ const finished = Symbol("finished");
 const EMPTY: ReadonlySet<Tag> = new Set<Tag>(["meta"]);
 
 function inside(children: readonly Child[]): string {
-  return children.map(written).join("");
+  let text = "";
+  for (const child of children) text += written(child);
+  return text;
 }
 
 function written(child: Child): string {

@@ -41,9 +41,14 @@ function pathSvg(
   { layer, piece, strokes, closed, weight, fill }: PathItem,
   line: number | undefined,
 ): Markup {
-  const d = strokes
-    .map((points) => points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${number(x)} ${number(y)}`).join(""))
-    .join("");
+  let d = "";
+  for (const points of strokes) {
+    let pen = "M";
+    for (const [x, y] of points) {
+      d += `${pen}${number(x)} ${number(y)}`;
+      pen = "L";
+    }
+  }
   return element("path", {
     class: layer,
     "data-piece": piece,
@@ -95,5 +100,10 @@ function textSvg(
 
 /** To a hundredth of a millimetre, without an exponent. */
 function number(mm: number): string {
-  return String(Math.round(mm * 100) / 100 || 0);
+  const hundredths = Math.round(Math.abs(mm) * 100);
+  if (!Number.isSafeInteger(hundredths)) return String(Math.round(mm) || 0);
+  const [whole, rest] = [Math.floor(hundredths / 100), hundredths % 100];
+  const sign = mm < 0 && hundredths > 0 ? "-" : "";
+  if (rest === 0) return `${sign}${whole}`;
+  return rest % 10 === 0 ? `${sign}${whole}.${rest / 10}` : `${sign}${whole}.${rest < 10 ? "0" : ""}${rest}`;
 }

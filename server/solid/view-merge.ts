@@ -1,4 +1,5 @@
 /** Lines that lie on each other, or nearly, drawn once. Millimetres. */
+import type { Steps } from "./steps";
 import { rests, type Stretch } from "./view-hidden";
 import type { Line } from "./view-lines";
 
@@ -7,9 +8,14 @@ import type { Line } from "./view-lines";
  * are left out. Where lines fall on each other the nearest to the viewer stays; of lines side by side the heavier, then
  * the longer. Lines at more than a degree or so to each other are left as they are.
  */
-export function merged<L extends Line>(lines: readonly L[], within: number, kept: readonly Line[] = []): L[] {
+export function* merged<L extends Line>(
+  lines: readonly L[],
+  within: number,
+  kept: readonly Line[] = [],
+): Steps<L[]> {
   const nearest = [...lines].sort((a, b) => b.depth - a.depth);
   const once = thinned(nearest, Math.min(within, COINCIDE), []);
+  yield;
   if (within <= COINCIDE) return thinned(once, within, kept);
   const heaviest = once
     .map((line) => ({ line, long: runOf(line).long }))

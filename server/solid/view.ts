@@ -51,7 +51,7 @@ export function pictureOf(
   view: View,
   { within = ONE_LINE, hidden = false }: PictureOptions = {},
 ): Picture {
-  return finished(picturesOf(pieces, view, hidden))(within);
+  return finished(finished(picturesOf(pieces, view, hidden))(within));
 }
 
 /** The same in steps, and for several ways of drawing lines along each other as one: what is seen is found once. */
@@ -59,11 +59,12 @@ export function* picturesOf(
   pieces: readonly Seen[],
   view: View,
   hidden: boolean,
-): Steps<(within: number) => Picture> {
+): Steps<(within: number) => Steps<Picture>> {
   const flats = pieces.map(({ cells }, i) => cells.map((cell) => flatten(i, cell, view)));
   yield;
   const found = yield* ridgeLines(pieces, flats, view);
   const sorted = yield* backToFront(flats.flat(), view);
+  yield;
   const faces = sorted.flatMap(({ piece, body, points, facing }) =>
     body.facets.flatMap(({ inner, loop, normal }, i): Face2[] => {
       if (facing[i]! <= EDGE_ON || inner) return [];
@@ -72,9 +73,10 @@ export function* picturesOf(
       return [{ id: pieces[piece]!.id, points: corners, normal: laid(normal, view), depth }];
     }),
   );
-  return (within) => {
-    const lines = merged(found.seen, within);
-    return { faces, lines, hidden: hidden ? merged(found.hidden, within, lines) : [] };
+  yield;
+  return function* (within) {
+    const lines = yield* merged(found.seen, within);
+    return { faces, lines, hidden: hidden ? yield* merged(found.hidden, within, lines) : [] };
   };
 }
 

@@ -235,7 +235,7 @@ describe("lines along each other", () => {
       for (const [turn, raise] of VIEWS) {
         const view = viewFrom(turn, raise);
         const { seen } = finished(ridgeLines(pieces, flatsOf(pieces, view), view));
-        const once = merged(seen, within);
+        const once = finished(merged(seen, within));
         for (const { from, to } of seen)
           for (const t of [0.01, 0.3, 0.5, 0.77, 0.99]) {
             const p: Point2 = [from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])];

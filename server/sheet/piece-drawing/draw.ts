@@ -100,7 +100,7 @@ export function* laidOut(layout: Layout, wording: Wording): Steps<Drawing> {
   for (;;) {
     const fit: Fit = { scale, left: least[0], top: most[1] };
     const box: Box = { left: 0, top: 0, right: extent.width / scale, bottom: extent.height / scale };
-    const picture = pictureWithin(ONE_LINE * scale);
+    const picture = yield* pictureWithin(ONE_LINE * scale);
     yield;
     const { shown, unseen } = yield* shownOf(layout, picture, fit, box);
     if (fitsPage(shown) || scale > extent.width) {
@@ -118,7 +118,7 @@ function* shownOf(layout: Layout, picture: Picture, fit: Fit, box: Box) {
   yield;
   const object = [...lines, ...layout.extra(fit)];
   yield;
-  const { marked, unseen } = marksOf(pieces, sightOf(picture.faces, fit, box));
+  const { marked, unseen } = marksOf(pieces, yield* sightOf(picture.faces, fit, box));
   yield;
   const drawn = (used: ReadonlySet<Gutter>): readonly Item[] => measures(box, fit, used).flatMap(drawMeasure);
   const balloons = placeBalloons(marked, box, gutters, strokesOf(drawn(new Set(gutters))));

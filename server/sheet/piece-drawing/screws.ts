@@ -25,13 +25,15 @@ export function screwItems(
   const shown = new Set(pieces.map(({ id }) => id));
   const solids = pieces.flatMap(({ cells }, i) => cells.map((cell): Flat => flatten(i, cell, view)));
   const drawn: Point[] = [];
+  const near = new Near();
   for (const { start, direction, piece } of screws) {
     if (!shown.has(piece) || dot(direction, view.toViewer) > -TOWARDS) continue;
     const at = onPaper(fit, laid(start, view));
-    if (drawn.some((other) => reach(other, at) < APART)) continue;
+    if (near.has(at)) continue;
     const [from, to] = [-1, 1].map((s): Vec3 => beside(start, view, s * HALF));
     if (seenStretches(from!, to!, solids, view).length === 0) continue;
     drawn.push(at);
+    near.add(at);
   }
   const strokes = drawn.flatMap(([x, y]): Point[][] => [
     [
@@ -45,6 +47,28 @@ export function screwItems(
   ]);
   return strokes.length > 0 ? [lines("screw", INNER, strokes)] : [];
 }
+
+/** Points of the paper, in squares as wide as two crosses must be apart. */
+class Near {
+  private readonly squares = new Map<string, Point[]>();
+
+  add(at: Point): void {
+    const square = this.squares.get(keyOf(at, 0, 0));
+    if (square) square.push(at);
+    else this.squares.set(keyOf(at, 0, 0), [at]);
+  }
+
+  /** Whether some point is nearer than they must be apart. */
+  has(at: Point): boolean {
+    for (const across of [-1, 0, 1])
+      for (const down of [-1, 0, 1])
+        if (this.squares.get(keyOf(at, across, down))?.some((other) => reach(other, at) < APART)) return true;
+    return false;
+  }
+}
+
+const keyOf = ([x, y]: Point, across: number, down: number): string =>
+  `${Math.floor(x / APART) + across} ${Math.floor(y / APART) + down}`;
 
 /** A point beside the head on the paper, a little towards the viewer. */
 function beside(p: Vec3, { right, toViewer }: View, by: number): Vec3 {

@@ -2,6 +2,7 @@
  * Where on the paper each piece is seen, on a raster: the nearest face of every small square. It finds good places for
  * the dots of leaders; nothing that is drawn exactly comes from it.
  */
+import type { Steps } from "../../solid/steps";
 import type { Face2 } from "../../solid/view";
 import type { Box, Point } from "../display";
 import { type Fit, onPaper } from "./paper";
@@ -21,7 +22,7 @@ export interface Sight {
   readonly spots: (ids: readonly string[], share: number) => readonly Spot[];
 }
 
-export function sightOf(faces: readonly Face2[], fit: Fit, box: Box): Sight {
+export function* sightOf(faces: readonly Face2[], fit: Fit, box: Box): Steps<Sight> {
   const raster = rasterOf(box);
   const regions = new Map<string, number>();
   const owners: string[] = [];
@@ -34,8 +35,10 @@ export function sightOf(faces: readonly Face2[], fit: Fit, box: Box): Sight {
     }
     fill(raster, face, region, fit);
   }
+  yield;
   const { step, columns } = raster;
   const room = roomOf(raster);
+  yield;
   const squares = new Map<string, number[]>();
   raster.region.forEach((region, i) => {
     if (region < 0) return;
@@ -44,6 +47,7 @@ export function sightOf(faces: readonly Face2[], fit: Fit, box: Box): Sight {
     else squares.set(owners[region]!, [i]);
   });
   const of = (id: string): readonly number[] => squares.get(id) ?? [];
+  yield;
   const runs = runsOf(raster);
   return {
     area: (id) => of(id).length * step ** 2,
