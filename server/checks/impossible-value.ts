@@ -35,6 +35,9 @@ part leg 4 of 2x4, length rim - thickness of 1x4
     "underfilled-rim": "{what} would be filled to {found} below its rim, but it is only {most} deep.",
     "no inside": "{what} has no inside of that size.",
     uncuttable: "{what} cannot be cut with these ends.",
+    "too deep": "This {what} goes in {found}, and the piece has only {most} there: it would be cut in two.",
+    "too far along": "This {what} ends {found} along the piece, which is only {most} long.",
+    "too long together": "These two {what}es together take {found} of the length, which is only {most}.",
     lean: "What is placed leans to the left, the right, the front or the back, and a ring also in or out; “{here}” says none of these.",
     "wide face":
       "The wide face of an upright board looks to the front, the back, the left or the right, never to the {what}.",

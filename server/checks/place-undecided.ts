@@ -1,4 +1,4 @@
-import type { Fault, Worked } from "../worked";
+import { chooseNothing, type Fault, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { ofKind } from "./faults";
 import { allOf } from "./writing";
@@ -38,7 +38,7 @@ place rail across, flat, on legs, flush with left of legs, flush with front of l
     nowhere: "“{name}” stands nowhere here, so what is put beside it has no place either.",
     itself: "No other “{name}” stands here for this line to lean on.",
     narrowed:
-      "No “{words}” stands here: the words before a name choose those on one side of the middle of several.",
+      "No “{words}” stands here: the words before a name choose those on one side of the middle of several, “middle” those in it.",
     floor: "The floor is only a level, without sides: measure from something that stands on it.",
     "no-far-side": "How far away the {side} is follows from the space of the plan, which no line says.",
     "no-far-side inside":
@@ -50,6 +50,7 @@ place rail across, flat, on legs, flush with left of legs, flush with front of l
   run: (worked) => [
     ...ofKind(worked, "undecided").map(open),
     ...unplaced(worked),
+    ...unchosen(worked),
     ...ofKind(worked, "no-far-side").map(farSide),
     ...ofKind(worked, "room-unsaid").map(({ at, subject }) => ({
       at,
@@ -97,6 +98,21 @@ function curesOf({ at, lie, offers, after, open }: Undecided): Cure[] {
 }
 
 /** Each thing that stands nowhere, told once: unless a line that may place it could not be read. */
+/** Joints whose words choose none of what stands there. */
+function unchosen({ joints, space, scope, pieces }: Worked): Finding[] {
+  if (!pieces.complete) return [];
+  return joints
+    .filter(({ placed }) => !placed)
+    .flatMap(({ entry, at: { file } }) =>
+      chooseNothing(entry, space, scope).map(({ start, end, where, name }) => ({
+        at: { file, start, end },
+        about: [name.text],
+        says: "narrowed",
+        slots: { words: [...where, name].map((w) => w.text).join(" ") },
+      })),
+    );
+}
+
 function unplaced(worked: Worked): Finding[] {
   const told = new Set<string>();
   return ofKind(worked, "unplaced").flatMap(({ at, name, words, why }): Finding[] => {

@@ -1,5 +1,5 @@
 /** From the things a line names to the placed pieces they mean. */
-import type { Thing } from "../../grammar/tree";
+import type { Entry, Thing } from "../../grammar/tree";
 import { type Declared, lookUp, type Scope } from "../plan";
 import { boundsOf } from "../solid/contact";
 import { LENGTH, type Quantity, roughly } from "../units";
@@ -36,6 +36,21 @@ export function chosen(
     .flat()
     .sort((a, b) => a - b);
 }
+
+/** Things of a joint's line whose words choose none of the pieces that stand there. */
+export const chooseNothing = (
+  { first, through, into }: Entry & { kind: "fasten" | "glue" },
+  space: Space,
+  scope: Scope,
+): Thing[] =>
+  [...first, ...through, ...into]
+    .map(({ thing }) => thing)
+    .filter(
+      (thing) =>
+        thing.where.length > 0 &&
+        chosen(thing, space, scope).length === 0 &&
+        chosen({ ...thing, where: [] }, space, scope).length > 0,
+    );
 
 const namesOf = (declared: Declared, scope: Scope): readonly string[] =>
   declared.kind === "box" ? partsOf(declared, scope) : [declared.name];

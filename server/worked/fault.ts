@@ -178,6 +178,9 @@ export type Impossible =
   | "underfilled"
   | "no inside"
   | "uncuttable"
+  | "too deep"
+  | "too far along"
+  | "too long together"
   | "lean"
   | "wide face";
 

@@ -2,6 +2,7 @@
 
 export { HAIRLINE, TOUCHING } from "../solid/contact";
 export * from "./boxes";
+export { chooseNothing } from "./choose";
 export { FUNCTIONS, PROPERTIES } from "./expressions";
 export * from "./fasteners";
 export * from "./fault";

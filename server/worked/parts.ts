@@ -146,11 +146,17 @@ export class Shapes {
     const edges = opposite ? "opposite" : "one";
     const mitered = Boolean(ends.left || ends.right);
     const shape = { measured: measured ?? (mitered ? "long to long" : "overall"), ends, edges } as const;
-    const cut = ends.faulty
+    const whole = ends.faulty
       ? MISTAKE
       : chain(length, (l) =>
           chain(width, (w) => chain(thickness, (t) => cutPiece(declared, worker, l, w, t, shape))),
         );
+    const [board, wide, thick] = [ifKnown(whole), ifKnown(width), ifKnown(thickness)];
+    const piece = board &&
+      wide &&
+      thick && { length: roughly(LENGTH, board.overall), width: wide, thickness: thick };
+    const notches = notchesOf(read, worker, file, piece);
+    const cut = notches.state === "known" ? whole : notches;
     const ripClause = read.clause("width");
     const fitClause = read.clause("cut to fit");
     const allowance =
@@ -171,7 +177,7 @@ export class Shapes {
       cut,
       needs: map(cut, (board) => needed(board, length, shape.measured, allowance, mitered)),
       fit: fitClause && { allowance },
-      notches: notchesOf(read, worker, file),
+      notches: ifKnown(notches) ?? [],
       weight: weigh(cut, material),
     };
   }

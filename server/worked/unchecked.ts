@@ -1,6 +1,8 @@
 /** What was not looked at, and why: never left unsaid. Causes that are mistakes are told as problems instead. */
+
 import type { Entry } from "../../grammar/tree";
 import { type At, type Cause, ifKnown, type Value } from "../plan";
+import { chooseNothing } from "./choose";
 import type { Unchecked } from "./fault";
 import type { Placement } from "./placing";
 import { PLANNED_CODES } from "./planned";
@@ -119,7 +121,7 @@ function later(worked: Partial1, list: Unchecked[]): void {
 }
 
 /** What only placed pieces would show. */
-function unplaced({ placing, parts, joints }: Partial1, list: Unchecked[]): void {
+function unplaced({ placing, parts, joints, space, scope }: Partial1, list: Unchecked[]): void {
   if (placing.plan.placements.length === 0) {
     if (parts.size > 0)
       list.push({
@@ -129,7 +131,7 @@ function unplaced({ placing, parts, joints }: Partial1, list: Unchecked[]): void
     return;
   }
   for (const joint of joints)
-    if (!joint.placed)
+    if (!joint.placed && chooseNothing(joint.entry, space, scope).length === 0)
       list.push({
         what: `whether the pieces of ${joint.title} touch, and where its screws go`,
         why: "some of them are placed nowhere",

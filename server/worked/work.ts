@@ -139,7 +139,7 @@ export function work(loaded: Loaded): Worked {
   const sheets = cutFrom
     .filter(({ material }) => material.kind === "sheet")
     .map(({ material, from }) => layOutPanels(material, from, settings));
-  const whole = asked.pieces.complete && joints.every(({ placed }) => placed?.tooMany === undefined);
+  const whole = asked.pieces.complete && joints.every(({ placed }) => placed && placed.tooMany === undefined);
   const partial = {
     loaded,
     scope,

@@ -40,6 +40,9 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     leg(', length 0"'),
     leg(', length 1/2" - thickness of 1x4'),
     leg(', length 28", ends mitered 95°'),
+    leg(', length 28", notch 1" x 3-1/2" at left end'),
+    leg(', length 28", dado 3/4" x 1/2" at 27-1/2" from left'),
+    leg(', length 28", notch 15" x 1" at both ends'),
     'part leg 2.5 of 2x4, length 28"',
     rim("2 * 2x4"),
     {

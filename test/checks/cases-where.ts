@@ -25,7 +25,9 @@ export const WHERE_CASES: Readonly<Record<string, readonly Case[]>> = {
     shelf("across, on legs, flush with left of legs, flush with front of legs"),
     shelf("across, on legs"),
     shelf(", on legs"),
-    // Nothing there to lean on.
+    // Nothing there to lean on, or to join.
+    shelf("across, flat, on legs, flush with left of legs, flush with front of legs") +
+      '\nfasten shelf into middle leg, 2 #8 x 1-5/8" at each crossing',
     'part leg of 2x4, length 28"\npart shelf 1 of 1x6, length 30"\nplace shelf across, flat, on legs, centered on legs\nplace leg upright, on floor, centered on leg',
     shelf('across, flat, on middle-shelf, centered on legs\npart middle-shelf of 1x6, length 30"'),
     `${LEGS}\npart post of 2x4, length 20"\npart cap of 1x6, length 8"\nplace post upright, on floor, 50" from left, 0 from front\nplace cap across, flat, on front post, centered on post`,
