@@ -47,7 +47,9 @@ function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputCha
     module: vscode.Uri.joinPath(context.extensionUri, "dist", "server.js").fsPath,
     transport: TransportKind.ipc,
     // A small young generation makes large parses many times slower.
-    options: { execArgv: ["--max-semi-space-size=8", "--heap-growing-percent=100", "--interrupt-budget=300000"] },
+    options: {
+      execArgv: ["--max-semi-space-size=8", "--heap-growing-percent=100", "--interrupt-budget=300000"],
+    },
   };
   const client = new LanguageClient(
     "sawbuck",
