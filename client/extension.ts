@@ -46,7 +46,7 @@ function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputCha
   const program = {
     module: vscode.Uri.joinPath(context.extensionUri, "dist", "server.js").fsPath,
     transport: TransportKind.ipc,
-    // A small young generation makes large parses many times slower.
+    // Measured: DEVELOPERS.md tells what each is for.
     options: {
       execArgv: ["--max-semi-space-size=8", "--heap-growing-percent=100", "--interrupt-budget=300000"],
     },
