@@ -11,13 +11,7 @@ export class Server {
   constructor() {
     this.process = spawn(
       process.execPath,
-      [
-        "--max-semi-space-size=8",
-        "--heap-growing-percent=100",
-        "--interrupt-budget=300000",
-        "dist/server.js",
-        "--stdio",
-      ],
+      ["--max-semi-space-size=8", "--heap-growing-percent=100", "dist/server.js", "--stdio"],
       {
         stdio: ["pipe", "pipe", "inherit"],
       },
