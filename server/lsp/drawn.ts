@@ -92,8 +92,8 @@ const shownOf = ({ made, before, done }: Kept): readonly SheetDrawing[] =>
 /** Pieces up to which all drawings are made in about 100 ms. */
 const MANY = 80;
 /** ms of drawing at a time, and until drawings of before are sent. */
-const SLICE = 5;
-const SOON = 30;
+const SLICE = 4;
+const SOON = 20;
 
 /** Lets what is waiting go first. */
 export const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
