@@ -148,9 +148,12 @@ function* numbers({ tokens, i, before, text, form }: Here, at: IToken): Generato
   }
   const size = at.tokenType === Gauge || whole(at) ? tokens[i + 2] : undefined;
   if (size && tokens[i + 1]?.tokenType === By && size.tokenType === Numeral) {
-    const span = spanOf(at, size);
-    if (at.tokenType === Gauge) yield number("inches-unmarked", span, `${wordsOf(text, span)}"`);
-    else yield number("millimetres-unmarked", span, `${wordsOf(text, span)}mm`);
+    const { start } = spanOf(at);
+    const long = BARE_NUMBER.exec(text.slice(spanOf(size).start))?.[0];
+    const span = { start, end: spanOf(size).start + (long?.length ?? 0) };
+    const written = wordsOf(text, span).replace(/ ?- ?| (?=\d+\/)/, "-");
+    if (long && at.tokenType === Gauge) yield number("inches-unmarked", span, `${written}"`);
+    else if (long === size.image) yield number("millimetres-unmarked", span, `${written}mm`);
   }
   const unit = UNIT_WORDS.get(at.image);
   if (before?.tokenType === Numeral && unit) {
@@ -180,6 +183,9 @@ function* numbers({ tokens, i, before, text, form }: Here, at: IToken): Generato
     }
   }
 }
+
+/** A whole number, a fraction or both, with no unit behind. */
+const BARE_NUMBER = /^\d+(?:\/\d+| ?-? ?\d+\/\d+)?(?![\d/."'\p{L}])/u;
 
 /** From this number up, a board's name is its size in millimetres. */
 const LEAST_METRIC = 12;

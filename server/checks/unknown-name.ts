@@ -1,4 +1,4 @@
-import { kindWord } from "../worked";
+import { kindWord, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
 import { minusIn } from "./minus";
@@ -28,24 +28,26 @@ part leg 4 of 2x4, length rim
     swap: "Write “{to}”",
   },
   run: (worked) => [
-    ...ofKind(worked, "unknown-name").map((fault): Finding => {
-      const { at, name, near, wants } = fault;
-      const about = [name];
-      const minus = minusIn(fault, worked);
-      if (minus) {
-        const { better, hyphen } = minus;
-        const edits = [{ file: at.file, start: hyphen, end: hyphen + 1, text: " - " }];
-        const cures = [{ says: "swap", slots: { to: better }, edits }];
-        return { at, about, says: "minus", slots: { name, better }, cures };
-      }
-      return {
-        at,
-        about,
-        says: near.length > 0 ? "near" : "unknown",
-        slots: { name, near: near.map((n) => `“${n}”`).join(" or "), wants },
-        cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
-      };
-    }),
+    ...ofKind(worked, "unknown-name")
+      .filter(isNoOther(worked))
+      .map((fault): Finding => {
+        const { at, name, near, wants } = fault;
+        const about = [name];
+        const minus = minusIn(fault, worked);
+        if (minus) {
+          const { better, hyphen } = minus;
+          const edits = [{ file: at.file, start: hyphen, end: hyphen + 1, text: " - " }];
+          const cures = [{ says: "swap", slots: { to: better }, edits }];
+          return { at, about, says: "minus", slots: { name, better }, cures };
+        }
+        return {
+          at,
+          about,
+          says: near.length > 0 ? "near" : "unknown",
+          slots: { name, near: near.map((n) => `“${n}”`).join(" or "), wants },
+          cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
+        };
+      }),
     ...ofKind(worked, "wrong-kind").map((fault) => ({
       at: fault.at,
       about: [fault.name],
@@ -53,4 +55,14 @@ part leg 4 of 2x4, length rim
       slots: { name: fault.name, found: kindWord(fault.found), wants: fault.wants },
     })),
   ],
+};
+
+/** Whether a name is not that of a line whose own name is written in another form, which is a mistake told there. */
+const isNoOther = ({ loaded }: Worked): ((fault: { readonly name: string }) => boolean) => {
+  const meant = new Set(
+    loaded.files.flatMap(({ tree }) =>
+      tree.complaints.flatMap((c) => (c.code === "bad-name" ? [c.slots.better] : [])),
+    ),
+  );
+  return ({ name }) => !meant.has(name);
 };

@@ -80,6 +80,8 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     leg(", length 2' 4"),
     joint("2 #8 at each end"),
     joint("2 #8 x 2 at each end"),
+    joint("2 #8 x 1-5/8 at each end"),
+    joint("2 #8 x 1 5/8 at each end"),
     joint("2 4 x 40 at each end"),
     `stock 2x4, sold 8' $4.20, 10' 5.60\n${leg(', length 28"')}`,
   ],

@@ -18,6 +18,11 @@ describe("one mistake is told once", () => {
       ["not-understood"],
     ],
     [
+      "a name of two words that another line uses as one",
+      'part Top Board of 2x6, length 48"\nplace top-board across, flat, on floor, 0 from left, 0 from front',
+      ["bad-name"],
+    ],
+    [
       "a line whose first word is misspelt",
       'mesure rim = 30"\npart leg 4 of 2x4, length rim',
       ["unknown-entry"],
