@@ -6,6 +6,7 @@
 import { existsSync } from "node:fs";
 import { mkdir, stat, writeFile } from "node:fs/promises";
 import { build, context } from "esbuild";
+import { esbuildPageScripts } from "./page-scripts.mjs";
 
 const node = { platform: "node", format: "cjs", target: "node20" };
 const bundles = {
@@ -36,6 +37,7 @@ async function bundle(name) {
     ...bundles[name],
     outfile,
     bundle: true,
+    plugins: [esbuildPageScripts],
     minify: !watch,
     sourcemap: watch ? "inline" : false,
     legalComments: "none",
@@ -53,6 +55,7 @@ async function writePages() {
   const options = {
     entryPoints: ["server/service.ts"],
     bundle: true,
+    plugins: [esbuildPageScripts],
     format: "esm",
     platform: "node",
     write: false,

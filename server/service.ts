@@ -6,6 +6,7 @@ import { CHECKS, type Judged, judge } from "./checks";
 import { namedAt } from "./features/pieces-at";
 import { type LoadOptions, load, type Reader } from "./plan";
 import type { SheetData } from "./sheet/data";
+import type { SheetDocument } from "./sheet/document";
 import {
   type DrawingKind,
   oneDrawing,
@@ -18,8 +19,11 @@ import {
 import { gather } from "./sheet/gather";
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
+import { sheetMarkdown } from "./sheet/markdown";
+import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
+import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { type Worked, work } from "./worked";
 
 export { type Scene, sameScene } from "./sheet/drawings";
@@ -61,14 +65,27 @@ export function drawingText(
   return typeof drawing === "string" ? { refused: drawing } : svgText(drawing);
 }
 
-/** A sheet in one of its formats; only a page shows drawings. */
-export function writeSheet(
+/** For whom a sheet is written, and what it shows; unsaid, for a builder, in English, without drawings. */
+export interface SheetOptions {
+  readonly drawings?: readonly SheetDrawing[];
+  readonly reader?: SheetReader;
+  readonly language?: SheetLanguage;
+}
+
+/** The sheet as it is read, for whoever writes it: the page, PDF. */
+export const sheetDocument = (
   sheet: SheetData,
-  format: "html" | "json" | "text",
-  drawings: readonly SheetDrawing[] = [],
-): string {
-  if (format === "html") return sheetPage(sheet, drawings);
-  return format === "json" ? sheetJson(sheet) : sheetText(sheet);
+  { drawings = [], reader = "builder", language = "en" }: SheetOptions = {},
+): SheetDocument => documentOf(sheet, { drawings, reader, words: wordsIn(language) });
+
+export type SheetFormat = "html" | "json" | "markdown" | "text";
+
+/** A sheet in one of its formats; only a page shows drawings. */
+export function writeSheet(sheet: SheetData, format: SheetFormat, options: SheetOptions = {}): string {
+  if (format === "json") return sheetJson(sheet);
+  const document = sheetDocument(sheet, options);
+  if (format === "html") return sheetPage(document);
+  return format === "markdown" ? sheetMarkdown(document) : sheetText(document);
 }
 
 /** What a hover shows beside its words: a small drawing with what stands there pointed out; undefined where there is none. */

@@ -21,7 +21,7 @@ export function sheetCommand(asked: Asked): number {
     : writeSheet(
         sheetOf(evaluated),
         asked.format === "svg" ? "text" : asked.format,
-        asked.format === "html" ? drawingsOf(evaluated) : [],
+        asked.format === "html" ? { drawings: drawingsOf(evaluated) } : {},
       );
   if (typeof text !== "string") return refuse(`${file}: ${text.refused}`);
   if (!asked.out) {

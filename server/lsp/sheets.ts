@@ -1,7 +1,7 @@
 /** What the extension asks beyond the protocol; the messages themselves are told in client/protocol.ts. */
 import type { Connection } from "vscode-languageserver";
 import { piecesAtLine } from "../features/pieces-at";
-import { type Evaluated, problemPages, sheetOf } from "../service";
+import { type Evaluated, problemPages, sheetDocument, sheetOf } from "../service";
 import { SHEET_STYLE, sheetBody } from "../sheet/html";
 import { Lines } from "../sheet/marks";
 import { type Drawer, type Drawn, drawer, turn } from "./drawn";
@@ -72,7 +72,7 @@ function answer(evaluated: Evaluated, version: number, { drawings, complete }: D
   const first = errors.find((p) => p.at.file === file);
   return {
     title: sheet.title,
-    body: sheetBody(sheet, drawings),
+    body: sheetBody(sheetDocument(sheet, { drawings })),
     style: SHEET_STYLE,
     state: errors.length > 0 ? "has errors" : "good",
     version,

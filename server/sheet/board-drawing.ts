@@ -19,9 +19,9 @@ import {
   textWidth,
 } from "./display";
 import { type Hanging, hangLabels } from "./hanging";
+import { withMark } from "./parts/names";
 import { type Mark, marksOf, type Rest, restsOf } from "./stretches";
 import { crossed, hatched } from "./strokes";
-import { withMark } from "./wording-space";
 
 export interface BoardView {
   /** mm of paper for one mm of wood; `boardScale` fits the longest board to the page. */

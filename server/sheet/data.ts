@@ -126,6 +126,8 @@ export interface CutRow {
   readonly hand: "" | "left" | "right";
   /** Tip to tip: what must be there before the ends are cut. Null when not known. */
   readonly length: Marked | null;
+  /** What the length follows from, as the plan writes it: "overall width of legs"; empty for a measure typed for it. */
+  readonly rule: string;
   /** "long point to long point", "cut to fit" …; empty for a plain length. */
   readonly measured: string;
   readonly shortPoint: Marked | null;

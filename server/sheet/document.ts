@@ -9,6 +9,8 @@ export interface SheetDocument {
   /** Tag of the language it is written in, `en`. */
   readonly language: string;
   readonly title: string;
+  /** What ticks are kept under: the plan's title and the name of its file. */
+  readonly plan: string;
   /** Under the title: the file, and how its lengths are written. */
   readonly under: string;
   readonly sections: readonly Section[];
@@ -34,7 +36,7 @@ export interface Section {
   readonly newPage?: boolean;
 }
 
-export type Block = Paragraph | Terms | List | Table | Figure | Group;
+export type Block = Paragraph | Terms | List | Table | Figure | Group | Progress;
 
 /** Words on one line or wrapped: plain, or each run in its own style. */
 export type Words = string | readonly Run[];
@@ -50,6 +52,8 @@ export interface Paragraph {
   /** key: how to read what follows. caution: beside a figure or a hazard. */
   readonly style: "plain" | "key" | "caution" | "source";
   readonly words: Words;
+  /** Said instead where pictures are made of letters. */
+  readonly letters?: Words;
 }
 
 /** Terms and what they are, side by side. */
@@ -60,7 +64,8 @@ export interface Terms {
 
 export interface List {
   readonly kind: "list";
-  readonly style: "bullets" | "numbers" | "ticks" | "marks";
+  /** marks: short ones, side by side in columns. leads: one under the other, the lead hanging. */
+  readonly style: "bullets" | "numbers" | "ticks" | "marks" | "leads";
   readonly items: readonly Item[];
 }
 
@@ -88,6 +93,8 @@ export interface Tick {
   readonly what: string;
   /** `cut`, `bought`, `done`. */
   readonly done: string;
+  /** How many pieces it stands for; unsaid, one. */
+  readonly pieces?: number;
 }
 
 export interface Table {
@@ -133,6 +140,8 @@ export interface Figure extends Pointing {
   readonly drawing: () => Drawing;
   /** In letters, for a terminal, lines of at most `width` columns; nothing where words about it would do. */
   readonly letters?: (width: number) => readonly string[];
+  /** Never made smaller on a screen, so that it stays to one scale with those around it. */
+  readonly toScale?: boolean;
   /** It shows the plan as it was before the last change. */
   readonly old?: boolean;
   /** Where a click on one of its items leads. */
@@ -160,8 +169,21 @@ export interface Group extends Pointing {
   readonly blocks: readonly Exclude<Block, Group>[];
 }
 
+/** How many boxes are still to be ticked: for a page that can count them. Paper leaves it out. */
+export interface Progress {
+  readonly kind: "progress";
+  /** The first word of the ticks it counts: `cut`. */
+  readonly of: string;
+  /** With {left} and {all} where the numbers go. */
+  readonly left: string;
+  readonly untick: string;
+  readonly putBack: string;
+  readonly notKept: string;
+}
+
 /** The runs of words. */
-export const runsOf = (words: Words): readonly Run[] => (typeof words === "string" ? [{ text: words }] : words);
+export const runsOf = (words: Words): readonly Run[] =>
+  typeof words === "string" ? [{ text: words }] : words;
 
 /** Words without their styles; a blank is a line to write on. */
 export const plainWords = (words: Words, blank = "________"): string =>

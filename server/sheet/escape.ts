@@ -28,6 +28,20 @@ export function escapeAttribute(text: string): string {
   return cleanText(text).replace(/[&<>"'\n\t]/g, (c) => ENTITIES[c] ?? "");
 }
 
+/**
+ * Text inside a line of Markdown: read as the words it is, never as a mark, a tag, a cell's end or an address. Where a
+ * reader would make an address of bare text, an empty comment stands inside it.
+ */
+export function escapeMarkdown(text: string): string {
+  return oneLine(text)
+    .replace(/[\\`*_[\]<>|~&$]/g, (c) => ESCAPED[c] ?? `\\${c}`)
+    .replace(/^(#{1,6}|[-+=:]|\d{1,9}(?=[.)]))/, (start) => (/\d/.test(start) ? start : `\\${start}`))
+    .replace(/^(\d{1,9})([.)])/, "$1\\$2")
+    .replace(/:\/\/|www\.|@|mailto:|xmpp:/gi, (address) => `${address[0]}<!-- -->${address.slice(1)}`);
+}
+
+const ESCAPED: Readonly<Record<string, string>> = { "<": "&lt;", ">": "&gt;", "&": "&amp;" };
+
 /** Most texts: nothing to clean. */
 const PLAIN = /^[ -~]*$/;
 const LINE_ENDS = /\r\n?|[\u0085\u2028\u2029]/g;

@@ -68,6 +68,7 @@ function row(
     count: pieces.length,
     hand,
     length: needs ? marked(needs, display) : null,
+    rule: ruleOf(part, worked),
     measured: slanted ? "long point to long point" : "",
     shortPoint: slanted ? marked(roughly(LENGTH, board.shortPoint), display) : null,
     width: width ? marked(width, display) : null,
@@ -77,6 +78,15 @@ function row(
     notes: notesOf(part, hand, worked),
     place: place(part.declared.at),
   };
+}
+
+/** The expression that a length is written as, on one line; empty where it is a plain measure. */
+function ruleOf({ declared }: Part, { loaded }: Worked): string {
+  const { entry, at } = declared;
+  const clause = entry.clauses.find((c) => c.kind === "length");
+  if (!clause || clause.value.kind === "literal") return "";
+  const text = loaded.files.find(({ file }) => file === at.file)?.tree.text ?? "";
+  return text.slice(clause.value.start, clause.value.end).replace(/\s+/g, " ");
 }
 
 /** `45° miter both ends, long points on one edge` */

@@ -64,6 +64,7 @@ const CUT_ROW = {
   count: null,
   hand: null,
   length: MARKED,
+  rule: null,
   measured: null,
   shortPoint: MARKED,
   width: MARKED,

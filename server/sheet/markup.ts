@@ -8,11 +8,21 @@ export type Tag =
   | ("html" | "head" | "meta" | "title" | "style" | "body" | "main" | "header" | "section" | "figure")
   | ("h1" | "h2" | "h3" | "p" | "ol" | "ul" | "li" | "dl" | "div" | "dt" | "dd" | "figcaption")
   | ("table" | "thead" | "tbody" | "tr" | "th" | "td" | "strong" | "small" | "span")
+  | ("label" | "input" | "button")
   | ("svg" | "path" | "text");
 
 export type Attribute =
   | ("lang" | "charset" | "name" | "content" | "http-equiv" | "class" | "scope" | "colspan")
-  | ("role" | "aria-label" | "aria-hidden" | "data-piece" | "data-line" | "data-label")
+  | ("role" | "aria-label" | "tabindex" | "hidden" | "type" | "data-piece" | "data-line" | "data-label")
+  | (
+      | "data-plan"
+      | "data-tick"
+      | "data-pieces"
+      | "data-progress"
+      | "data-left"
+      | "data-other"
+      | "data-not-kept"
+    )
   | ("xmlns" | "width" | "height" | "viewBox" | "d" | "fill" | "stroke" | "stroke-width")
   | ("stroke-linecap" | "stroke-linejoin" | "paint-order" | "x" | "y" | "transform")
   | ("font-family" | "font-size" | "font-weight" | "text-anchor");
@@ -37,6 +47,12 @@ export function element(tag: Tag, attributes: Attributes, ...children: readonly 
   return { [finished]: EMPTY.has(tag) ? `${start}/>` : `${start}>${inside(children)}</${tag}>` };
 }
 
+/** A script whose text is the program's own, and never a plan's: it is not escaped, and must not close itself. */
+export function scriptElement(text: string): Markup {
+  if (/<\/script|<!--/i.test(text)) throw new Error("a script may not hold the end of a script");
+  return { [finished]: `<script>${text}</script>` };
+}
+
 /** The written markup of these, one after the other. */
 export function markupText(...children: readonly Child[]): string {
   return inside(children);
@@ -49,7 +65,7 @@ export function htmlFile(root: Markup): string {
 
 const finished = Symbol("finished");
 
-const EMPTY: ReadonlySet<Tag> = new Set<Tag>(["meta"]);
+const EMPTY: ReadonlySet<Tag> = new Set<Tag>(["meta", "input"]);
 
 function inside(children: readonly Child[]): string {
   let text = "";

@@ -16,8 +16,8 @@ import {
   textWidth,
 } from "./display";
 import { type Hanging, hangLabels } from "./hanging";
+import { withMark } from "./parts/names";
 import { hatched } from "./strokes";
-import { withMark } from "./wording-space";
 
 export interface PanelView {
   /** mm of paper for one mm of wood; `panelScale` fits the longest sheet to the page. */

@@ -6,27 +6,36 @@ export const SHEET_STYLE = `
 .sheet-page { margin: 0; background: #ddd; }
 .sheet { color-scheme: light; background: #fff; color: #000; font: 12pt/1.38 sans-serif; text-align: left;
   max-width: 180mm; margin: 0 auto; padding: 14mm 15mm; overflow-wrap: break-word; }
-.sheet h1 { font-size: 24pt; line-height: 1.15; margin: 0; font-weight: bold; }
+.sheet h1 { font-size: 26pt; line-height: 1.15; margin: 0; font-weight: bold; }
 .sheet h2 { font-size: 15pt; line-height: 1.2; margin: 8mm 0 2mm; padding-top: 1.5mm; border-top: 0.4mm solid #000; }
-.sheet h3 { font-size: 12pt; margin: 5mm 0 1mm; }
+.sheet h3 { font-size: 12pt; line-height: 1.38; margin: 5mm 0 1mm; }
 .sheet p { margin: 0 0 1.5mm; }
 .sheet ul, .sheet ol { margin: 0 0 2mm; padding-left: 6mm; }
 .sheet li { margin: 0 0 1.2mm; }
 .sheet small { font-size: 10pt; }
-.sheet .file, .sheet .source, .sheet .key, .sheet .where { font-size: 11pt; }
+.sheet .file, .sheet .source, .sheet .key, .sheet .below { font-size: 11pt; }
 .sheet .file { margin: 1mm 0 4mm; }
+.sheet .caution { border-left: 0.4mm solid #000; padding-left: 3mm; }
+.sheet .whole { white-space: nowrap; }
+.sheet .blank { display: inline-block; width: 30mm; height: 1.1em; border-bottom: 0.22mm solid #000; vertical-align: bottom; }
 
 .sheet dl { margin: 0 0 2mm; }
 .sheet dl div { display: flex; gap: 3mm; padding: 0.5mm 0; }
 .sheet dt { flex: 0 0 42mm; }
 .sheet dd { margin: 0; font-weight: bold; }
+.sheet .about dl { columns: 2 70mm; column-gap: 8mm; }
+.sheet .about dt { flex-basis: 26mm; }
 
-.sheet .problem-list { list-style: none; padding: 0; }
-.sheet .problem { margin: 0 0 4mm; padding-left: 24mm; }
-.sheet .problem p { margin: 0; }
-.sheet .class { float: left; margin-left: -24mm; }
-.sheet .hazard .class { border: 0.4mm solid #000; padding: 0 1.5mm; margin-left: -24mm; }
-.sheet .caution { border-left: 0.4mm solid #000; padding-left: 3mm; }
+.sheet .below { list-style: none; padding: 0; margin: 0; }
+.sheet .below li { margin: 0; }
+.sheet .leads { list-style: none; padding: 0; }
+.sheet .leads > li { margin: 0 0 4mm; padding-left: 24mm; }
+.sheet .leads .lead { float: left; margin-left: -24mm; }
+.sheet .leads .framed .lead { border: 0.4mm solid #000; padding: 0 1.5mm; }
+.sheet .marks { list-style: none; padding: 0; columns: 3 48mm; column-gap: 6mm; }
+.sheet .marks li { padding-left: 9mm; text-indent: -9mm; }
+.sheet .marks .lead { display: inline-block; min-width: 7.5mm; text-indent: 0; }
+.sheet .ticks { list-style: none; padding: 0; }
 
 .sheet table { width: 100%; border-collapse: collapse; margin: 0 0 3mm; font-size: inherit; }
 .sheet th, .sheet td { text-align: left; vertical-align: top; padding: 1.2mm 3mm 1.2mm 0; color: #000; }
@@ -38,67 +47,80 @@ export const SHEET_STYLE = `
 .sheet .sums tr { border: 0; }
 .sheet .sums th { text-align: right; font-weight: normal; }
 .sheet .sums td { font-weight: bold; }
-.sheet td ul, .sheet ol ul { padding: 0; list-style: none; }
-.sheet td ul, .sheet td li, .sheet ol ul, .sheet ol ul li { margin: 0; }
-.sheet .tick { width: 8mm; }
+.sheet td ul { padding: 0; margin: 0; list-style: none; }
+.sheet td li { margin: 0; }
 .sheet .mark { width: 8mm; }
-.sheet .whole, .sheet .per { white-space: nowrap; }
-.sheet .grid { min-width: 40mm; }
-.sheet .set-outs .group th { font-weight: bold; }
-.sheet .count { width: 9mm; text-align: right; padding-right: 4mm; }
-.sheet .name, .sheet .what, .sheet .wide { overflow-wrap: anywhere; }
-.sheet .name { min-width: 26mm; }
-.sheet .wide { min-width: 30mm; }
-.sheet .what { min-width: 52mm; }
-.sheet .length, .sheet .rip { white-space: nowrap; }
 .sheet .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
-.sheet .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.3mm solid #000; vertical-align: -0.5mm; }
+.sheet .count { width: 9mm; padding-right: 4mm; }
+.sheet .part, .sheet .what, .sheet .piece, .sheet .wide { overflow-wrap: anywhere; }
+.sheet .part, .sheet .piece { min-width: 26mm; }
+.sheet .wide { min-width: 30mm; }
+.sheet .what { min-width: 48mm; }
+.sheet .length, .sheet .rip, .sheet .per { white-space: nowrap; }
+.sheet .along, .sheet .across { min-width: 40mm; }
+
+.sheet td.tick { width: 13mm; min-width: 13mm; line-height: 1; }
+.sheet .tick-box { display: inline-block; padding: 0.6mm 1.2mm 0.6mm 0; }
+.sheet .tick-box input { appearance: none; box-sizing: border-box; width: 4.4mm; height: 4.4mm; margin: 0;
+  border: 0.3mm solid #000; border-radius: 0; background: #fff; vertical-align: middle; }
+.sheet .tick-box input:checked { background: linear-gradient(to top right, transparent 45%, #000 45% 55%, transparent 55%),
+  linear-gradient(to bottom right, transparent 45%, #000 45% 55%, transparent 55%), #fff; }
+.sheet .progress[hidden], .sheet button[hidden] { display: none; }
 
 .sheet figure { margin: 2.5mm 0 4mm; }
 .sheet figcaption { font-weight: bold; margin: 0 0 0.5mm; }
 .sheet .paper { overflow-x: auto; }
 .sheet .drawing { display: block; background: #fff; max-width: none; }
 .sheet .edge, .sheet .hidden, .sheet .trail, .sheet .screw, .sheet .dimension, .sheet .leader { pointer-events: none; }
-.sheet .marks { list-style: none; padding: 0; columns: 3 48mm; column-gap: 6mm; }
-.sheet .marks li { padding-left: 7mm; text-indent: -7mm; }
-.sheet .marks strong { display: inline-block; min-width: 7mm; text-indent: 0; }
+.sheet .beside { float: right; margin: 0 0 2mm 4mm; max-width: 50%; }
+.sheet .step { display: flow-root; border-bottom: 0.15mm solid #999; padding-bottom: 2mm; }
 
 .sheet h2, .sheet h3, .sheet .key, .sheet tr.group, .sheet figcaption, .sheet h3 + .source { break-after: avoid; }
-.sheet tr, .sheet tbody, .sheet .box-figures, .sheet figure, .sheet li, .sheet .problem, .sheet dl div, .sheet p { break-inside: avoid; }
+.sheet tr, .sheet .box-figures, .sheet figure, .sheet li, .sheet dl div, .sheet p { break-inside: avoid; }
 
 @media screen {
-  .sheet .drawings .drawing { max-width: 100%; height: auto; }
-  .sheet .drawings .old { opacity: 0.5; transition: opacity 0.3s 0.4s; }
+  .sheet figure:not(.to-scale) .drawing { max-width: 100%; height: auto; }
+  .sheet .old { opacity: 0.5; transition: opacity 0.3s 0.4s; }
+  .sheet .tick-box { padding: 0.5mm; cursor: pointer; }
+  .sheet .tick-box input { width: 6.4mm; height: 6.4mm; cursor: pointer; }
+  .sheet .tick-box input:focus-visible, .sheet button:focus-visible, .sheet .paper:focus-visible {
+    outline: 0.8mm solid #000; outline-offset: 0.6mm; }
+  .sheet .progress { position: sticky; top: 0; z-index: 1; display: flex; justify-content: space-between; align-items: center;
+    gap: 3mm; background: #fff; padding: 1.5mm 0; border-bottom: 0.22mm solid #000; font-weight: bold; }
+  .sheet button { font: inherit; font-weight: normal; color: #000; background: #fff; border: 0.3mm solid #000; border-radius: 0;
+    padding: 1mm 3mm; min-height: 8mm; cursor: pointer; }
 }
 @media screen and (max-width: 760px) {
   .sheet { padding: 6mm 4mm; }
   .sheet h1 { font-size: 20pt; }
-  .sheet .problem { padding-left: 0; }
-  .sheet .class, .sheet .hazard .class { float: none; margin-left: 0; }
-  .sheet dt { flex-basis: 26mm; }
+  .sheet .leads > li { padding-left: 0; }
+  .sheet .leads .lead { float: none; margin-left: 0; }
+  .sheet dt, .sheet .about dt { flex-basis: 26mm; }
+  .sheet .beside { float: none; margin: 2mm 0; max-width: none; }
+  .sheet .tick-box input { width: 9mm; height: 9mm; }
+  .sheet .tick-box { padding: 1.4mm; }
+  .sheet button { min-height: 12mm; }
   .sheet thead { display: none; }
   .sheet table, .sheet tbody { display: block; }
-  .sheet tr { display: grid; grid-template-columns: 7mm 9mm 1fr auto; column-gap: 2mm; padding: 1.5mm 0; }
-  .sheet .ring-list tr { grid-template-columns: 0 0 1fr auto; column-gap: 0; }
-  .sheet th, .sheet td { display: block; padding: 0; width: auto; min-width: 0; grid-column: 3 / -1; }
+  .sheet tr { display: grid; grid-template-columns: auto auto 1fr auto; column-gap: 2.5mm; padding: 1.5mm 0; }
+  .sheet th, .sheet td { display: block; padding: 0; width: auto; min-width: 0; grid-column: 1 / -1; }
   .sheet td:empty { display: none; }
-  .sheet .tick { grid-column: 1; }
-  .sheet .count { grid-column: 2; }
-  .sheet .name, .sheet .each { grid-column: 3; text-align: left; }
-  .sheet .length, .sheet .together { grid-column: 4; }
+  .sheet td.tick { width: auto; min-width: 0; }
+  .sheet .part, .sheet .piece, .sheet .what, .sheet .wide, .sheet .along, .sheet .across { min-width: 0; }
+  .sheet .cuts td.mark, .sheet .set-outs td.mark { grid-column: 1; min-width: 7mm; }
+  .sheet .cuts td.count { grid-column: 2; padding: 0; text-align: left; }
+  .sheet .cuts td.part, .sheet .set-outs td.piece { grid-column: 3; }
+  .sheet .cuts td.length, .sheet .set-outs td.per { grid-column: 4; }
+  .sheet .cuts td.tick { order: 1; }
+  .sheet .shop td.tick { grid-column: 1; grid-row: 1 / 3; }
+  .sheet .shop td.count { grid-column: 2; }
+  .sheet .shop td.sold { grid-column: 3; }
+  .sheet .shop td.together { grid-column: 4; grid-row: 1; }
+  .sheet .shop td.what, .sheet .shop td.each, .sheet .shop td.note { grid-column: 2 / -1; text-align: left; }
+  .sheet .screws td.count { grid-column: 1; text-align: left; }
+  .sheet .screws td.what { grid-column: 2 / -1; }
   .sheet tr.group { display: block; padding-top: 5mm; }
   .sheet tr.group th { padding: 0; }
-  .sheet .name, .sheet .what, .sheet .wide { min-width: 0; }
-  .sheet .cuts tr { grid-template-columns: 7mm 8mm 9mm 1fr auto; }
-  .sheet .cuts td { grid-column: 4 / -1; }
-  .sheet .cuts .tick { grid-column: 1; }
-  .sheet .cuts .mark { grid-column: 2; }
-  .sheet .cuts .count { grid-column: 3; }
-  .sheet .cuts .name { grid-column: 4; }
-  .sheet .cuts .length { grid-column: 5; }
-  .sheet .set-outs tr { grid-template-columns: 8mm 1fr; }
-  .sheet .set-outs .mark { grid-column: 1; }
-  .sheet .set-outs td { grid-column: 2; }
   .sheet .sums th { grid-column: 1 / 4; }
   .sheet .sums td { grid-column: 4; }
   .sheet td[data-label]::before { content: attr(data-label) " "; font-size: 10pt; }
@@ -108,11 +130,14 @@ export const SHEET_STYLE = `
   .sheet-page { background: #fff; }
   .sheet { max-width: none; padding: 0; }
   .sheet h2 { margin-top: 6mm; }
+  .sheet .new-page { break-before: page; }
   .sheet .paper { overflow: visible; }
   .sheet thead { display: table-header-group; }
+  .sheet .progress { display: none; }
+  .sheet .tick-box input { print-color-adjust: exact; }
 }
 @page { margin: 15mm; @bottom-right { content: counter(page) " of " counter(pages); font: 11pt sans-serif; } }
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-AOq5pbcRM+HTKtxh1xAsgx5Y5FqQ7qZObehWmhl3trY=";
+export const SHEET_STYLE_HASH = "sha256-WWx9l5vdsB2V4gQlwF8sJH1ufItqyiCD/NO9ZkvF5oA=";

@@ -2,9 +2,9 @@
 import type { SheetBoard, SheetPanel } from "./data";
 import { oneLine } from "./escape";
 import { placeFlags } from "./flags";
+import { withMark } from "./parts/names";
 import { marksOf, restsOf } from "./stretches";
 import { columnsOf, hanging, hangingList, padded } from "./text-layout";
-import { withMark } from "./wording-space";
 
 /**
  * The board with its pieces named inside and its marks below; `longest` in mm takes the whole width in columns, and so

@@ -2,10 +2,13 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { sheetDocument } from "../../server/service";
 import { drawBoard } from "../../server/sheet/board-drawing";
 import { cleanText, escapeAttribute, escapeText, oneLine } from "../../server/sheet/escape";
 import { SHEET_STYLE, SHEET_STYLE_HASH, sheetBody, sheetPage } from "../../server/sheet/html";
 import { sheetJson } from "../../server/sheet/json";
+import { sheetMarkdown } from "../../server/sheet/markdown";
+import { PAGE_SCRIPT, PAGE_SCRIPT_HASH } from "../../server/sheet/page/script";
 import { svgText } from "../../server/sheet/svg";
 import { sheetText } from "../../server/sheet/text";
 import { columnsOf } from "../../server/sheet/text-layout";
@@ -43,10 +46,10 @@ describe("the page", () => {
   it(
     "reads strictly, whatever stands in the data",
     () => {
-      const plain = readStrictly(sheetPage(brief(trough))).elements;
+      const plain = readStrictly(sheetPage(sheetDocument(brief(trough)))).elements;
       fc.assert(
         fc.property(nastySheets(brief(trough)), (data) => {
-          const { elements } = readStrictly(sheetPage(data));
+          const { elements } = readStrictly(sheetPage(sheetDocument(data)));
           const count = (tag: string, all: typeof elements) => all.filter((one) => one.tag === tag).length;
           for (const tag of ["html", "style", "title", "section", "table", "svg"])
             expect(count(tag, elements), tag).toBeLessThanOrEqual(count(tag, plain));
@@ -65,7 +68,7 @@ describe("the page", () => {
       seen.set(marked, path);
       return marked;
     });
-    const { texts, values } = readStrictly(sheetPage(data));
+    const { texts, values } = readStrictly(sheetPage(sheetDocument(data)));
     // A length in a text is an element of its own, so that it stays on one line.
     const shown = [...texts, ...values, texts.join("")].join("\n");
     const missing = [...seen].filter(([text]) => !shown.includes(text)).map(([, path]) => path);
@@ -80,8 +83,8 @@ describe("the page", () => {
         "boards.*.boards.*.length.text",
         "boards.*.boards.*.offcut.other",
         "boards.*.stock",
-        "cutList.*.rows.*.pieces.*",
         "cutList.*.rows.*.place.file",
+        "cutList.*.rows.*.rule",
         "cutList.*.rows.*.shortPoint.other",
         "cutList.*.stock",
         "joints.*.pattern",
@@ -92,11 +95,8 @@ describe("the page", () => {
         "joints.*.setOut.*.grids.*.along.at.*.text",
         "joints.*.setOut.*.pieces.*",
         "overall.depth.other",
-        "overall.depth.text",
         "overall.height.other",
-        "overall.height.text",
         "overall.width.other",
-        "overall.width.text",
         "panels.*.sheets.*.cuts.*.length.other",
         "panels.*.sheets.*.cuts.*.width.other",
         "panels.*.sheets.*.length.other",
@@ -117,20 +117,25 @@ describe("the page", () => {
     `);
   });
 
-  it("loads nothing and lets one style in, by its hash", () => {
-    const hash = createHash("sha256").update(SHEET_STYLE).digest("base64");
-    expect(SHEET_STYLE_HASH).toBe(`sha256-${hash}`);
-    const { texts, values } = readStrictly(sheetPage(trough));
+  it("loads nothing and lets one style and one script in, by their hashes", () => {
+    const hash = (text: string) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
+    expect(SHEET_STYLE_HASH).toBe(hash(SHEET_STYLE));
+    expect(PAGE_SCRIPT_HASH).toBe(hash(PAGE_SCRIPT));
+    const { texts, values, scripts } = readStrictly(sheetPage(sheetDocument(trough)));
     expect(texts).toContain(SHEET_STYLE);
+    expect(scripts).toEqual([PAGE_SCRIPT]);
     expect(values).toContain(
-      `default-src 'none'; style-src 'sha256-${hash}'; base-uri 'none'; form-action 'none'`,
+      `default-src 'none'; style-src '${SHEET_STYLE_HASH}'; script-src '${PAGE_SCRIPT_HASH}'; base-uri 'none'; form-action 'none'`,
     );
     expect(SHEET_STYLE).not.toMatch(/url\(|@import|expression|https?:/);
-    expect(sheetPage(trough)).not.toMatch(/<script|<link|<img|<iframe| on[a-z]+=| style=/);
+    expect(PAGE_SCRIPT).not.toMatch(/fetch|XMLHttp|WebSocket|sendBeacon|import\(|eval|innerHTML|https?:/);
+    const page = sheetPage(sheetDocument(trough));
+    expect(page).not.toMatch(/<script .|<link|<img|<iframe|<[^>]* on[a-z]+=|<[^>]* style=/);
+    expect(sheetBody(sheetDocument(trough))).not.toContain("<script");
   });
 
   it("is the fragment, framed", () => {
-    expect(sheetPage(trough)).toContain(sheetBody(trough));
+    expect(sheetPage(sheetDocument(trough))).toContain(sheetBody(sheetDocument(trough)));
   });
 });
 
@@ -165,9 +170,30 @@ describe("the plain text", () => {
     () => {
       fc.assert(
         fc.property(nastySheets(brief(trough)), fc.integer({ min: 40, max: 120 }), (data, width) => {
-          const text = sheetText(data, width);
+          const text = sheetText(sheetDocument(data), width);
           expect(text).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e\u2066-\u2069]/u);
           for (const line of text.split("\n")) expect(columnsOf(line)).toBeLessThanOrEqual(width);
+        }),
+        { numRuns: RUNS },
+      );
+    },
+    PATIENCE,
+  );
+});
+
+describe("the Markdown", () => {
+  it(
+    "holds no tag, no address, no control character, and one line for each row, whatever stands in the data",
+    () => {
+      const plain = sheetMarkdown(sheetDocument(brief(trough))).split("\n").length;
+      fc.assert(
+        fc.property(nastySheets(brief(trough)), (data) => {
+          const markdown = sheetMarkdown(sheetDocument(data));
+          expect(markdown).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e\u2066-\u2069]/u);
+          const outside = markdown.replace(/^(`{3,})\n[\s\S]*?^\1$/gm, "").replaceAll("<!-- -->", "");
+          expect(outside).not.toMatch(/[<>]/);
+          expect(markdown.replace(/^(`{3,})\n[\s\S]*?^\1$/gm, "")).not.toMatch(/:\/\/|www\.|@[^<]/i);
+          expect(markdown.split("\n").length).toBeLessThanOrEqual(plain * 3);
         }),
         { numRuns: RUNS },
       );

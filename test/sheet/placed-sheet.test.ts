@@ -3,7 +3,15 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { diskReader } from "../../server/lsp/disk";
-import { drawingsOf, drawingText, type Evaluated, evaluate, sheetOf, writeSheet } from "../../server/service";
+import {
+  drawingsOf,
+  drawingText,
+  type Evaluated,
+  evaluate,
+  sheetDocument,
+  sheetOf,
+  writeSheet,
+} from "../../server/service";
 import type { SheetData } from "../../server/sheet/data";
 import type { DrawingKind, SheetDrawing } from "../../server/sheet/drawings";
 import { letters } from "../../server/sheet/identity";
@@ -128,7 +136,7 @@ describe("what is measured corner to corner", () => {
       ["box", "trough", '49-5/16"'],
       ["feet", "", '49-5/16"'],
     ]);
-    const text = sheetText(sheetOf(sample("salad-trough.sawbuck"))).replace(/\s+/g, " ");
+    const text = sheetText(sheetDocument(sheetOf(sample("salad-trough.sawbuck")))).replace(/\s+/g, " ");
     expect(text).toContain('measure both diagonals: each 53-7/8" (1368 mm); equal means square.');
   });
 
@@ -170,7 +178,7 @@ describe("the drawings of a sheet", () => {
 
   it("know the line of the plan for each face and each balloon", () => {
     const evaluated = read(STAND);
-    const html = writeSheet(sheetOf(evaluated), "html", drawingsOf(evaluated));
+    const html = writeSheet(sheetOf(evaluated), "html", { drawings: drawingsOf(evaluated) });
     readStrictly(html);
     const face = /<path class="face" data-piece="rail \/ behind legs" data-line="(\d+)"/.exec(html);
     expect(face?.[1]).toBe(String(STAND.split("\n").findIndex((l) => l.includes("behind legs")) + 1));
@@ -219,7 +227,7 @@ describe("the samples", () => {
       const file = [name.replace(".sawbuck", ""), of, kind].filter(Boolean).join("-");
       writeFileSync(join(OUTPUT, `${file}.svg`), svgText(drawing));
     }
-    const html = writeSheet(sheetOf(evaluated), "html", drawings);
+    const html = writeSheet(sheetOf(evaluated), "html", { drawings });
     readStrictly(html);
     writeFileSync(join(OUTPUT, name.replace(".sawbuck", ".html")), html);
     expect(drawings.length > 0).toBe(evaluated.worked.pieces.all.length > 0);

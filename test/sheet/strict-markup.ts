@@ -10,12 +10,15 @@ export interface Read {
   readonly values: readonly string[];
   /** Elements opened, in order, with their attribute names. */
   readonly elements: readonly { readonly tag: string; readonly attributes: readonly string[] }[];
+  /** The texts of scripts, in order. */
+  readonly scripts: readonly string[];
 }
 
 export function readStrictly(markup: string): Read {
   const texts: string[] = [];
   const values: string[] = [];
   const elements: { tag: string; attributes: string[] }[] = [];
+  const scripts: string[] = [];
   const open: string[] = [];
   let at = markup.startsWith(DOCTYPE) ? DOCTYPE.length : 0;
   while (at < markup.length) {
@@ -40,10 +43,17 @@ export function readStrictly(markup: string): Read {
     if (new Set(names).size < names.length) throw new Error(`attribute twice in ${whole}`);
     values.push(...pairs.map((pair) => decoded(pair[2]!)));
     elements.push({ tag: name!, attributes: names });
+    if (name === "script") {
+      // Its text is read as it is, up to its end.
+      const end = markup.indexOf("</script>", at);
+      if (end < 0) throw new Error("a script without an end");
+      scripts.push(markup.slice(at, end));
+      at = end;
+    }
     if (!empty) open.push(name!);
   }
   if (open.length > 0) throw new Error(`never closed: ${open.join(", ")}`);
-  return { texts, values, elements };
+  return { texts, values, elements, scripts };
 }
 
 const DOCTYPE = "<!DOCTYPE html>\n";
@@ -53,7 +63,7 @@ const ATTRIBUTE = / ([A-Za-z-]+)="([^"<>]*)"/g;
 const ELEMENTS = new Set(
   (
     "html head meta title style body main header section h1 h2 h3 p ol ul li dl div dt dd figure figcaption " +
-    "table thead tbody tr th td strong small span svg path text"
+    "table thead tbody tr th td strong small span svg path text label input button script"
   ).split(" "),
 );
 
@@ -62,7 +72,8 @@ const ATTRIBUTES = new Set(
   (
     "lang charset name content http-equiv class scope colspan role aria-label aria-hidden data-piece data-line data-label " +
     "xmlns width height viewBox d fill stroke stroke-width stroke-linecap stroke-linejoin paint-order x y transform " +
-    "font-family font-size font-weight text-anchor"
+    "font-family font-size font-weight text-anchor tabindex hidden type data-plan data-tick data-pieces data-progress " +
+    "data-left data-other data-not-kept"
   ).split(" "),
 );
 

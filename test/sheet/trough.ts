@@ -65,7 +65,15 @@ const panel: typeof plainPanel = (...spec) => {
   return { ...made, cuts: lettered(made.cuts) };
 };
 
-const PLAIN = { hand: "", measured: "", shortPoint: null, ripped: false, ends: "", notes: [] } as const;
+const PLAIN = {
+  hand: "",
+  rule: "",
+  measured: "",
+  shortPoint: null,
+  ripped: false,
+  ends: "",
+  notes: [],
+} as const;
 const CEDAR = "western redcedar";
 
 function pieces(part: string, count: number): readonly string[] {

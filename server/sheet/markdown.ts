@@ -1,0 +1,116 @@
+/** The shop sheet as Markdown: CommonMark with the tables and task lists of GFM. Pictures of boards are made of letters. */
+import {
+  type Block,
+  type Cell,
+  type Item,
+  type List,
+  runsOf,
+  type SheetDocument,
+  type Table,
+  type Terms,
+  type Words,
+} from "./document";
+import { escapeMarkdown, oneLine } from "./escape";
+
+export function sheetMarkdown({ title, under, sections }: SheetDocument): string {
+  const parts = [
+    `# ${escapeMarkdown(title)}`,
+    escapeMarkdown(under),
+    ...sections.flatMap(({ heading, blocks }) => [
+      `## ${escapeMarkdown(heading)}`,
+      ...blocks.flatMap(blockParts),
+    ]),
+  ];
+  return `${parts.join("\n\n")}\n`;
+}
+
+/** Paragraphs, each to stand between empty lines. */
+function blockParts(block: Block): readonly string[] {
+  switch (block.kind) {
+    case "paragraph":
+      return [inMarkdown(block.letters ?? block.words)];
+    case "terms":
+      return [termLines(block)];
+    case "list":
+      return [listLines(block)];
+    case "table":
+      return [...block.groups.flatMap((group) => groupParts(block, group)), ...sumParts(block)];
+    case "figure": {
+      const lines = block.letters?.(WIDTH) ?? [];
+      if (lines.length === 0) return [];
+      const fence = "`".repeat(Math.max(3, ...lines.map((l) => 1 + longestTicks(l))));
+      return [...strong(block.caption), [fence, ...lines, fence].join("\n")];
+    }
+    case "group": {
+      const box = (block.ticks ?? []).length > 0 ? "☐ " : "";
+      return [`### ${box}${escapeMarkdown(block.heading)}`, ...block.blocks.flatMap(blockParts)];
+    }
+    case "progress":
+      return [];
+  }
+}
+
+/** Columns of a picture made of letters. */
+const WIDTH = 96;
+
+const longestTicks = (line: string): number =>
+  Math.max(0, ...[...line.matchAll(/`+/g)].map(([ticks]) => ticks.length));
+
+const termLines = ({ rows }: Terms): string =>
+  rows.map(({ label, words }) => `- **${escapeMarkdown(label)}:** ${inMarkdown(words)}`).join("\n");
+
+function listLines({ style, items }: List): string {
+  return items
+    .map((item, i) => {
+      const lead = style === "numbers" ? `${i + 1}. ` : "- ";
+      const below = (item.below ?? []).map((more) => `\n${" ".repeat(lead.length)}- ${inMarkdown(more)}`);
+      return `${lead}${itemWords(item)}${below.join("")}`;
+    })
+    .join("\n");
+}
+
+function itemWords({ ticks = [], lead, words }: Item): string {
+  const box = ticks.length > 0 ? "[ ] " : "";
+  return `${box}${lead === undefined ? "" : `**${escapeMarkdown(lead)}** `}${inMarkdown(words)}`;
+}
+
+function groupParts({ columns }: Table, { title, source, rows }: Table["groups"][number]): readonly string[] {
+  if (rows.length === 0) return [];
+  const line = (cells: readonly string[]): string => `| ${cells.join(" | ")} |`;
+  const lines = [
+    line(columns.map(({ head }) => escapeMarkdown(head))),
+    line(columns.map(({ fit }) => (fit === "number" ? "---:" : "---"))),
+    ...rows.map(({ cells }) => line(cells.map(cellWords))),
+  ];
+  const heading = [...strong(title), escapeMarkdown(source)].filter((words) => words !== "").join(" ");
+  return [...(heading === "" ? [] : [heading]), lines.join("\n")];
+}
+
+const strong = (text: string): readonly string[] =>
+  oneLine(text) === "" ? [] : [`**${escapeMarkdown(text)}**`];
+
+const sumParts = ({ sums }: Table): readonly string[] =>
+  sums.length === 0
+    ? []
+    : [sums.map(({ label, value }) => `- ${escapeMarkdown(label)}: **${escapeMarkdown(value)}**`).join("\n")];
+
+function cellWords(cell: Cell): string {
+  if ("ticks" in cell) return boxes(cell.ticks.length);
+  return "words" in cell ? inMarkdown(cell.words) : cell.lines.map(inMarkdown).join("; ");
+}
+
+const boxes = (n: number): string => (n <= MOST_BOXES ? "☐".repeat(n) : `☐ × ${n}`);
+const MOST_BOXES = 12;
+
+const inMarkdown = (words: Words): string =>
+  runsOf(words)
+    .map(({ text, style }) => {
+      if (style === "blank") return "\\_\\_\\_\\_\\_\\_\\_\\_";
+      const kept = oneLine(text);
+      const [before, after] = [/^\s/.test(text) ? " " : "", /\s$/.test(text) ? " " : ""];
+      if (kept === "") return before;
+      const safe = escapeMarkdown(kept);
+      if (style === "small" && !kept.startsWith("(")) return `${before}(${safe})${after}`;
+      return `${before}${style === "strong" ? `**${safe}**` : safe}${after}`;
+    })
+    .join("");

@@ -1,0 +1,7 @@
+/** The one script of a sheet's page, as text, and its hash for the page's content policy. */
+import SCRIPT from "./main.ts?script";
+
+export const PAGE_SCRIPT = SCRIPT;
+
+/** Held to the text by a test. */
+export const PAGE_SCRIPT_HASH = "sha256-spBhG6n2jOHUB0v3Cw9Fk4EktYrWaM30gVyqD19NoH0=";

@@ -1,0 +1,65 @@
+/** What to buy, by aisle, and what it comes to. */
+import type { SheetData, Shopping, ShoppingRow } from "../data";
+import type { Section } from "../document";
+import type { SheetWords } from "../words";
+import { type ColumnOf, paragraph, section, some, table } from "./blocks";
+
+export function buyingSection({ shopping }: SheetData, words: SheetWords): Section[] {
+  const { rows, onHand, withoutPrice } = shopping;
+  if (rows.length + onHand.length + withoutPrice.length === 0) return [];
+  const titles = [...new Set(rows.map(({ aisle }) => aisle))];
+  return section("shopping", words.headings.buying, [
+    table(
+      "shop",
+      columnsOf(words),
+      titles.map((title) => ({ title, source: "", rows: rows.filter(({ aisle }) => aisle === title) })),
+      undefined,
+      sums(shopping, words),
+    ),
+    ...(withoutPrice.length > 0 ? [paragraph("source", words.withoutPrice(withoutPrice.join(", ")))] : []),
+    ...(onHand.length > 0 ? [paragraph("source", words.fromOnHand(onHand.join(", ")))] : []),
+  ]);
+}
+
+function columnsOf(words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
+  const { columns } = words;
+  return [
+    {
+      name: "tick",
+      head: columns.got,
+      fit: "tick",
+      cell: ({ aisle, unit, what }) => ({
+        ticks: [{ id: `buy/${aisle}/${what}/${unit}`, what: `${unit} ${what}`.trim(), done: words.bought }],
+      }),
+    },
+    { name: "count", head: columns.count, fit: "number", cell: ({ count }) => String(count) },
+    { name: "sold", head: columns.soldAs, fit: "text", cell: ({ unit }) => some(unit) },
+    { name: "what", head: columns.what, fit: "text", cell: ({ what }) => some(what) },
+    { name: "note", head: columns.note, fit: "wide", cell: ({ note }) => some(note) },
+    {
+      name: "each",
+      head: columns.each,
+      fit: "number",
+      label: columns.eachLabel,
+      cell: ({ each }) => each ?? words.noPrice,
+    },
+    {
+      name: "together",
+      head: columns.together,
+      fit: "number",
+      label: columns.togetherLabel,
+      cell: ({ total }) => some(total),
+    },
+  ];
+}
+
+/** The sums that are known. */
+function sums({ subtotal, tax, total, budget }: Shopping, words: SheetWords) {
+  const all = [
+    { label: words.beforeTax, value: subtotal },
+    { label: words.tax, value: tax },
+    { label: words.total, value: total },
+    { label: words.budget, value: budget },
+  ];
+  return all.flatMap(({ label, value }) => (value === null ? [] : [{ label, value }]));
+}

@@ -1,0 +1,90 @@
+/** From a sheet's data to the sheet as it is read. */
+import type { SheetData } from "../data";
+import type { Section, SheetDocument } from "../document";
+import type { SheetDrawing } from "../drawings";
+import type { SheetWords } from "../words";
+import { section, terms } from "./blocks";
+import { buyingSection } from "./buying";
+import { answerSection, cutListSection } from "./cuts";
+import { drawingSection } from "./drawings";
+import { layoutSections } from "./layouts";
+import { cautionSection, figureSections, noteSection } from "./others";
+import { problemSections } from "./problems";
+import { fastenerSection, setOutSection, squareSection } from "./screws";
+import { stepSection } from "./steps";
+
+/** Who reads it: a builder, a group that works by stations, or learners who find the lengths themselves. */
+export type SheetReader = "builder" | "stations" | "learners";
+
+export interface Shown {
+  readonly drawings: readonly SheetDrawing[];
+  readonly words: SheetWords;
+  readonly reader: SheetReader;
+}
+
+export function documentOf(data: SheetData, { drawings, words, reader }: Shown): SheetDocument {
+  const { title, file, units } = data;
+  const system = units.system === "inches" ? words.inches : words.millimetres;
+  return {
+    language: words.tag,
+    title,
+    plan: `${title} (${file.split(/[\\/]/).at(-1)})`,
+    under: `${file}, ${words.unitsTo(system, units.mark)}`,
+    sections: [
+      ...section("about", words.headings.about, [
+        terms(data.facts.map(({ label, value }) => ({ label, words: value }))),
+      ]),
+      ...drawingSection(data, drawings, words),
+      ...problemSections(data, words),
+      ...cautionSection(data, words),
+      ...ORDER[reader](data, words),
+    ],
+    words,
+  };
+}
+
+type Rest = (data: SheetData, words: SheetWords) => readonly Section[];
+
+const ORDER: Readonly<Record<SheetReader, Rest>> = {
+  builder: (data, words) => [
+    ...buyingSection(data, words),
+    ...cutListSection(data, words),
+    ...layoutSections(data, words),
+    ...fastenerSection(data, words),
+    ...setOutSection(data, words),
+    ...squareSection(data, words),
+    ...figureSections(data, words),
+    ...stepSection(data, words),
+    ...noteSection(data, words),
+  ],
+  stations: (data, words) => [
+    ...buyingSection(data, words),
+    ...figureSections(data, words),
+    ...atStation("mark", layoutSections(data, words), words),
+    ...atStation("cut", cutListSection(data, words), words),
+    ...atStation("drill", [...fastenerSection(data, words), ...setOutSection(data, words)], words),
+    ...atStation("assemble", [...squareSection(data, words), ...stepSection(data, words)], words),
+    ...noteSection(data, words),
+  ],
+  learners: (data, words) => [
+    ...cutListSection(data, words, true),
+    ...fastenerSection(data, words),
+    ...setOutSection(data, words),
+    ...squareSection(data, words),
+    ...stepSection(data, words),
+    ...noteSection(data, words),
+    ...answerSection(data, words),
+    ...layoutSections(data, words),
+  ],
+};
+
+/** A station on a page of its own; its first section says which. */
+function atStation(
+  name: keyof SheetWords["headings"]["stations"],
+  sections: readonly Section[],
+  words: SheetWords,
+): readonly Section[] {
+  return sections.map((own, i) =>
+    i === 0 ? { ...own, heading: `${words.headings.stations[name]}: ${own.heading}`, newPage: true } : own,
+  );
+}

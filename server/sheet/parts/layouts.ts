@@ -1,0 +1,61 @@
+/** Which piece is cut from which board or sheet, drawn to scale. */
+import { boardScale, drawBoard } from "../board-drawing";
+import type { BoardPlan, PanelPlan, SheetBoard, SheetData, SheetPanel } from "../data";
+import type { Figure, Group, Section } from "../document";
+import { drawPanel, panelScale } from "../panel-drawing";
+import { boardLines, panelLines } from "../text-boards";
+import type { SheetWords } from "../words";
+import { paragraph, section } from "./blocks";
+
+export function layoutSections(data: SheetData, words: SheetWords): Section[] {
+  const { system } = data.units;
+  const boards = data.boards.flatMap((plan) => plan.boards);
+  const scale = boardScale(boards);
+  const longest = Math.max(0, ...boards.map(({ length }) => length.mm));
+  const sheets = panelScale(data.panels.flatMap((plan) => plan.sheets));
+  const board = (shown: SheetBoard): Figure => ({
+    kind: "figure",
+    caption: captionOf(shown, words),
+    drawing: () => drawBoard(shown, { scale, system }),
+    toScale: true,
+    letters: (width) => boardLines(shown, longest, width),
+  });
+  const panel = (shown: SheetPanel): Figure => ({
+    kind: "figure",
+    caption: captionOf(shown, words),
+    drawing: () => drawPanel(shown, { scale: sheets }),
+    toScale: true,
+    letters: (width) => panelLines(shown, width),
+  });
+  return [
+    ...(data.boards.length === 0
+      ? []
+      : section("boards", words.headings.boards, [
+          paragraph("key", words.keys.boards, words.keys.boardsInText),
+          ...data.boards.map((plan) => layout(plan, plan.boards.map(board), words)),
+        ])),
+    ...(data.panels.length === 0
+      ? []
+      : section("panels", words.headings.panels, [
+          paragraph("key", words.keys.panels, words.keys.panelsInText),
+          ...data.panels.map((plan) => layout(plan, plan.sheets.map(panel), words)),
+        ])),
+  ];
+}
+
+const captionOf = ({ label, count }: SheetBoard | SheetPanel, words: SheetWords): string =>
+  count > 1 ? words.cutAlike(label, count) : label;
+
+function layout(plan: BoardPlan | PanelPlan, figures: readonly Figure[], words: SheetWords): Group {
+  const { assumed, unplaced, title } = plan;
+  return {
+    kind: "group",
+    name: "layout",
+    heading: title,
+    blocks: [
+      ...(assumed.length > 0 ? [paragraph("source", words.allowedFor(assumed.join("; ")))] : []),
+      ...(unplaced.length > 0 ? [paragraph("source", words.noWoodFor(unplaced.join(", ")))] : []),
+      ...figures,
+    ],
+  };
+}

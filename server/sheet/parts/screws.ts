@@ -1,0 +1,121 @@
+/** The fasteners, where each is driven, and what is measured corner to corner before it is. */
+import type { FastenerRow, SheetData, SheetJoint, SheetSetOut } from "../data";
+import type { Section, Table, TableGroup } from "../document";
+import type { SheetWords } from "../words";
+import { type ColumnOf, list, paragraph, rows, section, some, table } from "./blocks";
+import { lineIn } from "./problems";
+
+export function fastenerSection({ fasteners }: SheetData, words: SheetWords): Section[] {
+  const { columns } = words;
+  const columnsOf: readonly ColumnOf<FastenerRow>[] = [
+    {
+      name: "count",
+      head: columns.count,
+      fit: "number",
+      cell: ({ count }) => (count === null ? "?" : String(count)),
+    },
+    { name: "what", head: columns.what, fit: "text", cell: ({ what }) => some(what) },
+    { name: "holes", head: columns.holes, fit: "text", cell: ({ holes }) => some(holes) },
+    { name: "where", head: columns.where, fit: "wide", cell: ({ joints }) => ({ lines: joints }) },
+  ];
+  return section("fasteners", words.headings.fasteners, [table("screws", columnsOf, rows(fasteners))]);
+}
+
+export function setOutSection(data: SheetData, words: SheetWords): Section[] {
+  const groups = data.joints.filter(({ setOut }) => setOut.length > 0);
+  if (groups.length === 0) return [];
+  return section("set-out", words.headings.setOut, [
+    paragraph("key", words.keys.setOut),
+    setOutTable(groups, data.file, words),
+  ]);
+}
+
+/** The marks of these joints. */
+export function setOutTable(
+  joints: readonly SheetJoint[],
+  file: string,
+  words: SheetWords,
+): Table | undefined {
+  const { columns } = words;
+  const columnsOf: readonly ColumnOf<GridRow>[] = [
+    {
+      name: "mark",
+      head: columns.mark,
+      fit: "mark",
+      cell: ({ mark }) => (mark === "" ? "" : [{ text: mark, style: "strong" }]),
+    },
+    { name: "piece", head: columns.piece, fit: "text", cell: ({ piece }) => piece },
+    { name: "per", head: columns.screws, fit: "text", cell: ({ screws }) => screws },
+    { name: "along", head: columns.along, fit: "wide", cell: ({ along }) => along },
+    { name: "across", head: columns.across, fit: "wide", cell: ({ across }) => across },
+  ];
+  return table(
+    "set-outs",
+    columnsOf,
+    joints.map((joint) => groupOf(joint, file, words)),
+    ({ line }) => line,
+  );
+}
+
+/** A grid of marks; what is said of its piece stands with the first. */
+interface GridRow {
+  readonly mark: string;
+  readonly piece: string;
+  readonly screws: string;
+  readonly along: string;
+  readonly across: string;
+  readonly line: number | undefined;
+}
+
+function groupOf(
+  joint: SheetJoint,
+  file: string,
+  words: SheetWords,
+): Pick<TableGroup, "title" | "source"> & { readonly rows: readonly GridRow[] } {
+  const { line } = lineIn(joint.place, file);
+  const grids = joint.setOut.flatMap((set) =>
+    set.grids.map(({ on, along, across }, i): GridRow => {
+      const first = i === 0;
+      return {
+        mark: first ? set.mark : "",
+        piece: first ? pieceWords(set, joint, words) : "",
+        screws: first ? words.screwsOn(set.screws, set.pieces.length > 1) : "",
+        along: on === "face" ? along.words : words.onThe(on, along.words),
+        across: across.words,
+        line,
+      };
+    }),
+  );
+  return { title: jointWords(joint, words), source: "", rows: grids };
+}
+
+/** `side face into leg face: 16 screws at 8 crossings, deck-mid (#8 x 1-5/8"), pilot 1/8"`. */
+export function jointWords(joint: SheetJoint, words: SheetWords): string {
+  const { title, what, pattern, holes, screws, crossings } = joint;
+  const count = screws === null || crossings === null ? pattern : words.screwsInAll(screws, crossings);
+  return `${title}: ${[count, what, holes].filter((said) => said !== "").join(", ")}`;
+}
+
+/** `side, 4 pieces`; which ones, where not all of the part are marked alike. */
+function pieceWords(set: SheetSetOut, joint: SheetJoint, words: SheetWords): string {
+  const all = joint.setOut.filter((other) => other.part === set.part).length === 1;
+  const count = set.pieces.length > 1 ? `, ${words.pieces(set.pieces.length)}` : "";
+  return `${set.part}${count}${all ? "" : `, ${namesOf(set, words)}`}`;
+}
+
+/** What tells these pieces from the others of their part. */
+function namesOf({ part, pieces }: SheetSetOut, words: SheetWords): string {
+  const names = pieces.map((id) => (id.startsWith(`${part} / `) ? id.slice(part.length + 3) : id));
+  const shown = names.slice(0, MOST_NAMES).join("; ");
+  return names.length > MOST_NAMES ? `${shown} ${words.andMore(names.length - MOST_NAMES)}` : shown;
+}
+const MOST_NAMES = 2;
+
+export function squareSection({ square }: SheetData, words: SheetWords): Section[] {
+  return section("square", words.headings.square, [
+    list(
+      "bullets",
+      square.map((row) => ({ words: words.diagonals(row.words, row.diagonal.text, row.diagonal.other) })),
+    ),
+  ]);
+}

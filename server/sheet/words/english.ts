@@ -1,0 +1,158 @@
+/** The sheet's own words in English: every heading, label and sentence that is not a plan's. Other languages have the same keys. */
+
+export const ENGLISH = {
+  tag: "en",
+  /** `2 of 5`. */
+  page: (page: number, of: number) => `${page} of ${of}`,
+  tick: (what: string, done: string) => `${what}: ${done}`,
+  drawing: (title: string) => `Drawing: ${title}`,
+
+  headings: {
+    drawing: "Drawing",
+    about: "About this plan",
+    problems: "Open problems",
+    accepted: "Accepted, and why",
+    notChecked: "Not looked at",
+    cautions: "Before you start",
+    tools: "Tools",
+    bits: "Bits and holes",
+    buying: "Buying trip",
+    atTheYard: "Measure at the yard",
+    kits: "One kit, and all of them",
+    cutList: "Cut list",
+    boards: "Board layouts",
+    panels: "Sheet layouts",
+    liners: "Liner and fabric",
+    finish: "Finish",
+    fasteners: "Screws and other fasteners",
+    setOut: "Where the screws go",
+    square: "Before you screw it tight",
+    rings: "Rings",
+    boxes: "Boxes",
+    musts: "Rules of this plan",
+    sittings: "When to stop",
+    steps: "Order of work",
+    notes: "Notes",
+    care: "After it is built",
+    stations: {
+      mark: "First station: mark the boards",
+      cut: "Second station: cut",
+      drill: "Third station: drill",
+      finish: "Fourth station: finish",
+      assemble: "Fifth station: put together",
+    },
+    lengthsToFind: "Lengths to find",
+    answers: "Answers",
+  },
+
+  /** How lengths, marks and pictures are to be read. */
+  keys: {
+    cutList:
+      "Lengths are tip to tip, before the ends are cut. Write the mark on each piece as it comes off the saw.",
+    boards:
+      "Hook the tape on the left end: every mark is counted from there. The short double line stands on the waste side of a mark, where the saw runs. Lengths are to scale, widths are not.",
+    boardsInText:
+      "Hook the tape on the left end: every mark is counted from there. The saw runs on the waste side of a mark. xxx is waste, /// is bad wood.",
+    panels: "To scale. What is hatched is left over.",
+    panelsInText: "Places are counted from the lower left corner of the sheet.",
+    setOut:
+      "Measured on the piece that is screwed through. Left, right, front, back, top and bottom are those of the finished thing.",
+    yard: "Boards differ. Measure one of each before you buy, and write down what it really is: lengths that lean on a board's width or thickness change with it.",
+    lengthsToFind:
+      "Each length follows from others. Work it out from the drawing and the rule beside it, and write it down; the answers are on the last page.",
+    proposed: "The plan gives no order. This one follows from its joints; your own may be better.",
+    newIsDark: "In the small drawings, what is new is dark.",
+  },
+
+  noProblems: (accepted: boolean, left: boolean): string => {
+    const found = `No ${accepted ? "open " : ""}problem that Sawbuck can name was found.`;
+    if (accepted && left) return `${found} What was accepted, and what it did not look at, stand below.`;
+    if (accepted) return `${found} What was accepted stands below.`;
+    return left ? `${found} What it did not look at stands below.` : found;
+  },
+  nothingListed:
+    "Nothing is listed. Sawbuck looks only for the mistakes it can name; the rest is for your own eyes.",
+  classes: { error: "Error", hazard: "Hazard", warning: "Warning", hint: "Hint" },
+  line: (line: number) => `line ${line}`,
+  lineOf: (file: string, line: number) => `${file}, line ${line}`,
+  cure: "Cure",
+  assumed: "Assumed",
+  see: "See",
+  acceptedBecause: "Accepted because",
+
+  /** Heads and labels of tables. */
+  columns: {
+    tick: "Cut",
+    got: "Got",
+    mark: "Mark",
+    count: "No.",
+    part: "Part",
+    length: "Length",
+    rip: "Ripped to",
+    ripLabel: "ripped to",
+    ends: "Ends and notes",
+    soldAs: "Sold as",
+    what: "What",
+    note: "Note",
+    each: "Each",
+    eachLabel: "each",
+    together: "Together",
+    togetherLabel: "together",
+    holes: "Holes",
+    where: "Where",
+    piece: "Piece",
+    screws: "Screws",
+    along: "Along it",
+    across: "Across it",
+    ring: "Ring",
+    goesRound: "Goes round",
+    comesOut: "How it comes out",
+    rule: "How it is found",
+    inOne: "In one",
+    inAll: "In all",
+    stock: "Board",
+    takenAs: "Taken as",
+    measured: "As measured",
+  },
+
+  inches: "inches",
+  millimetres: "millimetres",
+  unitsTo: (system: string, mark: string) => (mark === "" ? system : `${system} to ${mark}`),
+  overall: (width: string, depth: string, height: string) =>
+    `Over all: ${width} wide, ${depth} deep, ${height} high.`,
+  pieces: (n: number) => `${n} piece${n === 1 ? "" : "s"}`,
+  alone: (assembly: string) => `${assembly}, an assembly, alone`,
+  hands: { left: "left", right: "right" },
+  notKnown: "not known",
+  shortPoint: (length: string) => `short point ${length}`,
+  cutAlike: (label: string, count: number) => `${label}, ${count} cut alike`,
+  allowedFor: (what: string) => `Allowed for: ${what}.`,
+  noWoodFor: (pieces: string) => `No wood found for: ${pieces}.`,
+  offcutKeep: (length: string) => `${length}, keep`,
+  noPrice: "no price",
+  beforeTax: "Before tax",
+  tax: "Tax",
+  total: "Total",
+  budget: "Budget",
+  withoutPrice: (what: string) => `Without a price, so not in the total: ${what}.`,
+  fromOnHand: (what: string) => `From what is on hand: ${what}.`,
+  because: (reason: string) => ` because ${reason}`,
+  screwsInAll: (screws: number, crossings: number) =>
+    `${screws} screw${screws === 1 ? "" : "s"} at ${crossings} crossing${crossings === 1 ? "" : "s"}`,
+  screwsOn: (screws: number, several: boolean) =>
+    `${screws} screw${screws === 1 ? "" : "s"}${several ? " each" : ""}`,
+  onThe: (side: "edge" | "end", words: string) => `on the ${side}, ${words}`,
+  andMore: (n: number) => `and ${n} more`,
+  diagonals: (what: string, diagonal: string, other: string) =>
+    `${what}: measure both diagonals: each ${diagonal} (${other}); equal means square.`,
+  cut: "cut",
+  bought: "got",
+  done: "done",
+  /** What a page with boxes to tick says of them; the numbers are put in for {left} and {all}. */
+  leftToCut: "Left to cut: {left} of {all} pieces.",
+  untick: "Untick everything",
+  putBack: "Put the ticks back",
+  notKept: "Ticks cannot be kept on this device: they are gone when the page is closed.",
+};
+
+export type SheetWords = typeof ENGLISH;
