@@ -24,7 +24,7 @@ import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
-import { type Worked, work } from "./worked";
+import { shownIn, type Worked, work } from "./worked";
 
 export { type Scene, sameScene } from "./sheet/drawings";
 
@@ -43,6 +43,12 @@ export function evaluate(file: string, text: string, read: Reader, options: Load
 /** The shop sheet of an evaluated plan, as plain data. `named` tells how files are named on it; unsaid, as they were read. */
 export const sheetOf = (e: Evaluated, named = (file: string): string => file): SheetData =>
   gather(e.worked, e, named);
+
+/** The same plan with its lengths shown in other units, to the usual marks of a tape; the plan itself stays as it is. */
+export const inUnits = (e: Evaluated, system: "inches" | "millimetres"): Evaluated => ({
+  ...e,
+  worked: { ...e.worked, settings: shownIn(e.worked.settings, system) },
+});
 
 /** The drawings of its sheet, made as they are taken; nothing in place of one where the making only pauses. */
 export const drawingsInSteps = ({ worked }: Evaluated): Generator<SheetDrawing | undefined, void, void> =>

@@ -1,6 +1,7 @@
 /** The cut list: by stock, longest first. */
 import type { At } from "../plan";
 import { ifKnown } from "../plan";
+import { briefly } from "../trade";
 import { type Display, LENGTH, lengthText, quantityText, roughly } from "../units";
 import { type Material, type Part, sparesOf, type Worked } from "../worked";
 import type { CutGroup, CutRow, Place } from "./data";
@@ -19,7 +20,7 @@ export function cutGroups(worked: Worked, identities: Identities, place: (at: At
       {
         stock: material.name,
         title: materialTitle(material, worked.settings.display),
-        source: material.source,
+        source: briefly(material.source),
         rows,
       },
     ];

@@ -1,7 +1,7 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
 import { type Judged, type Problem, problemText } from "../checks";
 import { ifKnown } from "../plan";
-import { cautionsFor, cite } from "../trade";
+import { briefly, cautionsFor, cite } from "../trade";
 import { LENGTH, moneyText, quantityText } from "../units";
 import type { Worked } from "../worked";
 import { cautionTags } from "./cautions";
@@ -74,7 +74,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
       state: mustState(m, worked),
     })),
     steps: stepsOf(worked, identities),
-    cautions: cautionsFor(tags).map((row) => ({ text: row.value.text, source: cite(row.source) })),
+    cautions: cautionsFor(tags).map((row) => ({ text: row.value.text, source: briefly(cite(row.source)) })),
   };
 }
 

@@ -5,7 +5,7 @@
  */
 import type { SheetDocument } from "./document";
 import { blockHtml } from "./html-blocks";
-import { element, htmlFile, type Markup, markupText, scriptElement } from "./markup";
+import { element, htmlFile, type Markup, markupText, rawElement } from "./markup";
 import { PAGE_SCRIPT, PAGE_SCRIPT_HASH } from "./page/script";
 import { SHEET_STYLE, SHEET_STYLE_HASH } from "./style";
 
@@ -27,9 +27,9 @@ export function sheetPage(document: SheetDocument): string {
         element("meta", { "http-equiv": "Content-Security-Policy", content: POLICY }),
         element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
         element("title", {}, document.title),
-        element("style", {}, SHEET_STYLE),
+        rawElement("style", SHEET_STYLE),
       ),
-      element("body", { class: "sheet-page" }, body(document), scriptElement(PAGE_SCRIPT)),
+      element("body", { class: "sheet-page" }, body(document), rawElement("script", PAGE_SCRIPT)),
     ),
   );
 }

@@ -5,7 +5,7 @@
 import { escapeAttribute, escapeText } from "./escape";
 
 export type Tag =
-  | ("html" | "head" | "meta" | "title" | "style" | "body" | "main" | "header" | "section" | "figure")
+  | ("html" | "head" | "meta" | "title" | "body" | "main" | "header" | "section" | "figure")
   | ("h1" | "h2" | "h3" | "p" | "ol" | "ul" | "li" | "dl" | "div" | "dt" | "dd" | "figcaption")
   | ("table" | "thead" | "tbody" | "tr" | "th" | "td" | "strong" | "small" | "span")
   | ("label" | "input" | "button")
@@ -47,10 +47,10 @@ export function element(tag: Tag, attributes: Attributes, ...children: readonly 
   return { [finished]: EMPTY.has(tag) ? `${start}/>` : `${start}>${inside(children)}</${tag}>` };
 }
 
-/** A script whose text is the program's own, and never a plan's: it is not escaped, and must not close itself. */
-export function scriptElement(text: string): Markup {
-  if (/<\/script|<!--/i.test(text)) throw new Error("a script may not hold the end of a script");
-  return { [finished]: `<script>${text}</script>` };
+/** A style or script whose text is the program's own, and never a plan's: it is not escaped, and must not close itself. */
+export function rawElement(tag: "style" | "script", text: string): Markup {
+  if (/<\/|<!--/.test(text)) throw new Error(`a ${tag} may not hold the end of a ${tag}`);
+  return { [finished]: `<${tag}>${text}</${tag}>` };
 }
 
 /** The written markup of these, one after the other. */

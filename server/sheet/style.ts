@@ -59,7 +59,8 @@ export const SHEET_STYLE = `
 .sheet .length, .sheet .rip, .sheet .per { white-space: nowrap; }
 .sheet .along, .sheet .across { min-width: 40mm; }
 
-.sheet td.tick { width: 13mm; min-width: 13mm; line-height: 1; }
+.sheet .tick { width: 9mm; line-height: 1; }
+.sheet .cuts .tick { width: 31mm; min-width: 31mm; }
 .sheet .tick-box { display: inline-block; padding: 0.6mm 1.2mm 0.6mm 0; }
 .sheet .tick-box input { appearance: none; box-sizing: border-box; width: 4.4mm; height: 4.4mm; margin: 0;
   border: 0.3mm solid #000; border-radius: 0; background: #fff; vertical-align: middle; }
@@ -105,13 +106,12 @@ export const SHEET_STYLE = `
   .sheet tr { display: grid; grid-template-columns: auto auto 1fr auto; column-gap: 2.5mm; padding: 1.5mm 0; }
   .sheet th, .sheet td { display: block; padding: 0; width: auto; min-width: 0; grid-column: 1 / -1; }
   .sheet td:empty { display: none; }
-  .sheet td.tick { width: auto; min-width: 0; }
+  .sheet td.tick, .sheet .cuts .tick { width: auto; min-width: 0; }
   .sheet .part, .sheet .piece, .sheet .what, .sheet .wide, .sheet .along, .sheet .across { min-width: 0; }
   .sheet .cuts td.mark, .sheet .set-outs td.mark { grid-column: 1; min-width: 7mm; }
   .sheet .cuts td.count { grid-column: 2; padding: 0; text-align: left; }
   .sheet .cuts td.part, .sheet .set-outs td.piece { grid-column: 3; }
   .sheet .cuts td.length, .sheet .set-outs td.per { grid-column: 4; }
-  .sheet .cuts td.tick { order: 1; }
   .sheet .shop td.tick { grid-column: 1; grid-row: 1 / 3; }
   .sheet .shop td.count { grid-column: 2; }
   .sheet .shop td.sold { grid-column: 3; }
@@ -140,4 +140,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-WWx9l5vdsB2V4gQlwF8sJH1ufItqyiCD/NO9ZkvF5oA=";
+export const SHEET_STYLE_HASH = "sha256-7u83d1CBXLDpSh9VrHehOP0uDNL+EhGaZNFM1n8FWEk=";

@@ -43,16 +43,19 @@ export function remembered(document: string, table?: string): Source {
   return table === undefined ? { document, confidence: "memory" } : { document, table, confidence: "memory" };
 }
 
-/** One short line for a hover or the sheet. */
-export function cite(source: Source): string {
-  if (source.document === source.confidence || source.document === FROM_MEMORY.document)
-    return source.document;
-  const edition = source.edition === undefined ? "" : ` ${source.edition}`;
-  const table = source.table === undefined ? "" : `, ${source.table}`;
-  return `${source.document}${edition}${table}${standing(source)}`;
+/** One short line for a hover. */
+export const cite = (source: Source): string => `${named(source)}${standing(source)}`;
+
+/** What was cited, for the sheet: without who reproduced the document. */
+export const briefly = (cited: string): string =>
+  cited.replace(/ \(as reproduced by (?:[^()]|\([^()]*\))*\)/, "");
+
+function named({ document, edition, table }: Source): string {
+  return `${document}${edition === undefined ? "" : ` ${edition}`}${table === undefined ? "" : `, ${table}`}`;
 }
 
-function standing({ confidence, via }: Source): string {
+function standing({ document, confidence, via }: Source): string {
+  if (document === confidence || document === FROM_MEMORY.document) return "";
   if (confidence === "memory") return ", from memory";
   if (confidence === "common practice") return ", common practice";
   const copy = via === undefined ? "" : `as reproduced by ${via}`;

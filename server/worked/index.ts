@@ -32,7 +32,7 @@ export * from "./screw-sides";
 export { DRIVER } from "./screw-way";
 export * from "./screws";
 export * from "./set-out";
-export type { Extent3, Limit, Settings, Tools } from "./settings";
+export { type Extent3, type Limit, type Settings, shownIn, type Tools } from "./settings";
 export type { Bought, Shopping } from "./shopping";
 export { type Clash, type Meeting, otherOf, type Space } from "./space";
 export { type SquareCheck, squareChecks } from "./square";

@@ -129,6 +129,12 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
   };
 }
 
+/** The same settings with lengths shown in this system, to the usual marks of its tape where the plan shows the other. */
+export const shownIn = (settings: Settings, system: Display["system"]): Settings =>
+  settings.display.system === system
+    ? settings
+    : { ...settings, display: system === "inches" ? SIXTEENTHS : MILLIMETRES };
+
 /** The space the plan must fit, for places that are measured from its right, its back or its top. */
 export function roomOf(loaded: Loaded, worker: Worker): Extent3 | undefined {
   const { file, tree } = loaded.files[0]!;

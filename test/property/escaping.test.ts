@@ -37,7 +37,7 @@ test("plans with markup in every kind of words", () => {
       const html = page.replace(`<script>${PAGE_SCRIPT}</script>`, "");
       expect(html.length).toBeLessThan(page.length);
       expect(strangeTags(html)).toEqual([]);
-      expect(html).not.toMatch(/<[^>]*\son[a-z]+\s*=/i);
+      expect(html.replace(/="[^"]*"/g, "")).not.toMatch(/<[^>]*\son[a-z]+\b/i);
       expect(html).not.toContain("<script");
     }),
     { numRuns: RUNS },

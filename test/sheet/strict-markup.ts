@@ -10,15 +10,15 @@ export interface Read {
   readonly values: readonly string[];
   /** Elements opened, in order, with their attribute names. */
   readonly elements: readonly { readonly tag: string; readonly attributes: readonly string[] }[];
-  /** The texts of scripts, in order. */
-  readonly scripts: readonly string[];
+  /** The texts of styles and scripts, in order. */
+  readonly raw: readonly string[];
 }
 
 export function readStrictly(markup: string): Read {
   const texts: string[] = [];
   const values: string[] = [];
   const elements: { tag: string; attributes: string[] }[] = [];
-  const scripts: string[] = [];
+  const raw: string[] = [];
   const open: string[] = [];
   let at = markup.startsWith(DOCTYPE) ? DOCTYPE.length : 0;
   while (at < markup.length) {
@@ -43,17 +43,17 @@ export function readStrictly(markup: string): Read {
     if (new Set(names).size < names.length) throw new Error(`attribute twice in ${whole}`);
     values.push(...pairs.map((pair) => decoded(pair[2]!)));
     elements.push({ tag: name!, attributes: names });
-    if (name === "script") {
+    if (name === "script" || name === "style") {
       // Its text is read as it is, up to its end.
-      const end = markup.indexOf("</script>", at);
-      if (end < 0) throw new Error("a script without an end");
-      scripts.push(markup.slice(at, end));
+      const end = markup.indexOf("</", at);
+      if (!markup.startsWith(`</${name}>`, end)) throw new Error(`a ${name} without an end`);
+      raw.push(markup.slice(at, end));
       at = end;
     }
     if (!empty) open.push(name!);
   }
   if (open.length > 0) throw new Error(`never closed: ${open.join(", ")}`);
-  return { texts, values, elements, scripts };
+  return { texts, values, elements, raw };
 }
 
 const DOCTYPE = "<!DOCTYPE html>\n";

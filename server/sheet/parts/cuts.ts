@@ -59,11 +59,11 @@ function columnsOf(words: SheetWords, exercise: boolean): readonly ColumnOf<CutR
     isFound(row) ? [{ text: words.columns.length, style: "blank" }] : length.cell(row),
   );
   return [
-    tick,
     mark,
     count,
     part,
     exercise ? blank : length,
+    tick,
     {
       ...column("rip", words.columns.rip, "text", ({ ripped, width }) =>
         ripped && width ? lengthWords(width) : undefined,

@@ -23,12 +23,13 @@ export interface Shown {
 }
 
 export function documentOf(data: SheetData, { drawings, words, reader }: Shown): SheetDocument {
-  const { title, file, units } = data;
+  const { title, units } = data;
+  const file = data.file.split(/[\\/]/).at(-1) ?? "";
   const system = units.system === "inches" ? words.inches : words.millimetres;
   return {
     language: words.tag,
     title,
-    plan: `${title} (${file.split(/[\\/]/).at(-1)})`,
+    plan: `${title} (${file})`,
     under: `${file}, ${words.unitsTo(system, units.mark)}`,
     sections: [
       ...section("about", words.headings.about, [
