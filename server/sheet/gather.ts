@@ -1,10 +1,9 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
 import { type Judged, type Problem, problemText } from "../checks";
 import { ifKnown } from "../plan";
-import { briefly, cautionsFor, cite } from "../trade";
+import { briefly } from "../trade";
 import { LENGTH, moneyText, quantityText } from "../units";
-import type { Worked } from "../worked";
-import { cautionTags } from "./cautions";
+import { cautionsOf, type Worked } from "../worked";
 import type { SheetData, SheetProblem } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
 import { cutGroups } from "./gather-cuts";
@@ -37,7 +36,6 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
     cures: p.cures.map((c) => problemText(p.code, c, display)),
     ...(accepted !== undefined && { accepted }),
   });
-  const tags = cautionTags(worked);
   return {
     format: "sawbuck-sheet",
     version: 1,
@@ -74,7 +72,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
       state: mustState(m, worked),
     })),
     steps: stepsOf(worked, identities),
-    cautions: cautionsFor(tags).map((row) => ({ text: row.value.text, source: briefly(cite(row.source)) })),
+    cautions: cautionsOf(worked).map(({ text, source }) => ({ text, source: briefly(source) })),
   };
 }
 

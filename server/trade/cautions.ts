@@ -5,6 +5,7 @@ import { COMMON_PRACTICE, FROM_MEMORY, type Row, remembered, type Source } from 
 export type CautionTag =
   | "always"
   | "structure"
+  | "sawing"
   | "power-saw"
   | "circular-saw"
   | "table-saw"
@@ -12,18 +13,26 @@ export type CautionTag =
   | "rip"
   | "short-piece"
   | "screws"
-  | "dust"
+  | "nails"
   | "dust-cedar"
   | "treated"
+  | "treated-food"
+  | "treated-soil"
+  | "treated-finish"
+  | "treated-screws"
   | "stains-iron"
   | "oil-finish"
   | "salvage"
+  | "salvage-unknown"
+  | "pallet"
   | "food"
   | "lift-over-51lb"
   | "wet-box"
   | "tall"
   | "near-guard"
   | "floor"
+  | "children"
+  | "small-parts"
   | "dig";
 
 export interface Caution {
@@ -74,6 +83,8 @@ const CCA: Source = {
 const EYES = remembered("ANSI Z87.1", "eye protection");
 const DUST = remembered("NIOSH", "wood dust, 1 mg/m3");
 const CEDAR_DUST = remembered("ACGIH", "western redcedar dust, 0.5 mg/m3");
+const SMALL_PARTS = remembered("16 CFR 1501", "small parts cylinder");
+const PALLETS = remembered("ISPM 15", "marks of treatment on pallets");
 const UC4A = remembered("AWPA", "use categories UC3B and UC4A");
 
 /** Stands with every structural figure, in hovers and on the sheet. */
@@ -94,7 +105,7 @@ export const cautions: readonly Row<Caution>[] = [
     "Beside a guard, anything a child can stand on makes the guard lower. Keep it about 4 ft away.",
   ]),
   caution("tall", ["tall"], COMMON_PRACTICE, [
-    "Tall and narrow things tip. Anchor this one so that it cannot.",
+    "Tall and narrow things tip. Anchor this one so that it cannot, and hold it while it is being built.",
   ]),
   caution("circular-saw", ["circular-saw"], CIRCULAR_SAWS, [
     "A circular saw's guards cover its teeth above and below the shoe, and the lower one returns by itself when the saw is drawn back: see that it does before every cut.",
@@ -115,12 +126,14 @@ export const cautions: readonly Row<Caution>[] = [
     "Clamp small stock on a miter saw; 6 in is the shortest piece to hold.",
   ]),
   caution("blade-change", SAWS, FROM_MEMORY, ["Unplug the saw before changing its blade."]),
-  caution("eyes", [...SAWS, "screws"], EYES, ["Wear eye protection when sawing, drilling and driving."]),
+  caution("eyes", [...SAWS, "sawing", "screws", "nails"], EYES, [
+    "Wear eye protection when sawing, drilling and driving.",
+  ]),
   caution("ears", SAWS, NOISE, ["Circular saws run at about 100 to 110 dBA: wear ear protection."]),
   caution("splitting", ["screws"], FROM_MEMORY, [
     "Drill a pilot hole near ends and edges, and in thin or brittle wood, even where the tables ask for none.",
   ]),
-  caution("dust", [...SAWS, "dust"], DUST, [
+  caution("dust", [...SAWS, "sawing"], DUST, [
     "Wood dust harms the lungs: wear a dust mask, and cut outdoors if you can.",
   ]),
   caution("dust-cedar", ["dust-cedar"], CEDAR_DUST, [
@@ -129,34 +142,37 @@ export const cautions: readonly Row<Caution>[] = [
   caution("treated-dust", ["treated"], COMMON_PRACTICE, [
     "Dust of treated wood is worse than that of plain wood: cut it outdoors, with a dust mask.",
   ]),
-  caution("treated-burn", ["treated", "salvage"], TREATED, [
+  caution("treated-burn", ["treated", "salvage-unknown"], TREATED, [
     "Never burn treated wood or its scraps, nor salvage that may be treated.",
   ]),
-  caution("treated-food", ["treated"], CCA, [
+  caution("treated-food", ["treated-food"], CCA, [
     "Treated lumber sold today holds no arsenic, but its copper may leach. Line a box that grows food with landscape fabric if that concerns you.",
   ]),
-  caution("treated-contact", ["treated"], UC4A, [
+  caution("treated-contact", ["treated-soil"], UC4A, [
     "Treated wood that touches soil wants the ground-contact mark UC4A; UC3B is for above ground only.",
   ]),
-  caution("treated-drying", ["treated"], FROM_MEMORY, [
+  caution("treated-drying", ["treated-finish"], FROM_MEMORY, [
     "Fresh treated lumber must dry before it takes a finish: two to four weeks or more, until sprinkled water soaks in.",
   ]),
-  caution("treated-screws", ["treated"], FROM_MEMORY, [
+  caution("treated-screws", ["treated-screws"], FROM_MEMORY, [
     "Copper-treated lumber wants hot-dip galvanized or stainless fasteners: it corrodes others.",
   ]),
   caution("black-stain", ["stains-iron"], FROM_MEMORY, [
     "Cedar, redwood and oak stain black around steel: use stainless fasteners.",
   ]),
-  caution("old-treated", ["salvage"], CCA, [
+  caution("old-treated", ["salvage-unknown"], CCA, [
     "Treated lumber sold for homes before 2004 may hold arsenic: do not use it for a box.",
   ]),
-  caution("salvage-poison", ["salvage"], FROM_MEMORY, [
+  caution("salvage-poison", ["salvage-unknown"], FROM_MEMORY, [
     "Do not use railroad ties (creosote) or wood treated with pentachlorophenol.",
   ]),
   caution("salvage", ["salvage"], COMMON_PRACTICE, [
     "Look for nails before sawing salvage, and pull them.",
     "Old paint may hold lead: do not sand or cut it until it has been tested.",
-    "Read the stamps on pallet wood, and leave any that shows spills.",
+    "Leave wood that shows spills.",
+  ]),
+  caution("pallet", ["pallet"], PALLETS, [
+    "Read the stamps on pallet wood: leave any marked MB, which was gassed, and any that has none.",
   ]),
   caution("near-food", ["food"], COMMON_PRACTICE, [
     "Salvage, treated wood, finish or liner that is not known to be safe near food stays unknown: keep it away from what is eaten.",
@@ -170,7 +186,15 @@ export const cautions: readonly Row<Caution>[] = [
   caution("wet-box", ["wet-box"], FROM_MEMORY, [
     "Do not move a filled box, least of all a wet one: set it in place empty, and empty it before moving it.",
   ]),
-  caution("digging", ["dig"], COMMON_PRACTICE, ["Have buried lines marked before digging."]),
+  caution("digging", ["dig"], COMMON_PRACTICE, [
+    "Have buried lines marked before digging, or before driving an anchor.",
+  ]),
+  caution("children", ["children"], COMMON_PRACTICE, [
+    "Keep children away while you build, and pick up every dropped screw and offcut: small ones are swallowed.",
+  ]),
+  caution("small-parts", ["small-parts"], SMALL_PARTS, [
+    "A loose piece that fits a tube 1-1/4 in wide and 2-1/4 in deep can choke a small child: fix it so that it cannot come off.",
+  ]),
 ];
 
 export const cautionRows: readonly Row<unknown>[] = cautions;

@@ -1,4 +1,6 @@
-// The tables of the trade: sizes, woods, screws, fills, finishes and cautions, each row with its source.
+// The tables of the trade: sizes, woods, screws, fills, finishes, cautions, tools, bits and care, each row with its source.
+import { bitRows } from "./bits";
+import { careRows } from "./care";
 import { cautionRows } from "./cautions";
 import { designRows } from "./design";
 import { fillRows } from "./fills";
@@ -10,7 +12,10 @@ import { panelRows } from "./panels";
 import type { Row } from "./row";
 import { screwRows } from "./screws";
 import { speciesRows } from "./species";
+import { toolRows } from "./tools";
 
+export * from "./bits";
+export * from "./care";
 export * from "./cautions";
 export * from "./design";
 export * from "./fills";
@@ -23,6 +28,7 @@ export * from "./panels";
 export * from "./row";
 export * from "./screws";
 export * from "./species";
+export * from "./tools";
 export { type DecayClass, type Shrinkage, type Stiffness, sapwoodDecay } from "./wood";
 
 /** Every row of every table, in a fixed order. */
@@ -38,5 +44,8 @@ export function allRows(): readonly Row<unknown>[] {
     ...finishRows,
     ...linerRows,
     ...cautionRows,
+    ...toolRows,
+    ...bitRows,
+    ...careRows,
   ];
 }

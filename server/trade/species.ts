@@ -1,6 +1,6 @@
 // Woods by name: gravity on a stated basis, weight at a moisture, decay of the heartwood, and what else is printed.
-import type { Row, Source } from "./row";
-import { COMMON_PRACTICE } from "./row";
+import type { Row, Source, Span } from "./row";
+import { COMMON_PRACTICE, FROM_MEMORY } from "./row";
 import {
   type DecayClass,
   decayClasses,
@@ -121,7 +121,20 @@ export const assumedSpecies: Row<AssumedSpecies> = {
   range: "assumed: spruce-pine-fir, specific gravity 0.42, 12% moisture sold dry, 19% sold green",
 };
 
-export const speciesRows: readonly Row<unknown>[] = [...woodRows, woodDensityForm, assumedSpecies];
+/** What lumber weighs that was treated lately and is still wet, whatever its wood. */
+export const treatedWet: Row<Span> = {
+  key: "freshly treated lumber, wet",
+  value: { low: 45, high: 60 },
+  unit: "lb/cuft",
+  source: FROM_MEMORY,
+};
+
+export const speciesRows: readonly Row<unknown>[] = [
+  ...woodRows,
+  woodDensityForm,
+  assumedSpecies,
+  treatedWet,
+];
 
 function handbookGravity(wood: Species): OvenDry | undefined {
   const row = wood.gravityAt12;

@@ -1,7 +1,11 @@
 /** Working a plan out: from what the text means to pieces, joints, boxes, layouts and cost. */
 
 export { HAIRLINE, TOUCHING } from "../solid/contact";
+export * from "./aisle";
+export * from "./bits-needed";
 export * from "./boxes";
+export * from "./care";
+export * from "./cautions";
 export { chooseNothing } from "./choose";
 export { FUNCTIONS, PROPERTIES } from "./expressions";
 export * from "./fasteners";
@@ -36,4 +40,6 @@ export { type Extent3, type Limit, type Settings, shownIn, type Tools } from "./
 export type { Bought, Shopping } from "./shopping";
 export { type Clash, type Meeting, otherOf, type Space } from "./space";
 export { type SquareCheck, squareChecks } from "./square";
+export * from "./tools-needed";
+export * from "./weight";
 export * from "./work";

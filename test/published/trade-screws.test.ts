@@ -1,6 +1,14 @@
 // Screw diameters and holes against values printed outside the project.
 import { describe, expect, it } from "vitest";
-import { clearanceBand, pilotBand, screwGauge, shankDiameter, withdrawalFactor } from "../../server/trade";
+import {
+  clearanceBand,
+  headWidth,
+  pilotBand,
+  pilotHole,
+  screwGauge,
+  shankDiameter,
+  withdrawalFactor,
+} from "../../server/trade";
 
 describe("shank diameters: printed screw tables", () => {
   it.each([
@@ -53,6 +61,30 @@ describe("lead holes: NDS 12.1.5, as reproduced by civilengineeringx.com", () =>
       expect.closeTo(0.9 * 0.131 * 64 - 1, 6),
       expect.closeTo(0.131 * 64 + 1, 6),
     ]);
+  });
+});
+
+describe("bits for lead holes: NDS 12.1.5, as reproduced by civilengineeringx.com", () => {
+  const bit = (gravity: number) =>
+    pilotHole({ gauge: 8, diameter: shankDiameter(8) * 25.4 }, gravity, "inches");
+
+  it("a #8 at G .42 needs none for strength, and is given 3/32 all the same", () => {
+    expect(bit(0.42)).toMatchObject({ noneForStrength: true, bit: { size: "3/32", unit: "in" } });
+  });
+
+  it("a #8 takes 3/32 at G .55, and 7/64 or 1/8 at .67", () => {
+    expect(bit(0.55)).toMatchObject({ noneForStrength: false, bit: { size: "3/32" } });
+    expect(["7/64", "1/8"]).toContain(bit(0.67).bit?.size);
+  });
+});
+
+describe("flat heads: ASME B18.6.1, largest diameters (from memory)", () => {
+  it.each([
+    [6, 0.279],
+    [8, 0.332],
+    [10, 0.385],
+  ])("#%i is %f in, about twice its shank", (gauge, inches) => {
+    expect(Math.abs(headWidth(shankDiameter(gauge)) - inches)).toBeLessThan(0.01);
   });
 });
 

@@ -1,0 +1,238 @@
+/** The bits a plan takes: for pilot, clearance and drain holes, for heads, and for driving; each with its holes. */
+import { chain, ifKnown, known, type Value } from "../plan";
+import {
+  type Bit,
+  bitAtLeast,
+  boltHole,
+  cite,
+  clearanceHole,
+  crossBit,
+  drainHoles,
+  flatHead,
+  type Hole,
+  headWidth,
+  nailHole,
+  pilotHole,
+} from "../trade";
+import { type Display, lengthInFull, type Quantity } from "../units";
+import { type Drains, drainsOf } from "./drains";
+import type { Size } from "./fasteners";
+import type { Joint } from "./joints";
+import { size } from "./materials";
+import { isNail, operationsOf } from "./operations";
+import { isBolt } from "./screws";
+import { type Dense, densest, lastParts, nearParts, splitsEasily } from "./splitting";
+import type { Worked } from "./work";
+
+/** Holes bored with one bit in one place: all copies of the plan together. */
+export interface HolesFor {
+  /** Of a joint, "side into leg", or a box. */
+  readonly title: string;
+  readonly holes: Value<number>;
+  /** Where the depth stop goes: the screw's length from the near face; undefined for holes right through. */
+  readonly depth: Quantity | undefined;
+}
+
+export interface BitNeed {
+  readonly kind: "pilot" | "clearance" | "drain" | "countersink" | "driver";
+  /** Undefined where the head decides, and where no bit of a usual set is thin enough. */
+  readonly size: Quantity | undefined;
+  /** As it is sold, never rounded to the plan's marks: `7/64"`, `2.5 mm`, "to fit the head". */
+  readonly text: string;
+  /** Bits from the least to the largest that the published rules allow. */
+  readonly band: { readonly least: Quantity; readonly most: Quantity } | undefined;
+  readonly for: readonly HolesFor[];
+  /** "the plan", or the rule with its source. */
+  readonly source: string;
+  /** What was taken for granted; empty where nothing was. */
+  readonly assumed: readonly string[];
+  /** More to know: that strength alone asks for no hole, or that the plan's hole is beyond the published rules. */
+  readonly note: string;
+}
+
+/** In the order they are used: pilots, clearances, drains, countersinks, drivers. */
+export function bitsNeeded(worked: Worked): readonly BitNeed[] {
+  const does = operationsOf(worked);
+  const joints = [...does.screwed, ...does.nailed, ...does.bolted].filter((j) => j.size);
+  const borings = [
+    ...joints.flatMap((j) => pilotIn(j, worked)),
+    ...joints.flatMap((j) => clearanceIn(j, worked)),
+  ];
+  const bored = grouped(borings, boringKey).map((alike) => boredNeed(alike, worked));
+  return [
+    ...grouped(bored, needKey).map((alike) => joined(alike, worked)),
+    ...drainsOf(worked).map((d) => drainNeed(d, worked)),
+    ...countersinkOf(does.screwed, worked),
+    ...grouped(does.screwed, (j) => `${crossOf(j)?.value.bit}`).map((alike) => driverOf(alike, worked)),
+  ];
+}
+
+/** A hole that every screw, nail or bolt of a joint takes. */
+interface Boring {
+  readonly kind: "pilot" | "clearance";
+  readonly joint: Joint;
+  readonly size: Size;
+  readonly by: "screw" | "nail" | "bolt";
+  /** As the plan gives it. */
+  readonly typed: Quantity | undefined;
+  readonly wood: Dense;
+}
+
+/** In the order of the first of each group. */
+function grouped<T>(list: readonly T[], key: (one: T) => string): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const one of list) {
+    const group = groups.get(key(one));
+    if (group) group.push(one);
+    else groups.set(key(one), [one]);
+  }
+  return [...groups.values()];
+}
+
+const boringKey = ({ kind, by, size: { gauge, diameter }, typed, wood }: Boring): string =>
+  [kind, by, gauge, diameter.approx, typed?.approx, wood.gravity].join(" ");
+
+const needKey = ({ kind, text, band, source, note }: BitNeed): string =>
+  [kind, text, band?.least.approx, band?.most.approx, source, note].join("\n");
+
+/** Needs that are told in the same words, with their joints in the plan's order. */
+function joined(alike: readonly BitNeed[], { joints }: Worked): BitNeed {
+  const [first] = alike as [BitNeed];
+  if (alike.length === 1) return first;
+  const order = new Map(joints.map((j, i) => [j.title, i]));
+  const all = alike.flatMap((n) => n.for).sort((a, b) => order.get(a.title)! - order.get(b.title)!);
+  return { ...first, for: all, assumed: [...new Set(alike.flatMap((n) => n.assumed))] };
+}
+
+const byOf = (joint: Joint): Boring["by"] => (isBolt(joint) ? "bolt" : isNail(joint) ? "nail" : "screw");
+
+function pilotIn(joint: Joint, worked: Worked): Boring[] {
+  const by = byOf(joint);
+  // A nail in wood that does not split easily wants none.
+  if (by === "bolt" || (by === "nail" && !joint.pilot && !splitsEasily(joint, worked))) return [];
+  const wood = densest(lastParts(joint, worked));
+  return [{ kind: "pilot", joint, size: joint.size!, by, typed: joint.pilot, wood }];
+}
+
+function clearanceIn(joint: Joint, worked: Worked): Boring[] {
+  const by = byOf(joint);
+  if (by === "nail" && !joint.clearance) return [];
+  const wood = densest(nearParts(joint, worked));
+  return [{ kind: "clearance", joint, size: joint.size!, by, typed: joint.clearance, wood }];
+}
+
+/** Joints whose pieces are bored. */
+export const isBored = (joint: Joint, worked: Worked): boolean =>
+  joint.size !== undefined &&
+  (byOf(joint) !== "nail" ||
+    joint.pilot !== undefined ||
+    joint.clearance !== undefined ||
+    splitsEasily(joint, worked));
+
+function boredNeed(alike: readonly Boring[], worked: Worked): BitNeed {
+  const { display } = worked.settings;
+  const [first] = alike as [Boring];
+  const { kind, typed } = first;
+  const hole = holeOf(first, display);
+  const bit = typed ?? (hole.bit && quantityOf(hole.bit));
+  const [least, most] = [hole.least, hole.most].map((b) => b && quantityOf(b));
+  const band = least && most && { least, most };
+  const taken = kind === "pilot" ? [...alike.map((b) => b.wood.assumed), hole.assumed] : [];
+  return {
+    kind,
+    size: bit,
+    text: bit ? lengthInFull(bit, display) : "a nail without its head",
+    band,
+    for: alike.map(({ joint, size: { length } }) => ({
+      title: joint.title,
+      holes: ofAll(joint.count, worked),
+      depth: kind === "pilot" ? length : undefined,
+    })),
+    source: typed ? "the plan" : `${hole.rule}: ${cite(hole.source)}`,
+    assumed: typed ? [] : [...new Set(taken)].filter((a) => a !== ""),
+    note: (typed && band && beyond(typed, band, display)) || noteOf(first, hole),
+  };
+}
+
+function holeOf({ kind, by, size: { gauge, diameter }, wood }: Boring, { system }: Display): Hole {
+  const screw = { gauge, diameter: diameter.approx };
+  if (by === "bolt") return boltHole(screw.diameter, system);
+  if (kind === "clearance") return clearanceHole(screw, wood.gravity, system);
+  return by === "nail"
+    ? nailHole(screw.diameter, wood.gravity, system)
+    : pilotHole(screw, wood.gravity, system);
+}
+
+function noteOf({ kind, by }: Boring, hole: Hole): string {
+  if (by === "bolt") return "right through";
+  if (kind === "clearance") return "in the near piece, so that the boards pull together";
+  return hole.noneForStrength ? "for strength alone none is asked for; it keeps the wood from splitting" : "";
+}
+
+/** A hole that the plan gives and no published rule does. */
+function beyond(typed: Quantity, { least, most }: NonNullable<BitNeed["band"]>, display: Display): string {
+  const range = `published rules go from ${lengthInFull(least, display)} to ${lengthInFull(most, display)}`;
+  if (typed.approx < least.approx - SAME) return `thinner than any rule: ${range}`;
+  return typed.approx > most.approx + SAME ? `wider than any rule: ${range}` : "";
+}
+
+/** mm: up to arithmetic. */
+const SAME = 1e-9;
+
+const quantityOf = (bit: Bit): Quantity => size(bit.size, bit.unit);
+
+const ofAll = (count: Value<number>, { settings }: Worked): Value<number> =>
+  chain(count, (n) => known(n * settings.make));
+
+function drainNeed({ box, count, size: bore }: Drains, worked: Worked): BitNeed {
+  const { display } = worked.settings;
+  const usual = size(drainHoles.value.diameter, "in");
+  const typed = ifKnown(bore);
+  return {
+    kind: "drain",
+    size: typed ?? usual,
+    text: lengthInFull(typed ?? usual, display),
+    band: undefined,
+    for: [{ title: box.name, holes: ofAll(count, worked), depth: undefined }],
+    source: typed ? "the plan" : `${drainHoles.key}: ${cite(drainHoles.source)}`,
+    assumed: typed ? [] : ["the plan does not say how wide they are"],
+    note: "through the bottom",
+  };
+}
+
+/** One for all screws: it takes the widest head, and goes less deep for the others. */
+function countersinkOf(screwed: readonly Joint[], worked: Worked): BitNeed[] {
+  const { display } = worked.settings;
+  const sized = screwed.filter((j) => j.size);
+  const widest = Math.max(...sized.map((j) => headWidth(j.size!.diameter.approx)));
+  if (sized.length === 0) return [];
+  const least = quantityOf(bitAtLeast(widest, display.system));
+  return [
+    {
+      kind: "countersink",
+      size: least,
+      text: `${lengthInFull(least, display)} or wider`,
+      band: undefined,
+      for: sized.map((j) => ({ title: j.title, holes: ofAll(j.count, worked), depth: undefined })),
+      source: `${flatHead.key}: ${cite(flatHead.source)}`,
+      assumed: ["flat heads"],
+      note: "where a head does not draw itself level with the wood",
+    },
+  ];
+}
+
+const crossOf = ({ size: s }: Joint) => (s?.gauge === undefined ? undefined : crossBit(s.gauge));
+
+function driverOf(alike: readonly Joint[], worked: Worked): BitNeed {
+  const cross = crossOf(alike[0]!);
+  return {
+    kind: "driver",
+    size: undefined,
+    text: "to fit the head",
+    band: undefined,
+    for: alike.map((j) => ({ title: j.title, holes: ofAll(j.count, worked), depth: undefined })),
+    source: cross ? cite(cross.source) : "",
+    assumed: [],
+    note: cross ? `a cross-slotted head of this gauge usually takes a No. ${cross.value.bit}` : "",
+  };
+}

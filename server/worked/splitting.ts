@@ -1,0 +1,64 @@
+/** The wood that a joint's screws and nails go into: how dense it is, and whether it splits easily. */
+import { ifKnown } from "../plan";
+import { assumedSpecies, fasteningGravity, species } from "../trade";
+import type { Joint } from "./joints";
+import type { Part } from "./parts";
+import type { Path } from "./paths";
+import type { Worked } from "./work";
+
+/** Parts that the joint's screws end in: these get the pilot. */
+export const lastParts = ({ paths }: Joint, { parts }: Worked): Part[] =>
+  partsNamed(paths, parts, (at, layers) => at === layers - 1);
+/** Parts that they go through: these get the clearance. */
+export const nearParts = ({ paths }: Joint, { parts }: Worked): Part[] =>
+  partsNamed(paths, parts, (at, layers) => at < layers - 1);
+
+function partsNamed(
+  paths: readonly Path[],
+  parts: Worked["parts"],
+  wanted: (at: number, layers: number) => boolean,
+): Part[] {
+  const names = new Set<string>();
+  for (const { layers } of paths)
+    for (let i = 0; i < layers.length; i++) if (wanted(i, layers.length)) names.add(layers[i]!.part);
+  return [...names].flatMap((n) => parts.get(n) ?? []);
+}
+
+export interface Dense {
+  /** Oven-dry. */
+  readonly gravity: number;
+  readonly assumed: string;
+}
+
+/** The densest wood of these parts: it splits first, and its hole is the widest. */
+export function densest(parts: readonly Part[]): Dense {
+  const taken = assumedSpecies.value;
+  const woods = parts.flatMap((p): Dense[] => {
+    const wood = p.material?.wood;
+    if (!wood) return [];
+    const found = species(wood.name) && fasteningGravity(species(wood.name)!);
+    const why = found ? "" : `no table gives the gravity of ${wood.title}: ${taken.gravity} is taken`;
+    const assumed = wood.assumed ? `${p.name} taken as ${wood.title}, since the plan does not say` : why;
+    return [{ gravity: found?.gravity ?? taken.gravity, assumed }];
+  });
+  const unsaid = { gravity: taken.gravity, assumed: `gravity ${taken.gravity} is taken` };
+  return (
+    woods.reduce<Dense | undefined>((most, w) => (most && most.gravity >= w.gravity ? most : w), undefined) ??
+    unsaid
+  );
+}
+
+/** Woods that split where others do not (trade-facts 3.2, from memory). */
+const BRITTLE = /cedar|oak|redwood/;
+/** mm: boards up to this are thin, 3/4 in (common practice). */
+const THIN = 19.05;
+
+/** Whether a nail splits the wood of a joint: thin or brittle boards, and nails into an end or an edge. */
+export function splitsEasily(joint: Joint, worked: Worked): boolean {
+  const near = nearParts(joint, worked);
+  const thin = near.some((p) => (ifKnown(p.thickness)?.approx ?? 0) <= THIN);
+  const brittle = [...near, ...lastParts(joint, worked)].some((p) =>
+    BRITTLE.test(p.material?.wood.name ?? ""),
+  );
+  return thin || brittle || joint.paths.some((p) => p.layers.at(-1)?.face !== "face");
+}
