@@ -2,6 +2,17 @@
  * The shop sheet as plain data: also the JSON of the worked-out plan, version 1. Fields are only ever added.
  * Everything is text or a number; nothing here knows HTML. Lengths carry millimetres and the text to the plan's mark.
  */
+import type {
+  SheetBit,
+  SheetFinish,
+  SheetLining,
+  SheetSitting,
+  SheetStep,
+  SheetTool,
+  SheetYard,
+} from "./data-work";
+
+export type * from "./data-work";
 
 /** A length: exact-as-a-double millimetres, the text to the plan's mark, and the text in the other system. */
 export interface Marked {
@@ -238,6 +249,12 @@ export interface Shopping {
   readonly budget: string | null;
   /** Things whose price is not known, so that the total leaves them out. */
   readonly withoutPrice: readonly string[];
+  /** Boards and sheets to carry home; null where none are bought. */
+  readonly carry: {
+    readonly count: number;
+    readonly longest: Marked | null;
+    readonly weight: string | null;
+  } | null;
 }
 
 export interface FastenerRow {
@@ -291,7 +308,19 @@ export interface SheetData {
   readonly boxes: readonly SheetBox[];
   /** The builder's own rules and how they came out. */
   readonly musts: readonly { readonly rule: string; readonly because: string; readonly state: string }[];
-  /** The order of work as written. */
-  readonly steps: readonly { readonly title: string; readonly lines: readonly string[] }[];
+  readonly tools: readonly SheetTool[];
+  readonly bits: readonly SheetBit[];
+  /** What is really measured on the boards before they are bought. */
+  readonly yard: readonly SheetYard[];
+  readonly finishes: readonly SheetFinish[];
+  readonly linings: readonly SheetLining[];
+  /** Of one copy, dry; null when the weight of some piece is not known. */
+  readonly weight: { readonly kg: number; readonly text: string } | null;
+  /** The order of work: the plan's own steps, or those that follow from its joints. */
+  readonly steps: readonly SheetStep[];
+  readonly stepsProposed: boolean;
+  /** Work that is done in one go, and what is waited for after it. */
+  readonly sittings: readonly SheetSitting[];
+  readonly care: readonly { readonly text: string; readonly source: string }[];
   readonly cautions: readonly { readonly text: string; readonly source: string }[];
 }

@@ -34,8 +34,8 @@ export type Layer =
   /** Overall measures: their lines and texts. */
   | "dimension";
 
-/** White, black, two light tints for faces turned from the light, and that of what is pointed out. */
-export type Fill = "none" | "paper" | "ink" | "pale" | "gray" | "marked";
+/** White, black, two light tints for faces turned from the light, what is new in a step, and what is pointed out. */
+export type Fill = "none" | "paper" | "ink" | "pale" | "gray" | "dark" | "marked";
 
 /** Line weights in mm: outline and marks, inner lines, thin lines. */
 export const OUTLINE = 0.4;

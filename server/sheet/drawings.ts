@@ -12,8 +12,8 @@ import { type DrawingOptions, drawExploded, drawSmall, drawView, type Side } fro
 export type DrawingKind = Side | "apart";
 
 export interface SheetDrawing {
-  readonly kind: DrawingKind;
-  /** The assembly it shows; empty for the whole. */
+  readonly kind: DrawingKind | "step";
+  /** The assembly it shows, empty for the whole; of a step its number. */
   readonly of: string;
   readonly drawing: Drawing;
   /** It shows the plan as it was before the last change. */

@@ -7,6 +7,7 @@ import { cautionsOf, type Worked } from "../worked";
 import type { SheetData, SheetProblem } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
 import { cutGroups } from "./gather-cuts";
+import { shopOf } from "./gather-shop";
 import { jointRows, notDrawn, overallOf, pieceRows, squareRows } from "./gather-space";
 import { boxRows, fastenerRows, ringRows, shoppingOf, stepsOf } from "./gather-work";
 import { identitiesOf } from "./identity";
@@ -36,6 +37,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
     cures: p.cures.map((c) => problemText(p.code, c, display)),
     ...(accepted !== undefined && { accepted }),
   });
+  const shop = shopOf(worked);
   return {
     format: "sawbuck-sheet",
     version: 1,
@@ -47,7 +49,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
       mark: quantityText({ dim: LENGTH, exact: display.mark, approx: 0 }, display),
     },
     make: settings.make,
-    facts: factsOf(worked),
+    facts: factsOf(worked, shop.weight),
     notes: main.tree.entries.flatMap((e) => (e.kind === "note" && e.title.text ? [e.title.text] : [])),
     problems: judged.problems.map((p) => problem(p)),
     accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
@@ -71,7 +73,12 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
       because: m.because,
       state: mustState(m, worked),
     })),
+    ...shop,
+    finishes: [],
+    linings: [],
     steps: stepsOf(worked, identities),
+    stepsProposed: false,
+    sittings: [],
     cautions: cautionsOf(worked).map(({ text, source }) => ({ text, source: briefly(source) })),
   };
 }
@@ -84,7 +91,7 @@ function mustState(must: Worked["musts"][number], { settings }: Worked): string 
   return must.holds ? is : `${is}: broken`;
 }
 
-function factsOf({ settings, materials, loaded }: Worked): SheetData["facts"] {
+function factsOf({ settings, materials, loaded }: Worked, weight: SheetData["weight"]): SheetData["facts"] {
   const { display } = settings;
   const text = (q: Parameters<typeof quantityText>[0] | undefined) => (q ? quantityText(q, display) : "");
   const sides = (e: typeof settings.space) =>
@@ -104,6 +111,8 @@ function factsOf({ settings, materials, loaded }: Worked): SheetData["facts"] {
   const facts: [string, string][] = [
     ["Written by", settings.writtenBy],
     ["Licence", settings.licence],
+    ["Language", `version ${settings.language} of the plan language`],
+    ["Weight", weight ? `${weight.text} of dry wood` : ""],
     ["Make", settings.make > 1 ? `${settings.make} of the whole thing` : ""],
     [
       "Stands",

@@ -99,6 +99,43 @@ const SHOPPING = {
   total: null,
   budget: null,
   withoutPrice: null,
+  carry: { count: null, longest: MARKED, weight: null },
+};
+
+const SPAN = { minutes: null, text: null };
+const FINISH = {
+  what: null,
+  parts: null,
+  area: { m2: null, text: null },
+  coats: null,
+  amount: { litres: null, text: null },
+  dries: null,
+  notes: null,
+  place: PLACE,
+};
+const LINING = {
+  what: null,
+  box: null,
+  cuts: { what: null, count: null, length: MARKED, width: MARKED },
+  notes: null,
+  place: PLACE,
+};
+const STEP = {
+  number: null,
+  title: null,
+  lines: null,
+  fresh: { mark: null, part: null, pieces: null, count: null },
+  joins: { title: null, what: null, screws: null, holes: null },
+  coats: null,
+  linings: null,
+  fit: null,
+  square: null,
+  tools: null,
+  people: null,
+  takes: SPAN,
+  wait: SPAN,
+  lift: null,
+  place: PLACE,
 };
 
 const SHEET: Order<SheetData> = {
@@ -126,7 +163,16 @@ const SHEET: Order<SheetData> = {
   rings: { name: null, members: null, state: null },
   boxes: { name: null, rows: { label: null, value: null }, caution: null },
   musts: { rule: null, because: null, state: null },
-  steps: { title: null, lines: null },
+  tools: { what: null, uses: null, reach: null, have: null, instead: null },
+  bits: { kind: null, what: null, holes: null, uses: null, source: null, assumed: null },
+  yard: { stock: null, thickness: MARKED, width: MARKED },
+  finishes: FINISH,
+  linings: LINING,
+  weight: { kg: null, text: null },
+  steps: STEP,
+  stepsProposed: null,
+  sittings: { from: null, to: null, takes: SPAN, wait: SPAN, overnight: null },
+  care: { text: null, source: null },
   cautions: { text: null, source: null },
 };
 

@@ -67,6 +67,7 @@ const COLOURS: Readonly<Record<Fill, string>> = {
   ink: "#000",
   pale: "#f4f4f4",
   gray: "#e6e6e6",
+  dark: "#9c9c9c",
   marked: "#ffe48a",
 };
 

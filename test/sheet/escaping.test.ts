@@ -87,6 +87,7 @@ describe("the page", () => {
         "cutList.*.rows.*.rule",
         "cutList.*.rows.*.shortPoint.other",
         "cutList.*.stock",
+        "finishes.*.place.file",
         "joints.*.pattern",
         "joints.*.place.file",
         "joints.*.setOut.*.grids.*.across.at.*.other",
@@ -94,6 +95,7 @@ describe("the page", () => {
         "joints.*.setOut.*.grids.*.along.at.*.other",
         "joints.*.setOut.*.grids.*.along.at.*.text",
         "joints.*.setOut.*.pieces.*",
+        "linings.*.place.file",
         "overall.depth.other",
         "overall.height.other",
         "overall.width.other",
@@ -110,9 +112,17 @@ describe("the page", () => {
         "problems.*.numbers.*.source",
         "problems.*.numbers.*.text",
         "problems.*.numbers.*.unit",
+        "shopping.carry.longest.other",
         "square.*.name",
         "square.*.sides.*.other",
         "square.*.sides.*.text",
+        "steps.*.fresh.*.pieces.*",
+        "steps.*.lines.*",
+        "steps.*.place.file",
+        "tools.*.instead",
+        "weight.text",
+        "yard.*.thickness.other",
+        "yard.*.width.other",
       ]
     `);
   });

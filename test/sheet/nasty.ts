@@ -33,7 +33,19 @@ export const nasty: fc.Arbitrary<string> = fc.oneof(
 );
 
 /** Fields that hold one of a few words and never a text of the plan. */
-const WORDS = new Set(["format", "class", "hand", "kind", "why", "system", "on", "from", "which", "of"]);
+const WORDS = new Set([
+  "format",
+  "class",
+  "hand",
+  "kind",
+  "why",
+  "system",
+  "on",
+  "from",
+  "which",
+  "of",
+  "have",
+]);
 
 /** The sheet with each of its texts replaced; `path` names it, list places as `*`. */
 export function withTexts(data: SheetData, replace: (text: string, path: string) => string): SheetData {

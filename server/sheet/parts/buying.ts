@@ -5,10 +5,13 @@ import type { SheetWords } from "../words";
 import { type ColumnOf, paragraph, section, some, table } from "./blocks";
 
 export function buyingSection({ shopping }: SheetData, words: SheetWords): Section[] {
-  const { rows, onHand, withoutPrice } = shopping;
+  const { rows, onHand, withoutPrice, carry } = shopping;
   if (rows.length + onHand.length + withoutPrice.length === 0) return [];
   const titles = [...new Set(rows.map(({ aisle }) => aisle))];
   return section("shopping", words.headings.buying, [
+    ...(carry
+      ? [paragraph("key", words.carry(carry.count, carry.longest?.text ?? "", carry.weight ?? ""))]
+      : []),
     table(
       "shop",
       columnsOf(words),

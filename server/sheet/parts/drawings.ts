@@ -16,16 +16,18 @@ export function drawingSection(
   if (data.overall === null) return [];
   const { width, depth, height } = data.overall;
   const links = linksOf(data);
-  const figures = drawings.map((shown): Figure => {
-    const { of, drawing, old } = shown;
-    return {
-      kind: "figure",
-      caption: of === "" ? "" : words.alone(of),
-      drawing: () => drawing,
-      links,
-      ...(old && { old }),
-    };
-  });
+  const figures = drawings
+    .filter(({ kind }) => kind !== "step")
+    .map((shown): Figure => {
+      const { of, drawing, old } = shown;
+      return {
+        kind: "figure",
+        caption: of === "" ? "" : words.alone(of),
+        drawing: () => drawing,
+        links,
+        ...(old && { old }),
+      };
+    });
   const marks = rowsByMark(data).map((row) => ({
     lead: row.mark,
     words: rowWords(row, words),

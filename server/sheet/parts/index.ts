@@ -5,13 +5,16 @@ import type { SheetDrawing } from "../drawings";
 import type { SheetWords } from "../words";
 import { section, terms } from "./blocks";
 import { buyingSection } from "./buying";
+import { finishSection, linerSection } from "./coats";
 import { answerSection, cutListSection } from "./cuts";
 import { drawingSection } from "./drawings";
+import { kitSection } from "./kits";
 import { layoutSections } from "./layouts";
 import { cautionSection, figureSections, noteSection } from "./others";
 import { problemSections } from "./problems";
 import { fastenerSection, setOutSection, squareSection } from "./screws";
-import { stepSection } from "./steps";
+import { careSection, toolSections, yardSection } from "./shop";
+import { stepSections } from "./steps";
 
 /** Who reads it: a builder, a group that works by stations, or learners who find the lengths themselves. */
 export type SheetReader = "builder" | "stations" | "learners";
@@ -38,41 +41,56 @@ export function documentOf(data: SheetData, { drawings, words, reader }: Shown):
       ...drawingSection(data, drawings, words),
       ...problemSections(data, words),
       ...cautionSection(data, words),
-      ...ORDER[reader](data, words),
+      ...ORDER[reader](data, words, drawings),
     ],
     words,
   };
 }
 
-type Rest = (data: SheetData, words: SheetWords) => readonly Section[];
+type Rest = (data: SheetData, words: SheetWords, drawings: readonly SheetDrawing[]) => readonly Section[];
 
 const ORDER: Readonly<Record<SheetReader, Rest>> = {
-  builder: (data, words) => [
+  builder: (data, words, drawings) => [
+    ...toolSections(data, words),
     ...buyingSection(data, words),
+    ...yardSection(data, words),
     ...cutListSection(data, words),
+    ...kitSection(data, words),
     ...layoutSections(data, words),
+    ...linerSection(data, words),
+    ...finishSection(data, words),
     ...fastenerSection(data, words),
     ...setOutSection(data, words),
     ...squareSection(data, words),
     ...figureSections(data, words),
-    ...stepSection(data, words),
+    ...stepSections(data, drawings, words),
     ...noteSection(data, words),
+    ...careSection(data, words),
   ],
-  stations: (data, words) => [
+  stations: (data, words, drawings) => [
+    ...toolSections(data, words),
     ...buyingSection(data, words),
+    ...yardSection(data, words),
     ...figureSections(data, words),
     ...atStation("mark", layoutSections(data, words), words),
-    ...atStation("cut", cutListSection(data, words), words),
+    ...atStation("cut", [...cutListSection(data, words), ...kitSection(data, words)], words),
     ...atStation("drill", [...fastenerSection(data, words), ...setOutSection(data, words)], words),
-    ...atStation("assemble", [...squareSection(data, words), ...stepSection(data, words)], words),
+    ...atStation("finish", finishSection(data, words), words),
+    ...atStation(
+      "assemble",
+      [...squareSection(data, words), ...stepSections(data, drawings, words), ...linerSection(data, words)],
+      words,
+    ),
     ...noteSection(data, words),
+    ...careSection(data, words),
   ],
-  learners: (data, words) => [
+  learners: (data, words, drawings) => [
+    ...toolSections(data, words),
     ...cutListSection(data, words, true),
     ...fastenerSection(data, words),
     ...setOutSection(data, words),
     ...squareSection(data, words),
-    ...stepSection(data, words),
+    ...stepSections(data, drawings, words),
     ...noteSection(data, words),
     ...answerSection(data, words),
     ...layoutSections(data, words),

@@ -1,18 +1,97 @@
-/** The order of work. */
-import type { SheetData } from "../data";
-import type { Section } from "../document";
+/** The order of work: each step with its drawing, its pieces, what is driven, hands and time; and when to stop. */
+import type { SheetData, SheetSitting, SheetStep } from "../data";
+import type { Figure, Group, Section, Terms, Words } from "../document";
+import type { SheetDrawing } from "../drawings";
 import type { SheetWords } from "../words";
-import { list, section } from "./blocks";
-import { sentence } from "./names";
+import { list, paragraph, section, terms } from "./blocks";
+import { sentence, withMark } from "./names";
+import { lineIn } from "./problems";
 
-export function stepSection({ steps }: SheetData, words: SheetWords): Section[] {
-  return section("steps", words.headings.steps, [
-    list(
-      "numbers",
-      steps.map(({ title, lines }) => ({
-        words: [{ text: sentence(title), style: "strong" }],
-        below: lines,
-      })),
+export function stepSections(
+  data: SheetData,
+  drawings: readonly SheetDrawing[],
+  words: SheetWords,
+): Section[] {
+  const { steps, sittings, stepsProposed } = data;
+  if (steps.length === 0) return [];
+  const drawn = new Map(drawings.filter(({ kind }) => kind === "step").map((shown) => [shown.of, shown]));
+  return [
+    ...section("sittings", words.headings.sittings, [
+      sittings.length > 1
+        ? list(
+            "bullets",
+            sittings.map((sitting) => ({ words: sittingWords(sitting, words) })),
+          )
+        : undefined,
+    ]),
+    ...section("steps", words.headings.steps, [
+      ...(stepsProposed ? [paragraph("key", words.keys.proposed)] : []),
+      ...(drawn.size > 0 ? [paragraph("key", words.keys.newIsDark)] : []),
+      ...steps.map((step) => stepGroup(step, drawn.get(String(step.number)), data.file, words)),
+    ]),
+  ];
+}
+
+function stepGroup(step: SheetStep, drawn: SheetDrawing | undefined, file: string, words: SheetWords): Group {
+  const { number, title, place } = step;
+  const figure: Figure | undefined = drawn && {
+    kind: "figure",
+    caption: "",
+    drawing: () => drawn.drawing,
+    beside: true,
+    ...(drawn.old && { old: true }),
+  };
+  const told = terms(rowsOf(step, words));
+  return {
+    kind: "group",
+    name: "step",
+    ticks: [{ id: `step/${title}`, what: `${number}. ${title}`, done: words.done }],
+    heading: `${number}. ${sentence(title)}`,
+    blocks: [...(figure ? [figure] : []), ...(told ? [told] : [])],
+    ...(place && lineIn(place, file)),
+  };
+}
+
+function rowsOf(step: SheetStep, words: SheetWords): Terms["rows"] {
+  const { labels } = words;
+  const time = [
+    step.people === null ? "" : words.people(step.people),
+    step.takes?.text ?? "",
+    step.wait === null ? "" : words.thenWait(step.wait.text),
+  ];
+  return [
+    ...each(
+      labels.fresh,
+      step.fresh.map(({ mark, part, count }) => `${withMark({ mark, label: part })}, ${words.pieces(count)}`),
     ),
-  ]);
+    ...each(
+      labels.joins,
+      step.joins.map(({ title, what, screws, holes }) => {
+        const count = screws === null ? "" : words.screwsOn(screws, false);
+        return `${title}: ${[count, what, holes].filter((said) => said !== "").join(", ")}`;
+      }),
+    ),
+    ...each(labels.coats, step.coats),
+    ...each(labels.linings, step.linings),
+    ...each(labels.fit, step.fit),
+    ...each(labels.square, step.square),
+    ...each(labels.tools, step.tools.length > 0 ? [step.tools.join(", ")] : []),
+    ...each(labels.lift, step.lift === "" ? [] : [step.lift]),
+    ...each(
+      labels.time,
+      [time.filter((said) => said !== "").join(", ")].filter((said) => said !== ""),
+    ),
+  ];
+}
+
+/** The label stands with the first. */
+const each = (label: string, values: readonly Words[]): Terms["rows"] =>
+  values.map((words, i) => ({ label: i === 0 ? label : "", words }));
+
+function sittingWords({ from, to, takes, wait, overnight }: SheetSitting, words: SheetWords): Words {
+  const steps = from === to ? words.stepNo(from) : words.stepsNo(from, to);
+  const work = takes === null ? steps : `${steps}: ${takes.text}`;
+  if (wait === null) return `${work}.`;
+  const stop = overnight ? ` ${words.overnight}` : "";
+  return [{ text: `${work}. ` }, { text: `${words.waitAfter(wait.text)}${stop}`, style: "strong" }];
 }

@@ -18,7 +18,7 @@ export const ENGLISH = {
     bits: "Bits and holes",
     buying: "Buying trip",
     atTheYard: "Measure at the yard",
-    kits: "One kit, and all of them",
+    kits: "Kits",
     cutList: "Cut list",
     boards: "Board layouts",
     panels: "Sheet layouts",
@@ -41,7 +41,6 @@ export const ENGLISH = {
       finish: "Fourth station: finish",
       assemble: "Fifth station: put together",
     },
-    lengthsToFind: "Lengths to find",
     answers: "Answers",
   },
 
@@ -58,6 +57,8 @@ export const ENGLISH = {
     setOut:
       "Measured on the piece that is screwed through. Left, right, front, back, top and bottom are those of the finished thing.",
     yard: "Boards differ. Measure one of each before you buy, and write down what it really is: lengths that lean on a board's width or thickness change with it.",
+    kits: (make: number) =>
+      `The plan is built ${make} times. Lay the pieces of each kit together as they are cut.`,
     lengthsToFind:
       "Each length follows from others. Work it out from the drawing and the rule beside it, and write it down; the answers are on the last page.",
     proposed: "The plan gives no order. This one follows from its joints; your own may be better.",
@@ -110,10 +111,52 @@ export const ENGLISH = {
     rule: "How it is found",
     inOne: "In one",
     inAll: "In all",
+    inKit: "In it",
+    bit: "Bit",
+    hole: "For",
     stock: "Board",
     takenAs: "Taken as",
     measured: "As measured",
   },
+
+  /** Labels of terms. */
+  labels: {
+    fresh: "New",
+    joins: "Drive",
+    coats: "Finish",
+    linings: "Line",
+    fit: "Cut to fit now",
+    square: "Check",
+    tools: "Tools",
+    lift: "Lift",
+    time: "Hands and time",
+    parts: "On",
+    area: "One coat",
+    coatCount: "Coats",
+    amount: "In all",
+    dries: "Dries",
+  },
+  bits: {
+    pilot: "pilot hole",
+    clearance: "clearance hole",
+    drain: "drain hole",
+    countersink: "countersink",
+    driver: "driver",
+  },
+  people: (n: number) => `${n} ${n === 1 ? "person" : "people"}`,
+  thenWait: (time: string) => `then wait ${time}`,
+  stepNo: (n: number) => `Step ${n}`,
+  stepsNo: (from: number, to: number) => `Steps ${from} to ${to}`,
+  waitAfter: (time: string) => `Then wait ${time}.`,
+  overnight: "Stop here overnight.",
+  notThere: "(not among the tools of this plan)",
+  ready: "ready",
+  instead: (how: string) => `Without it: ${how}`,
+  thickness: "thickness",
+  width: "width",
+  inBox: (what: string, box: string) => (box === "" ? what : `${what} in ${box}`),
+  sheetOf: (count: number, size: string, other: string) =>
+    `${count > 1 ? `${count} of ` : ""}${size} (${other})`,
 
   inches: "inches",
   millimetres: "millimetres",
@@ -130,12 +173,24 @@ export const ENGLISH = {
   noWoodFor: (pieces: string) => `No wood found for: ${pieces}.`,
   offcutKeep: (length: string) => `${length}, keep`,
   noPrice: "no price",
+  carry: (count: number, longest: string, weight: string) => {
+    const said = [
+      count === 1 ? "1 board or sheet" : `${count} boards and sheets`,
+      longest === "" ? "" : `the longest ${longest}`,
+      weight === "" ? "" : `${weight} in all, more where the wood is wet`,
+    ];
+    return `To carry home: ${said.filter((one) => one !== "").join(", ")}.`;
+  },
   beforeTax: "Before tax",
   tax: "Tax",
   total: "Total",
   budget: "Budget",
   withoutPrice: (what: string) => `Without a price, so not in the total: ${what}.`,
   fromOnHand: (what: string) => `From what is on hand: ${what}.`,
+  kit: (n: number, of: number) => (n === 0 ? `Each of the ${of} kits` : `Kit ${n} of ${of}`),
+  allKits: (make: number) => `All ${make} kits together`,
+  inKit: "in it",
+  andFasteners: (what: string) => `And ${what}.`,
   because: (reason: string) => ` because ${reason}`,
   screwsInAll: (screws: number, crossings: number) =>
     `${screws} screw${screws === 1 ? "" : "s"} at ${crossings} crossing${crossings === 1 ? "" : "s"}`,

@@ -1,0 +1,74 @@
+/** What the shop wants to know before the first cut, and what the thing wants after the last: tools, bits, boards, weight, care. */
+import { ifKnown } from "../plan";
+import { briefly } from "../trade";
+import { type Display, lengthText, type Quantity, quantityText } from "../units";
+import {
+  aisleFacts,
+  type BitNeed,
+  bitsNeeded,
+  careOf,
+  type ToolNeed,
+  toolsNeeded,
+  type Worked,
+  weightOf,
+} from "../worked";
+import type { SheetBit, SheetData, SheetTool } from "./data";
+import { both, marked } from "./marks";
+
+type Shop = Pick<SheetData, "tools" | "bits" | "yard" | "weight" | "care">;
+
+export function shopOf(worked: Worked): Shop {
+  const { display } = worked.settings;
+  const own = ifKnown(weightOf(worked).own);
+  return {
+    tools: toolsNeeded(worked).map((need) => toolRow(need, display)),
+    bits: bitsNeeded(worked).map((need) => bitRow(need, display)),
+    yard: aisleFacts(worked)
+      .rows.filter(({ aisle }) => aisle === "boards")
+      .map(({ name, taken: { thickness, width } }) => ({
+        stock: name,
+        thickness: thickness ? marked(thickness, display) : null,
+        width: width ? marked(width, display) : null,
+      })),
+    weight: own && own.approx > 0 ? { kg: own.approx, text: both(own, display) } : null,
+    care: careOf(worked).map(({ text, source }) => ({ text, source: briefly(source) })),
+  };
+}
+
+function toolRow({ name, for: uses, settings, have, instead }: ToolNeed, display: Display): SheetTool {
+  const reach = settings.map(({ what, value, drawn }) => {
+    const as = drawn ? ` (${quantityText(drawn, display)} as drawn)` : "";
+    return `${what} ${text(value, display)}${as}`;
+  });
+  return { what: name, uses, reach, have, instead };
+}
+
+function bitRow(
+  { kind, text: size, for: joints, source, assumed, note }: BitNeed,
+  display: Display,
+): SheetBit {
+  const counts = joints.map(({ holes }) => ifKnown(holes));
+  return {
+    kind,
+    what: size,
+    holes: counts.every((c) => c !== undefined) ? counts.reduce((sum, c) => sum + c, 0) : null,
+    uses: joints.map(({ title, depth }) => (depth ? `${title}, ${lengthText(depth, display)} deep` : title)),
+    source: briefly(source),
+    assumed: [...assumed, note].filter((said) => said !== "").join("; "),
+  };
+}
+
+/** Boards and sheets to carry home from the yard. */
+export function carryOf(worked: Worked): SheetData["shopping"]["carry"] {
+  const { display } = worked.settings;
+  const { count, longest, weight } = aisleFacts(worked);
+  const known = ifKnown(weight);
+  if (count === 0) return null;
+  return {
+    count,
+    longest: longest ? marked(longest, display) : null,
+    weight: known ? both(known, display) : null,
+  };
+}
+
+const text = (q: Quantity, display: Display): string => quantityText(q, display);
