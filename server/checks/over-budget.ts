@@ -6,7 +6,7 @@ export const overBudget: Check = {
   code: "over-budget",
   class: "warning",
   title: "It costs more than the budget",
-  page: `What is bought (whole boards, sheets and boxes, with tax) is added up and compared with the budget. Things without a price
+  page: `What is bought (whole boards, sheets, boxes and tins, and lengths off a roll, with tax) is added up and compared with the budget. Things without a price
 are left out, so it may be more still. Boards are laid out by a first answer; a cheaper way may exist.
 
 \`\`\`sawbuck
@@ -27,6 +27,7 @@ part rail 2 of 2x4, length 60"
     least: "It costs {total} and more, {more} over the budget of {budget}: no price is known for {without}.",
     other: "The prices are in {currency}, so they cannot be compared with the budget of {budget}.",
     uncounted: "How many {what} it takes is not known, so they are not all in this.",
+    unmeasured: "How much {what} it takes is not known, so it is not all in this.",
     first: "The boards are laid out by a first answer; a cheaper way may exist.",
   },
   run: (worked) => {
@@ -55,11 +56,19 @@ part rail 2 of 2x4, length 60"
           ...shopping.fasteners
             .filter((f) => !f.complete)
             .map((f) => ({ says: "uncounted", slots: { what: f.fastener.name } })),
+          ...unmeasured(worked).map((what) => ({ says: "unmeasured", slots: { what } })),
         ],
       },
     ];
   },
 };
+
+/** Finish and liner of which some line's amount is not known. */
+function unmeasured({ coats, linings }: Worked): string[] {
+  const finishes = coats.flatMap((c) => (c.finish && c.amount.state !== "known" ? [c.finish.name] : []));
+  const rolls = linings.flatMap((l) => (l.roll && l.along.state !== "known" ? [l.roll.name] : []));
+  return [...new Set([...finishes, ...rolls])];
+}
 
 /** What is bought at no known price: rows without one, and screws that the shop sells at none or has not at all. */
 function withoutPrice({ shopping, joints }: Worked): string[] {

@@ -148,8 +148,8 @@ export const HEAD_PATTERNS: Readonly<Record<string, Pattern>> = {
   ),
   fasten: seq(JOINED, opt(words("through"), JOINED), words("into"), JOINED),
   glue: seq(JOINED, opt(words("through"), JOINED), either("to", "onto", "into"), JOINED),
-  coat: seq(things(PLACED), words("with"), named(["finish"])),
-  line: seq(things(["box"]), words("with"), named(["roll"])),
+  coat: seq(things(PLACED), words("with"), named(["finish"], { table: "finishes" })),
+  line: seq(things(["box"]), words("with"), named(["roll"], { table: "liners" })),
   load: seq(narrowed(named(PLACED)), expression("weight"), opt(either("spread", "anywhere", "middle"))),
   must: seq(expression("any"), COMPARED, expression("any"), opt(words("because"))),
   accept: seq(

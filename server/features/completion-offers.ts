@@ -5,6 +5,8 @@ import { type Declared, ifKnown } from "../plan";
 import {
   cropNames,
   fillNames,
+  finishNames,
+  linerNames,
   section,
   sectionNames,
   species,
@@ -203,6 +205,14 @@ function tableOffers(table: Table | undefined, plan: Checked): Offer[] {
       return fillNames()
         .filter((name) => !declared(name))
         .map((name) => offer(name, "thing", RANK.table, { detail: "a fill every plan knows" }));
+    case "finishes":
+      return finishNames()
+        .filter((name) => !declared(name))
+        .map((name) => offer(name, "thing", RANK.table, { detail: "a finish every plan knows" }));
+    case "liners":
+      return linerNames()
+        .filter((name) => !declared(name))
+        .map((name) => offer(name, "thing", RANK.table, { detail: "a liner every plan knows" }));
     case "species":
       return speciesNames().map((name) =>
         offer(name, "word", RANK.table, { detail: species(name)?.title ?? "" }),

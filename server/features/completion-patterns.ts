@@ -30,7 +30,7 @@ export type Unit =
   | "any";
 
 /** Names of tables, beside those that plans declare. */
-export type Table = "sections" | "fills" | "species" | "crops" | "codes";
+export type Table = "sections" | "fills" | "finishes" | "liners" | "species" | "crops" | "codes";
 
 export type Atom =
   /** Fixed words, one after the other. */

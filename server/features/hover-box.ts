@@ -1,10 +1,11 @@
-/** What a hover says of boxes, and of what goes into and onto them: fills, rolls and finishes. */
+/** What a hover says of boxes, and of of the fills that go into them. */
 import { type Declared, ifKnown } from "../plan";
 import { cite, fill, structuralCaution } from "../trade";
 import { DENSITY, type Display, type Quantity, quantityText, roughly } from "../units";
 import { type Box, floorShare, type Worked } from "../worked";
+import { drainLine } from "./hover-finish";
 import { escaped, list, paragraphs, strong } from "./markdown";
-import { bothTexts, evaluatorOf, LB_CUFT, valueOr, whyNot, written } from "./values";
+import { bothTexts, evaluatorOf, LB_CUFT, valueOr, whyNot } from "./values";
 
 type Densities = Readonly<Record<"dry" | "moist" | "saturated", Quantity | undefined>>;
 
@@ -31,7 +32,7 @@ export function describeBox(box: Box, worked: Worked): string {
         : `What it weighs empty: ${whyNot(box.own)}`,
       outlineLine(box, worked),
       pressureLine(box, worked),
-      `Drains: ${box.drains ? DRAINS[box.drains] : "the plan does not say how"}`,
+      drainLine(box, worked),
       box.grows.length > 0 ? `Grows ${escaped(box.grows.join(", "))}` : undefined,
     ]),
     `_${escaped(structuralCaution.value.text)}_`,
@@ -52,12 +53,6 @@ function fillWeights({ fill: filling, weights }: Box, display: Display): string 
     .filter(Boolean)
     .join("; ")}`;
 }
-
-const DRAINS = {
-  gaps: "through the gaps between its bottom boards",
-  holes: "by drilled holes",
-  nothing: "not at all, so the heaviest the fill can be is what counts",
-} as const;
 
 function ownFrom(box: Box): string {
   return box.ownFrom === "said" ? ", as typed" : ", its walls and bottom without screws";
@@ -142,49 +137,4 @@ function densities(d: Densities, display: Display): string {
     return value ? [`${bothTexts(value, display)} ${state}`] : [];
   });
   return escaped(said.join(", ") || "its weights are not said");
-}
-
-export function describeRoll(declared: Declared, worked: Worked): string {
-  const evaluate = evaluatorOf(worked);
-  const { display } = worked.settings;
-  const { clauses } = declared.entry;
-  const width = clauses.find((c) => c.kind === "width");
-  const price = clauses.find((c) => c.kind === "price");
-  const food = clauses.find((c) => c.kind === "food");
-  return paragraphs(
-    `${strong(declared.name)}, a roll${width?.kind === "width" ? `, ${valueOr(evaluate(width.value, declared.at.file), display)} wide` : ""}`,
-    list([
-      price?.kind === "price"
-        ? `Costs ${valueOr(evaluate(price.value, declared.at.file), display)} per ${escaped(price.per.text)}`
-        : "Without a price",
-      food?.kind === "food"
-        ? food.safe
-          ? "The maker says it may touch soil for food, as the plan tells"
-          : "It must not touch soil for food"
-        : "Whether it may touch soil for food is not known",
-    ]),
-  );
-}
-
-export function describeFinish(declared: Declared, worked: Worked): string {
-  const evaluate = evaluatorOf(worked);
-  const { display } = worked.settings;
-  const text = (e: Parameters<typeof evaluate>[0]) => valueOr(evaluate(e, declared.at.file), display);
-  const lines = declared.entry.clauses.flatMap((c) => {
-    if (c.kind === "covers") return [`Covers ${text(c.value)} per ${escaped(c.per.text)}`];
-    if (c.kind === "coats of") return [`${text(c.value)} coats`];
-    if (c.kind === "dries") return [`A coat dries in ${text(c.value)}`];
-    if (c.kind === "tin")
-      return [
-        `Sold in tins of ${escaped(written(c.size))}${c.price ? ` for ${text(c.price)}` : ", without a price"}`,
-      ];
-    return [];
-  });
-  return paragraphs(
-    `${strong(declared.name)}, a finish`,
-    list([
-      ...lines,
-      "How much it takes is not checked: areas follow from placed pieces, which are not worked out yet",
-    ]),
-  );
 }

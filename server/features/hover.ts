@@ -4,7 +4,8 @@ import type { Declared } from "../plan";
 import { type Joint, kindWord } from "../worked";
 import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
-import { describeBox, describeFill, describeFinish, describeRoll } from "./hover-box";
+import { describeBox, describeFill } from "./hover-box";
+import { describeCoat, describeFinish, describeLinings, describeRoll } from "./hover-finish";
 import { describeMaterial, describePart } from "./hover-part";
 import { describeAssembly, describePlace } from "./hover-place";
 import {
@@ -84,13 +85,18 @@ function tell(
 }
 
 function tellEntry(plan: Checked, entry: Entry, word: string): string | undefined {
+  const { worked } = plan;
   const joint = jointOf(plan, entry);
+  const coat = worked.coats.find((c) => c.entry === entry);
+  const linings = worked.linings.filter((l) => l.entry === entry);
   return paragraphs(
-    joint && describeJoint(joint, plan.worked),
-    entry.kind === "must" ? describeMust(entry, plan.worked) : undefined,
-    entry.kind === "place" ? describePlace(entry, plan.worked) : undefined,
+    joint && describeJoint(joint, worked),
+    coat && describeCoat(coat, worked),
+    describeLinings(linings, worked),
+    entry.kind === "must" ? describeMust(entry, worked) : undefined,
+    entry.kind === "place" ? describePlace(entry, worked) : undefined,
     describeEntryWord(word),
-    joint ? undefined : describeUnchecked(entry, plan.worked),
+    joint ? undefined : describeUnchecked(entry, worked),
   );
 }
 
@@ -107,6 +113,10 @@ function tellUse(plan: Checked, name: string, also: string): string | undefined 
       : paragraphs(`${strong(name)}: every ${escaped(declared.name)}`, told);
   }
   if (also === "floor" && name === "floor") return `${strong(name)}: the floor that it all stands on`;
+  const finish = also === "finishes" ? worked.finishes.find((f) => f.name === name) : undefined;
+  if (finish) return describeFinish(finish, worked);
+  const roll = also === "liners" ? worked.rolls.find((r) => r.name === name) : undefined;
+  if (roll) return describeRoll(roll, worked);
   if (also === "fills") return describeFill(name, undefined, worked);
   const material = worked.materials.find((m) => m.name === name.replace("×", "x"));
   return material && describeMaterial(material, worked);
@@ -150,10 +160,14 @@ function tellKind(plan: Checked, declared: Declared, name: string): string | und
     }
     case "fill":
       return describeFill(name, declared, worked);
-    case "roll":
-      return describeRoll(declared, worked);
-    case "finish":
-      return describeFinish(declared, worked);
+    case "roll": {
+      const roll = worked.rolls.find((r) => r.declared === declared);
+      return roll && describeRoll(roll, worked);
+    }
+    case "finish": {
+      const finish = worked.finishes.find((f) => f.declared === declared);
+      return finish && describeFinish(finish, worked);
+    }
     case "assembly":
       return describeAssembly(declared, worked);
   }

@@ -35,3 +35,15 @@ export const list = (items: readonly (string | undefined)[]): string =>
     .filter((i) => i !== undefined && i !== "")
     .map((i) => `- ${i}`)
     .join("\n");
+
+/** A table of two columns, rows without a value left out; empty without any. Cells are Markdown already. */
+export function table(rows: readonly (readonly [label: string, value: string | undefined])[]): string {
+  const said = rows.filter(([, value]) => value !== undefined && value !== "");
+  if (said.length === 0) return "";
+  const cell = (text: string | undefined): string => (text ?? "").replace(/\|/g, "\\|");
+  return [
+    "| | |",
+    "| --- | --- |",
+    ...said.map(([label, value]) => `| ${cell(label)} | ${cell(value)} |`),
+  ].join("\n");
+}

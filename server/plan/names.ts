@@ -120,8 +120,8 @@ export function nearNames(scope: Scope, name: string, kinds: readonly DeclaredKi
 export interface Use {
   readonly name: Name;
   readonly kinds: readonly DeclaredKind[];
-  /** Other words that are right here without being declared: floor, built-in fills, sections … */
-  readonly also: "nothing" | "sections" | "fills" | "floor" | "sizes" | "anything";
+  /** Other words that are right here without being declared: floor, built-in fills, usual finishes, sections … */
+  readonly also: "nothing" | "sections" | "fills" | "finishes" | "liners" | "floor" | "sizes" | "anything";
 }
 
 const PLACED: readonly DeclaredKind[] = ["part", "assembly", "ring", "box"];
@@ -175,11 +175,11 @@ function findUses(entry: Entry): Use[] {
       break;
     case "coat":
       for (const t of entry.things) thing(t, PLACED, "nothing");
-      use(entry.with, ["finish"]);
+      use(entry.with, ["finish"], "finishes");
       break;
     case "line":
       for (const t of entry.things) thing(t, ["box"], "nothing");
-      use(entry.with, ["roll"]);
+      use(entry.with, ["roll"], "liners");
       break;
     case "load":
       thing(entry.thing, PLACED, "nothing");

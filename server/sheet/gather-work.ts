@@ -1,6 +1,7 @@
 /** Shopping list, fasteners, rings, boxes and steps as the sheet tells them. */
 import type { Judged } from "../checks";
 import { problemText } from "../checks";
+import { rollWords } from "../checks/lining-words";
 import { setOut } from "../checks/writing";
 import { ifKnown } from "../plan";
 import { structuralCaution } from "../trade";
@@ -39,6 +40,8 @@ export function shoppingOf(worked: Worked): Shopping {
 
 function unitOf(row: Worked["shopping"]["rows"][number], display: Display): string {
   if (row.pack !== undefined) return `box of ${row.pack}`;
+  if (row.tin) return `${row.tin.text} tin`;
+  if (row.length) return `${rollWords(row.length, display)} off the roll`;
   if (!row.size) return "";
   const length = soldLength(row.size.length, display);
   return row.size.width

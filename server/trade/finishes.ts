@@ -1,5 +1,5 @@
 // Finishes: how far a gallon goes on one coat, how long to wait, how long it lasts.
-import { FROM_MEMORY, type Row, type Source, type Span } from "./row";
+import { COMMON_PRACTICE, FROM_MEMORY, type Row, type Source, type Span } from "./row";
 
 /** A usual kind of finish. Coverage is sqft per gallon and coat; recoating is hours between coats. */
 export interface Finish {
@@ -62,6 +62,26 @@ export const endGrainThirst: Row<Span> = {
   source: FROM_MEMORY,
 };
 
+/**
+ * Rough wood drinks this many times what smooth wood does: semitransparent stain goes 200 to 400 sqft per gal on smooth
+ * wood and 100 to 200 on rough, the only finish for which both are printed.
+ */
+export const roughThirst: Row<number> = {
+  key: "finish on rough wood, times smooth wood",
+  value: 2,
+  unit: "",
+  source: STAIN,
+  range: "printed for stain; taken for other finishes too",
+};
+
+/** Coats where neither the plan nor the tin says. */
+export const usualCoats: Row<number> = {
+  key: "coats of a finish",
+  value: 2,
+  unit: "",
+  source: COMMON_PRACTICE,
+};
+
 /** Years that penetrating stain lasts. */
 export const stainService: readonly Row<Span>[] = [
   {
@@ -97,6 +117,8 @@ export const finishRows: readonly Row<unknown>[] = [
     [smooth, rough, recoat].filter((row) => row !== undefined),
   ),
   endGrainThirst,
+  roughThirst,
+  usualCoats,
   ...stainService,
   wetOnWet,
   treatedWait,

@@ -99,6 +99,15 @@ export const linerBelowRim: Row<string> = {
   range: "little known: taken with doubt",
 };
 
+/** Inches of liner past the rim on every side where the plan says nothing of a fold: stapled, then trimmed. */
+export const linerFold: Row<string> = {
+  key: "liner past the rim of a box",
+  value: "2",
+  unit: "in",
+  source: FROM_MEMORY,
+  range: "little known: taken with doubt; what is too much is trimmed",
+};
+
 /** Drain holes: at least so many of this diameter around the bottom. */
 export const drainHoles: Row<{ readonly count: number; readonly diameter: string }> = {
   key: "drain holes of a container",
@@ -140,6 +149,7 @@ export const linerRows: readonly Row<unknown>[] = [
   ...liners.map(({ overlap }) => overlap),
   stapleSpacing,
   linerBelowRim,
+  linerFold,
   drainHoles,
   drainSpacing,
   ...[...crops.values()].flatMap(({ container, containerDepth, rootDepth }) =>

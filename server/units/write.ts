@@ -78,6 +78,14 @@ export function quantityText(q: Quantity, display: Display): string {
   return decimalText(q.approx, 3);
 }
 
+/** A volume as finishes are sold by it: `2.4 qt`, `1.5 gal`, `2.3 L`. */
+export function liquidText(q: Quantity, { system }: Display): string {
+  const gallons = q.approx / R.toNumber(GALLON);
+  const [amount, name] =
+    system === "millimetres" ? [q.approx / 1e6, "L"] : gallons < 1 ? [gallons * 4, "qt"] : [gallons, "gal"];
+  return amount > 0 && amount < 0.05 ? `less than 0.1 ${name}` : `${decimalText(amount, 1)} ${name}`;
+}
+
 /** `$7.40`: two decimals always, the currency first. */
 export function moneyText(q: Quantity): string {
   const cents = R.toDecimal(R.multiply(exactOf(q), R.rational(100)), 0).padStart(3, "0");

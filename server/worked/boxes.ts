@@ -7,10 +7,13 @@ import { boxVolume, fillWeight, outlinePressure } from "../strength/box";
 import { cite, fill, fillNames } from "../trade";
 import {
   DENSITY,
+  exactly,
   fraction,
   LENGTH,
+  minus,
   PRESSURE,
   type Quantity,
+  refused,
   roughly,
   unitNamed,
   VOLUME,
@@ -46,6 +49,8 @@ export interface Box {
   readonly fill: FillInfo | undefined;
   readonly fillAt: At | undefined;
   readonly level: string;
+  /** How far below the rim the fill ends; undefined without a fill, or where that is not known. */
+  readonly fillBelowRim: Quantity | undefined;
   readonly volume: Value<Quantity>;
   /** Up to the fill's own level. */
   readonly filled: Value<Quantity>;
@@ -117,6 +122,7 @@ export function workBox(
     fill: info,
     fillAt: filling && read.at(filling),
     level: level && levelValue ? level.how : "",
+    fillBelowRim: filling && belowRim(level?.how, levelValue, inside?.high),
     volume,
     filled,
     weights,
@@ -127,6 +133,18 @@ export function workBox(
     drains: read.clause("drains")?.how,
     grows: read.all("grows").flatMap((c) => c.what.map((n) => n.text)),
   };
+}
+
+/** Filled to the rim where the line gives no level. */
+function belowRim(
+  how: "below rim" | "deep" | undefined,
+  value: Quantity | undefined,
+  high: Quantity | undefined,
+): Quantity | undefined {
+  if (how === undefined) return exactly(LENGTH, fraction.ZERO);
+  if (how === "below rim") return value;
+  const left = value && high && minus(high, value);
+  return left === undefined || refused(left) ? undefined : left;
 }
 
 type Level = { readonly height: number } | { readonly belowRim: number };

@@ -152,7 +152,8 @@ export class Worker {
       : value;
   }
 
-  private positive(value: Value<Quantity>, e: Expression, file: string, what: string): Value<Quantity> {
+  /** The same value if it is more than nothing; else a fault at its expression. */
+  positive(value: Value<Quantity>, e: Expression, file: string, what: string): Value<Quantity> {
     if (value.state !== "known" || value.value.approx > 0) return value;
     const at = { file, start: e.start, end: e.end };
     const why = value.value.approx === 0 ? "nothing" : "less than nothing";

@@ -1,18 +1,26 @@
-/** What to buy and what it costs: boards and sheets from the layouts, fasteners by whole boxes. */
+/** What to buy and what it costs: boards and sheets from the layouts, whole boxes, whole tins, and lengths off a roll. */
 import { ifKnown } from "../plan";
 import { exactly, fraction, money, type Quantity } from "../units";
+import type { CoatWork } from "./coating";
 import type { Fastener } from "./fasteners";
+import type { Tin } from "./finishes";
 import type { Joint } from "./joints";
 import type { BoardWork, SheetWork } from "./layouts";
+import type { LiningWork } from "./lining";
 import type { Settings } from "./settings";
+import { type FinishNeed, finishNeeds, type LinerNeed, linerNeeds } from "./supplies";
 
 export interface Bought {
-  readonly aisle: "boards" | "sheets" | "fasteners";
+  readonly aisle: "boards" | "sheets" | "fasteners" | "finish" | "liner";
   readonly what: string;
   readonly count: number;
   readonly size: { readonly length: Quantity; readonly width: Quantity | undefined } | undefined;
   /** For boxes: how many each holds. */
   readonly pack: number | undefined;
+  /** For finish: what a tin holds. */
+  readonly tin?: Tin;
+  /** For liner: how much of the roll, in one length. */
+  readonly length?: Quantity;
   readonly each: Quantity | undefined;
   readonly total: Quantity | undefined;
 }
@@ -31,6 +39,8 @@ export interface Shopping {
     readonly count: number;
     readonly complete: boolean;
   }[];
+  readonly finishes: readonly FinishNeed[];
+  readonly liners: readonly LinerNeed[];
 }
 
 export function shoppingOf(
@@ -38,6 +48,8 @@ export function shoppingOf(
   sheets: readonly SheetWork[],
   joints: readonly Joint[],
   fasteners: readonly Fastener[],
+  coats: readonly CoatWork[],
+  linings: readonly LiningWork[],
   settings: Settings,
 ): Shopping {
   const rows = [
@@ -56,18 +68,28 @@ export function shoppingOf(
     const boxes = Math.ceil(need / fastener.pack.count);
     rows.push(row("fasteners", fastener.name, boxes, undefined, fastener.pack.count, fastener.pack.price));
   }
+  const finishes = finishNeeds(coats, settings);
+  for (const { finish, tins } of finishes)
+    for (const { tin, count } of tins)
+      rows.push({ ...row("finish", finish.name, count, undefined, undefined, tin.price), tin });
+  const liners = linerNeeds(linings, settings);
+  for (const { roll, bought, price } of liners)
+    rows.push({ ...row("liner", roll.name, 1, undefined, undefined, price), length: bought });
+  const unsold = finishes.flatMap(({ finish, tins }) => (tins.length === 0 ? [finish.name] : []));
   const currencies = [...new Set(rows.flatMap((r) => (r.each ? [r.each.dim.currency] : [])))];
   const subtotal =
     currencies.length > 1 ? null : sum(rows, currencies[0] ?? settings.budget?.value.dim.currency ?? "");
   const tax = subtotal && settings.tax ? scaled(subtotal, settings.tax) : null;
   return {
     rows,
-    withoutPrice: rows.filter((r) => !r.each).map((r) => r.what),
+    withoutPrice: [...rows.filter((r) => !r.each).map((r) => r.what), ...unsold],
     subtotal,
     tax,
     total: subtotal && tax ? plus(subtotal, tax) : subtotal,
     currencies,
     fasteners: counted,
+    finishes,
+    liners,
   };
 }
 

@@ -10,11 +10,6 @@ import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
 const LATER: Readonly<Partial<Record<Entry["kind"], { what: string; why: string }>>> = {
-  coat: {
-    what: "areas to finish, and how much finish they take",
-    why: "areas are not worked out yet",
-  },
-  line: { what: "liners: their size and folds", why: "they are read but not worked out yet" },
   load: { what: "loads: whether anything sags, tips or breaks", why: "strength is not worked out yet" },
   step: {
     what: "the order of steps, their time and waits",
@@ -72,6 +67,14 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
     }
   }
   boxes(worked, add, list);
+  for (const { title, finish, exposed, amount, at } of worked.coats) {
+    add(`how much there is to finish of ${title}`, exposed, at);
+    if (finish && ifKnown(exposed)) add(`how much ${finish.name} ${title} takes`, amount, at);
+  }
+  for (const { name, roll, sheet, along, at } of worked.linings) {
+    add(`how large a liner ${name} takes`, sheet, at);
+    if (roll && ifKnown(sheet)) add(`how much ${roll.name} to buy for ${name}`, along, at);
+  }
   wood(worked, list);
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", side, must.at);

@@ -7,12 +7,16 @@ import { type At, type Declared, ifKnown, type Loaded, type Scope, scopeOf, type
 import { order, type Quantity } from "../units";
 import { askedOf } from "./asked";
 import { type Box, workBox } from "./boxes";
+import { type CoatWork, coatsOf } from "./coating";
+import { type Drainage, drainageOf } from "./drainage";
 import { Worker } from "./expressions";
 import { type Fastener, fastenersOf } from "./fasteners";
 import type { Fault, Unchecked } from "./fault";
+import { type Finish, finishesOf } from "./finishes";
 import { type LoosePiece, loosePieces } from "./joined";
 import { type Joint, jointLines, workJoint } from "./joints";
 import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
+import { type LiningWork, liningsOf } from "./lining";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
 import { MOST_PIECES, type Part, Shapes, workPart } from "./parts";
@@ -22,6 +26,7 @@ import { findProperty } from "./properties";
 import { type Frame, framesOf } from "./racking";
 import { type RingCornerInSpace, ringCorners } from "./ring-space";
 import { type Ring, ringMembers, workRing } from "./rings";
+import { type Roll, rollsOf } from "./rolls";
 import { type UnevenRow, unevenRows } from "./rows";
 import { lumberOf, roomOf, type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
@@ -64,6 +69,11 @@ export interface Worked {
   readonly corners: readonly RingCornerInSpace[];
   readonly fasteners: readonly Fastener[];
   readonly joints: readonly Joint[];
+  readonly finishes: readonly Finish[];
+  readonly coats: readonly CoatWork[];
+  readonly rolls: readonly Roll[];
+  readonly linings: readonly LiningWork[];
+  readonly drainage: readonly Drainage[];
   readonly boards: readonly BoardWork[];
   readonly sheets: readonly SheetWork[];
   readonly shopping: Shopping;
@@ -127,6 +137,11 @@ export function work(loaded: Loaded): Worked {
     setOut += joint.placed?.screws.length ?? 0;
     return joint;
   });
+  const finishes = finishesOf(loaded, scope, worker);
+  const coats = coatsOf({ loaded, scope, worker, parts, rings, pieces: asked.pieces, space, finishes });
+  const rolls = rollsOf(loaded, scope, worker);
+  const drainage = drainageOf(boxes, scope, space, worker);
+  const linings = liningsOf({ loaded, scope, worker, boxes, rolls, drainage });
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
   const cut = fits ? [...parts.values()] : [];
@@ -158,9 +173,14 @@ export function work(loaded: Loaded): Worked {
     corners: rings.flatMap((ring) => ringCorners(space, ring)),
     fasteners,
     joints,
+    finishes,
+    coats,
+    rolls,
+    linings,
+    drainage,
     boards,
     sheets,
-    shopping: shoppingOf(boards, sheets, joints, fasteners, settings),
+    shopping: shoppingOf(boards, sheets, joints, fasteners, coats, linings, settings),
     musts: mustsOf(main, worker),
     accepted: acceptedOf(main),
     faults: [...worker.faults],

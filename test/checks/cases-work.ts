@@ -31,6 +31,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     "plan A rail\n  UNITS\n  budget $5\nstock 2x4, sold 8' $6.20\nstock 1x4, sold 8'\npart rail 1 of 2x4, length 60\"\npart slat 1 of 1x4, length 30\"",
     'plan A rail\n  UNITS\n  budget $5\nfastener deck-2, #8 x 2" screw\nstock 2x4, sold 8\' $4.20\npart rail 2 of 2x4, length 60"\npart leg 4 of 2x4, length 12"\nfasten leg face into rail face, 2 deck-2 at each crossing\nfasten leg face into rail face, 1 deck-2 in all',
     "plan A rail\n  UNITS\n  budget €5\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"",
+    "plan A rail\n  UNITS\n  budget $5\nstock 2x4, sold 8' $4.20\nfinish brew, tin of 1 qt $18\npart rail 2 of 2x4, length 60\"\ncoat rail with brew",
   ],
   "ring-open": [
     'part board of 1x4, length 12", ends mitered 29.5°\nring seat = 6 board',

@@ -28,7 +28,7 @@ const told = (marked: string): string => {
 };
 
 describe("every hover", () => {
-  test.each(["inches", "metric", "gaps", "placed"])("of the plan %s", async (name) => {
+  test.each(["inches", "metric", "gaps", "placed", "finished"])("of the plan %s", async (name) => {
     const hovers = allHovers(worked(fixture(name), files));
     await expect(hovers).toMatchFileSnapshot(`snapshots/hover-${name}.txt`);
   });
@@ -100,7 +100,7 @@ box ‸tub, inside 20" x 10" x 8", outline 24" x 14", filled with potting-mix, w
 });
 
 describe("no hover", () => {
-  const every = ["inches", "metric", "gaps", "shop"].map((name) => worked(fixture(name), files));
+  const every = ["inches", "metric", "gaps", "finished", "shop"].map((name) => worked(fixture(name), files));
 
   test("says what the tool must not say: OK, safe, pass", () => {
     for (const plan of every)

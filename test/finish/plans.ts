@@ -1,0 +1,28 @@
+/** Samples and small plans for the tests of finish and liner. */
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { load } from "../../server/plan";
+import { evaluate } from "../../server/service";
+import { type Unchecked, type Worked, work } from "../../server/worked";
+
+const SAMPLES = resolve(__dirname, "../../samples");
+
+export const sample = (name: string): Worked =>
+  work(
+    load(name, readFileSync(resolve(SAMPLES, name), "utf8"), (path) => ({
+      file: path,
+      text: readFileSync(resolve(SAMPLES, path), "utf8"),
+    })),
+  );
+
+/** The codes of a plan's problems, each once, and its not-checked list. */
+export function allProblems(text: string): {
+  readonly codes: readonly string[];
+  readonly unchecked: readonly Unchecked[];
+} {
+  const { problems, worked } = evaluate("plan.sawbuck", text, (path) => ({
+    file: path,
+    refused: "there is no such file",
+  }));
+  return { codes: [...new Set(problems.map((p) => p.code))].sort(), unchecked: worked.unchecked };
+}
