@@ -1,18 +1,40 @@
 // Bundles the programs into dist/.
 //
-//   node .ci/build.mjs [--watch] [extension] [server] [cli] [preview]
+//   node .ci/build.mjs [--watch] [extension] [server] [cli] [pdf] [preview]
 //
 // Without names it bundles all of them. With --watch it goes on bundling after each change, readable and with source maps.
 import { existsSync } from "node:fs";
-import { mkdir, stat, writeFile } from "node:fs/promises";
+import { copyFile, mkdir, stat, writeFile } from "node:fs/promises";
 import { build, context } from "esbuild";
 import { esbuildPageScripts } from "./page-scripts.mjs";
 
 const node = { platform: "node", format: "cjs", target: "node20" };
+// What writes PDF is a bundle of its own beside the others: `import("../lsp/pdf")` loads it when one is asked for.
+const pdfBeside = {
+  name: "pdf beside",
+  setup({ onResolve }) {
+    onResolve({ filter: /\/lsp\/pdf$|^\.\/pdf$/ }, ({ kind }) =>
+      kind === "dynamic-import" ? { path: "./pdf.js", external: true } : undefined,
+    );
+  },
+};
 const bundles = {
   extension: { ...node, entryPoints: ["client/extension.ts"], external: ["vscode"] },
-  server: { ...node, entryPoints: ["server/lsp/main.ts"] },
-  cli: { ...node, entryPoints: ["server/cli/main.ts"], banner: { js: "#!/usr/bin/env node" } },
+  server: { ...node, entryPoints: ["server/lsp/main.ts"], plugins: [pdfBeside] },
+  cli: {
+    ...node,
+    entryPoints: ["server/cli/main.ts"],
+    banner: { js: "#!/usr/bin/env node" },
+    plugins: [pdfBeside],
+  },
+  pdf: {
+    ...node,
+    entryPoints: ["server/lsp/pdf.ts"],
+    // The build that packs with its own code and not with Node's: the same bytes on every machine.
+    alias: { pdfkit: "./node_modules/pdfkit/js/pdfkit.browser.mjs" },
+    // It names a colour profile beside it, which no sheet has.
+    define: { "import.meta.url": '"file:///"' },
+  },
   preview: { platform: "browser", format: "iife", target: "es2022", entryPoints: ["client/preview/main.ts"] },
 };
 
@@ -30,6 +52,7 @@ if (missing.length > 0) fail(`there is no ${missing.join(", no ")}`);
 
 await Promise.all(names.map(bundle));
 if (!watch && names.includes("server")) await writePages();
+if (names.includes("pdf")) await copyFonts();
 
 async function bundle(name) {
   const outfile = `dist/${name}.js`;
@@ -37,7 +60,7 @@ async function bundle(name) {
     ...bundles[name],
     outfile,
     bundle: true,
-    plugins: [esbuildPageScripts],
+    plugins: [esbuildPageScripts, ...(bundles[name].plugins ?? [])],
     minify: !watch,
     sourcemap: watch ? "inline" : false,
     legalComments: "none",
@@ -68,6 +91,14 @@ async function writePages() {
   const pages = problemPages();
   await Promise.all(pages.map(({ code, markdown }) => writeFile(`dist/pages/${code}.md`, markdown)));
   console.log(`dist/pages  ${pages.length} pages`);
+}
+
+/** The fonts of a PDF beside the bundle that embeds them, with their licence, which goes where they go. */
+async function copyFonts() {
+  const from = "node_modules/dejavu-fonts-ttf";
+  await mkdir("dist/fonts", { recursive: true });
+  for (const file of ["ttf/DejaVuSans.ttf", "ttf/DejaVuSans-Bold.ttf", "LICENSE"])
+    await copyFile(`${from}/${file}`, `dist/fonts/${file.split("/").pop()}`);
 }
 
 function fail(message) {

@@ -68,9 +68,16 @@ const OUTSIDE: readonly { readonly name: RegExp; readonly rooms: readonly string
   { name: /^vscode-jsonrpc/, rooms: ["server/lsp"] },
   { name: /^vscode-languageclient/, rooms: ["client"] },
   { name: /^vscode$/, rooms: ["client"] },
+  { name: /^pdfkit/, rooms: ["server/sheet/pdf/pen.ts"] },
   {
     name: /^node:/,
-    rooms: ["server/cli", "server/lsp/node.ts", "server/lsp/disk.ts", "client/extension.ts"],
+    rooms: [
+      "server/cli",
+      "server/lsp/node.ts",
+      "server/lsp/disk.ts",
+      "server/lsp/pdf.ts",
+      "client/extension.ts",
+    ],
   },
 ];
 

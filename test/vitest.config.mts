@@ -1,8 +1,12 @@
 import { defineConfig } from "vitest/config";
 import { vitePageScripts } from "../.ci/page-scripts.mjs";
 
+const root = new URL("..", import.meta.url).pathname;
+
 export default defineConfig({
   plugins: [vitePageScripts],
-  root: new URL("..", import.meta.url).pathname,
+  root,
+  // As in the bundle: see .ci/build.mjs.
+  resolve: { alias: { pdfkit: `${root}node_modules/pdfkit/js/pdfkit.browser.mjs` } },
   test: { include: ["test/**/*.test.ts"], testTimeout: 900_000, hookTimeout: 60_000, pool: "threads" },
 });

@@ -61,7 +61,7 @@ function pathSvg(
   });
 }
 
-const COLOURS: Readonly<Record<Fill, string>> = {
+export const COLOURS: Readonly<Record<Fill, string>> = {
   none: "none",
   paper: "#fff",
   ink: "#000",
@@ -77,7 +77,8 @@ function strokeOf(layer: Layer, weight: number, fill: Fill): Record<string, stri
   return layer === "face" ? { stroke: COLOURS[fill], "stroke-width": "0.1" } : { stroke: "none" };
 }
 
-const ROUND: ReadonlySet<Layer> = new Set<Layer>(["leader", "edge", "screw"]);
+/** Layers whose lines end round. */
+export const ROUND: ReadonlySet<Layer> = new Set<Layer>(["leader", "edge", "screw"]);
 
 function textSvg(
   { layer, piece, x, y, anchor, text, size, bold, upright, halo }: TextItem,

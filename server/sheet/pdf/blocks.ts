@@ -1,0 +1,161 @@
+/** The blocks of a sheet as slabs: words, terms, groups and sections here, the others beside. */
+import type { Block, Group, Paragraph, Section, SheetDocument, Terms, WriterWords } from "../document";
+import { figureFlows, smallFigure } from "./figures";
+import { boxesWidth, boxLines, linesOf, widthsOf } from "./lines";
+import { listFlows } from "./lists";
+import { BODY, GAP, HEADING, HEAVY, MM, SMALL, STRONG, type Style, TITLE } from "./paper";
+import type { Pen, Tag } from "./pen";
+import { beside, type Flow, type Frame, pile, row, type Slab, slabsOf } from "./slab";
+import { tableFlows } from "./tables";
+
+/** What blocks are set with: the pen, the words of writers, and the height of a page's room in points. */
+export interface Setting {
+  readonly pen: Pen;
+  readonly words: WriterWords;
+  readonly room: number;
+}
+
+/** The whole sheet. */
+export function documentFlows(document: SheetDocument, frame: Frame, setting: Setting): readonly Flow[] {
+  const { pen } = setting;
+  const line = (words: string, style: Style, type: string, after: number): Slab =>
+    row([{ ...frame, lines: linesOf(words, style, frame.width, pen.letters), tag: pen.tag(type) }], {
+      after,
+      tied: true,
+    });
+  return [
+    line(document.title, TITLE, "H1", 1 * MM),
+    line(document.under, SMALL, "P", 4 * MM),
+    ...document.sections.flatMap((section) => sectionFlows(section, frame, setting)),
+  ];
+}
+
+function sectionFlows(section: Section, frame: Frame, setting: Setting): readonly Flow[] {
+  const { pen } = setting;
+  const parent = pen.tag("Sect");
+  const { heading } = section;
+  const { left, width } = frame;
+  const stack = {
+    ...frame,
+    lines: linesOf(heading, HEADING, width, pen.letters),
+    tag: pen.tag("H2", parent),
+  };
+  const title = row([stack], {
+    before: 7 * MM,
+    after: 2 * MM,
+    top: 1.5 * MM,
+    tied: true,
+    rules: (ink, top) => ink.rule(left, top, left + width, HEAVY),
+    placed: (ink, top) => ink.bookmark(heading, top),
+  });
+  const blocks = section.blocks.flatMap((block) => blockFlows(block, frame, parent, setting));
+  return [...(section.newPage ? ["page" as const] : []), title, ...blocks];
+}
+
+function blockFlows(block: Block, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
+  switch (block.kind) {
+    case "paragraph":
+      return [paragraph(block, frame, parent, setting)];
+    case "terms":
+      return termsFlows(block, frame, parent, setting);
+    case "list":
+      return listFlows(block, frame, parent, setting);
+    case "table":
+      return tableFlows(block, frame, parent, setting);
+    case "figure":
+      return figureFlows(block, frame, parent, setting);
+    case "group":
+      return [groupBundle(block, frame, parent, setting)];
+    case "progress":
+      return [];
+  }
+}
+
+function paragraph({ style, words }: Paragraph, frame: Frame, parent: Tag, { pen }: Setting): Slab {
+  const indent = style === "caution" ? 3 * MM : 0;
+  const inner = { left: frame.left + indent, width: frame.width - indent };
+  const type = style === "key" || style === "source" ? SMALL : BODY;
+  const lines = linesOf(words, type, inner.width, pen.letters);
+  return row([{ ...inner, lines, tag: pen.tag("P", parent) }], {
+    before: style === "caution" ? 1 * MM : 0,
+    after: 1.5 * MM,
+    tied: style === "key",
+    ...(style === "caution" && {
+      rules: (ink: Pen, top: number, height: number) =>
+        ink.upright(frame.left + HEAVY / 2, top, top + height, HEAVY),
+    }),
+  });
+}
+
+function termsFlows({ rows }: Terms, frame: Frame, parent: Tag, { pen }: Setting): readonly Slab[] {
+  const { letters } = pen;
+  const widest = Math.max(0, ...rows.map(({ label }) => widthsOf(label, BODY, letters).most));
+  const label = Math.min(Math.max(widest, LABEL), frame.width * LABEL_SHARE);
+  const body = { left: frame.left + label + GAP, width: frame.width - label - GAP };
+  const list = pen.tag("L", parent);
+  return rows.map((term, i) => {
+    const item = pen.tag("LI", list);
+    const stacks = [
+      {
+        left: frame.left,
+        width: label,
+        lines: linesOf(term.label, BODY, label, letters),
+        tag: pen.tag("Lbl", item),
+      },
+      { ...body, lines: linesOf(term.words, STRONG, body.width, letters), tag: pen.tag("LBody", item) },
+    ];
+    return row(stacks, { top: 0.4 * MM, bottom: 0.4 * MM, after: i === rows.length - 1 ? 2 * MM : 0 });
+  });
+}
+
+/** Labels stand this wide at least, and take no more than this share of a line. */
+const LABEL = 42 * MM;
+const LABEL_SHARE = 0.4;
+
+function groupBundle(group: Group, frame: Frame, parent: Tag, setting: Setting): Flow {
+  const { pen, words } = setting;
+  const own = pen.tag("Sect", parent);
+  const ticks = group.ticks ?? [];
+  const boxes = ticks.length === 0 ? 0 : boxesWidth(Math.min(ticks.length, BOXES)) + GAP;
+  const place = { left: frame.left + boxes, width: frame.width - boxes };
+  const heading = { ...place, lines: linesOf(group.heading, STRONG, place.width, pen.letters) };
+  const tag = pen.tag("H3", own);
+  const stacks = [
+    ...(boxes === 0
+      ? []
+      : [{ left: frame.left, width: boxes, lines: boxLines(ticks, boxes - GAP, words), tag }]),
+    { ...heading, tag },
+  ];
+  const title = row(stacks, { before: 5 * MM, after: 1 * MM, tied: true });
+  return { together: [title, ...groupBlocks(group.blocks, frame, own, setting)] };
+}
+
+const BOXES = 4;
+
+/** A small figure stands at the right of the words that follow it, as long as these are no table and no figure. */
+function groupBlocks(blocks: Group["blocks"], frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
+  const flows: Flow[] = [];
+  for (let i = 0; i < blocks.length; i++) {
+    const block = blocks[i]!;
+    const small = block.kind === "figure" && block.beside ? smallFigure(block, frame, setting) : undefined;
+    if (!small) {
+      flows.push(...blockFlows(block, frame, parent, setting));
+      continue;
+    }
+    const width = frame.width - small.width - 2 * GAP;
+    const text: Flow[] = [];
+    const column = { left: frame.left + frame.width - small.width, width: small.width };
+    const figure = small.slabs(column, parent);
+    for (let next = blocks[i + 1]; next && isText(next); next = blocks[i + 1]) {
+      text.push(...blockFlows(next, { left: frame.left, width }, parent, setting));
+      i += 1;
+    }
+    const slabs = slabsOf(text);
+    const both = beside([pile(figure), ...(slabs.length > 0 ? [pile(slabs)] : [])]);
+    if (both.height <= setting.room) flows.push(both);
+    else flows.push({ together: figure }, ...text);
+  }
+  return flows;
+}
+
+const isText = ({ kind }: Block): boolean => kind === "paragraph" || kind === "terms" || kind === "list";

@@ -1,0 +1,68 @@
+/** Drawings with their captions, at their true scale where the page has the room. */
+import type { Drawing } from "../display";
+import type { Figure } from "../document";
+import type { Setting } from "./blocks";
+import { paintDrawing } from "./drawing";
+import { linesOf } from "./lines";
+import { MM, STRONG } from "./paper";
+import type { Tag } from "./pen";
+import { type Flow, type Frame, row, type Slab } from "./slab";
+
+/** The caption, tied to its drawing. Nothing for a drawing without a size. */
+export function figureFlows(figure: Figure, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
+  const drawing = figure.drawing();
+  if (!(drawing.width > 0 && drawing.height > 0)) return [];
+  return [{ together: slabsOfFigure(figure, drawing, frame, parent, setting) }];
+}
+
+/** A figure that may stand beside text: how wide it is in points, and its slabs. */
+export interface Small {
+  readonly width: number;
+  readonly slabs: (frame: Frame, parent: Tag) => readonly Slab[];
+}
+
+/** Nothing for one too wide to stand beside text. */
+export function smallFigure(figure: Figure, frame: Frame, setting: Setting): Small | undefined {
+  const drawing = figure.drawing();
+  const width = drawing.width * MM;
+  if (!(width > 0 && drawing.height > 0) || width > frame.width * LARGEST_SHARE) return undefined;
+  return { width, slabs: (place, parent) => slabsOfFigure(figure, drawing, place, parent, setting) };
+}
+
+/** Wider than this, text beside it would have too short lines. */
+const LARGEST_SHARE = 0.55;
+
+function slabsOfFigure(
+  figure: Figure,
+  drawing: Drawing,
+  frame: Frame,
+  parent: Tag,
+  { pen, room }: Setting,
+): readonly Slab[] {
+  const caption = linesOf(figure.caption, STRONG, frame.width, pen.letters);
+  const above: Slab[] =
+    caption.length === 0
+      ? []
+      : [
+          row([{ ...frame, lines: caption, tag: pen.tag("P", parent) }], {
+            before: 2.5 * MM,
+            after: 0.5 * MM,
+            tied: true,
+          }),
+        ];
+  const taken = above.reduce((sum, { height, after }) => sum + height + after, 0);
+  const most = Math.max(room - taken, room / 2);
+  const [width, height] = [drawing.width * MM, drawing.height * MM];
+  const scale = Math.min(1, frame.width / width, most / height);
+  const tag = pen.tag("Figure", parent, { alt: drawing.title });
+  const picture: Slab = {
+    height: height * scale,
+    before: above.length > 0 ? 0 : 2.5 * MM,
+    after: 4 * MM,
+    paint: (ink, top) => {
+      ink.bounds(tag, frame.left, top, width * scale, height * scale);
+      ink.content(tag, () => paintDrawing(ink, drawing, frame.left, top, scale));
+    },
+  };
+  return [...above, picture];
+}

@@ -1,0 +1,95 @@
+/** Slabs in order to pages of a height: what belongs together moves to the next page with it. */
+import { type Bundle, type Flow, gapBetween, type Slab, slabsOf } from "./slab";
+
+/** A slab with its upper edge so far below that of the page's room. */
+export interface Placed {
+  readonly slab: Slab;
+  readonly top: number;
+  /** Stands there again, over a part that another page began. */
+  readonly again: boolean;
+}
+
+export type Page = readonly Placed[];
+
+/** At least one page. Nothing stands lower than the room, but for what cannot be parted and is higher than a page. */
+export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
+  const pages: Placed[][] = [[]];
+  let y = 0;
+
+  const last = () => pages.at(-1)!.at(-1)?.slab;
+  const gap = (slab: Slab) => {
+    const above = last();
+    return above ? gapBetween(above, slab) : 0;
+  };
+  const put = (slab: Slab, again = false) => {
+    y += gap(slab);
+    pages.at(-1)!.push({ slab, top: y, again });
+    y += slab.height;
+  };
+  const turn = () => {
+    if (pages.at(-1)!.length > 0) pages.push([]);
+    y = 0;
+  };
+
+  const place = (list: readonly Flow[]) => {
+    for (const [i, flow] of list.entries()) {
+      if (flow === "page") {
+        turn();
+        continue;
+      }
+      const first = slabsOf([flow])[0];
+      if (!first) continue;
+      const needed = need(list, i, room);
+      const whole = needed <= room ? needed : "together" in flow ? 0 : flow.height;
+      if (y + gap(first) + whole > room) turnTo(first);
+      if (isBundle(flow)) place(flow.together);
+      else lay(flow);
+    }
+  };
+
+  /** A new page, and what stands over the slab again there, but for heads that would take most of it. */
+  const turnTo = (slab: Slab) => {
+    turn();
+    if (slab.head && slab.head.height < room / 3) put(slab.head, true);
+  };
+
+  const lay = (slab: Slab) => {
+    let rest = slab;
+    while (y + gap(rest) + rest.height > room) {
+      const parts = rest.part?.(room - y - gap(rest));
+      if (!parts) break;
+      put(parts[0]);
+      rest = parts[1];
+      turnTo(rest);
+    }
+    put(rest);
+  };
+
+  place(flows);
+  return pages;
+}
+
+const isBundle = (flow: Flow): flow is Bundle => flow !== "page" && "together" in flow;
+
+/**
+ * The height from the upper edge of the flow there to the end of what must stand on one page with it: of a bundle all
+ * where a page can hold it, else its beginning; of a tied slab what follows as well.
+ */
+function need(list: readonly Flow[], i: number, room: number): number {
+  const flow = list[i];
+  if (flow === undefined || flow === "page") return 0;
+  if (isBundle(flow)) {
+    const height = heightOf(slabsOf([flow]));
+    return height <= room ? height : need(flow.together, 0, room);
+  }
+  const next = list[i + 1];
+  const below = flow.tied && next !== undefined && slabsOf([next])[0];
+  return flow.height + (below ? gapBetween(flow, below) + need(list, i + 1, room) : 0);
+}
+
+function heightOf(slabs: readonly Slab[]): number {
+  return slabs.reduce(
+    (sum, slab, i) => sum + slab.height + (i === 0 ? 0 : gapBetween(slabs[i - 1]!, slab)),
+    0,
+  );
+}
