@@ -5,6 +5,7 @@
 import { CHECKS, type Judged, judge } from "./checks";
 import { namedAt } from "./features/pieces-at";
 import { type LoadOptions, load, type Reader } from "./plan";
+import { type CsvTable, sheetCsv } from "./sheet/csv";
 import type { SheetData } from "./sheet/data";
 import type { SheetDocument } from "./sheet/document";
 import {
@@ -85,6 +86,9 @@ export const sheetDocument = (
 ): SheetDocument => documentOf(sheet, { drawings, reader, words: wordsIn(language) });
 
 export type SheetFormat = "html" | "json" | "markdown" | "text";
+
+/** One of its tables, for a spreadsheet. */
+export const writeTable = (sheet: SheetData, table: CsvTable): string => sheetCsv(sheet, table);
 
 /** A sheet in one of its formats; only a page shows drawings. */
 export function writeSheet(sheet: SheetData, format: SheetFormat, options: SheetOptions = {}): string {

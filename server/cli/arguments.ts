@@ -1,32 +1,124 @@
 /** Reads the words after a command. */
+import type { SheetFormat } from "../service";
+import { type CsvTable, tables } from "../sheet/csv";
 import type { DrawingKind } from "../sheet/drawings";
+import type { SheetReader } from "../sheet/parts";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
+
+/** A sheet, one of its tables (csv) or of its drawings (svg). */
+type Format = SheetFormat | "pdf" | "csv" | "svg";
 
 export interface Asked {
   readonly files: readonly string[];
   readonly shop: string | undefined;
-  readonly format: "text" | "json" | "html" | "svg";
+  /** Of the whole sheet, where it is neither one drawing nor one table. */
+  readonly format: SheetFormat | "pdf";
   readonly out: string | undefined;
   /** One drawing in place of the whole sheet. */
   readonly drawing: DrawingKind | undefined;
   /** The assembly it shows; empty for the whole. */
   readonly assembly: string;
+  /** For whom the sheet is. */
+  readonly reader: SheetReader;
+  /** Unsaid, as the plan has them. */
+  readonly units: "inches" | "millimetres" | undefined;
+  readonly language: SheetLanguage;
+  readonly paper: "Letter" | "A4";
+  /** Which of the sheet's tables. */
+  readonly table: CsvTable | undefined;
 }
 
-const FORMATS = { check: ["text", "json"], sheet: ["html", "json", "text"] } as const;
-const OPTIONS = {
+/** Options whose value is one of a few words; the first is taken where nothing is said. */
+const CHOICES = {
+  drawing: ["turned", "front", "left", "right", "back", "above", "apart"],
+  for: ["builder", "stations", "learners"],
+  units: ["inches", "millimetres"],
+  language: SHEET_LANGUAGES,
+  paper: ["Letter", "A4"],
+  table: tables,
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+const FORMATS = {
+  check: ["text", "json"],
+  sheet: ["text", "html", "pdf", "markdown", "csv", "json"],
+} as const satisfies Readonly<Record<string, readonly Format[]>>;
+
+const OPTIONS: Readonly<Record<keyof typeof FORMATS, readonly string[]>> = {
   check: ["shop", "format"],
-  sheet: ["shop", "format", "out", "drawing", "assembly"],
-} as const;
-const DRAWINGS: readonly DrawingKind[] = ["turned", "front", "left", "right", "back", "above", "apart"];
+  sheet: ["shop", "format", "out", "assembly", ...Object.keys(CHOICES)],
+};
+
+/** What a file's ending asks for; any other is written as text. */
+const ENDINGS: Readonly<Record<string, Format>> = {
+  html: "html",
+  htm: "html",
+  pdf: "pdf",
+  md: "markdown",
+  markdown: "markdown",
+  csv: "csv",
+  json: "json",
+};
 
 /** What was asked, or in words what is wrong with it. */
 export function readArguments(
-  command: "check" | "sheet",
+  command: keyof typeof FORMATS,
   words: readonly string[],
 ): Asked | { readonly wrong: string } {
+  const read = readOptions(command, words);
+  if ("wrong" in read) return read;
+  const { files, options } = read;
+  for (const [name, choices] of Object.entries(CHOICES)) {
+    const value = options[name];
+    if (value !== undefined && !(choices as readonly string[]).includes(value))
+      return { wrong: `--${name} is ${choices.join(", ")}; “${value}” is none of them.` };
+  }
+  const chosen = <K extends keyof typeof CHOICES>(name: K): (typeof CHOICES)[K][number] | undefined =>
+    options[name] as (typeof CHOICES)[K][number] | undefined;
+  const [drawing, table] = [chosen("drawing"), chosen("table")];
+  const format = options.format ?? (drawing ? "svg" : table ? "csv" : endingOf(options.out));
+  const formats: readonly string[] = drawing ? ["svg"] : FORMATS[command];
+  if (!formats.includes(format))
+    return {
+      wrong: drawing
+        ? `A drawing is written as svg, not as “${format}”.`
+        : `--format is ${formats.join(", ")}; “${format}” is none of them.`,
+    };
+  if (command === "sheet" && !drawing && options.out?.toLowerCase().endsWith(".svg"))
+    return { wrong: "A file that ends with .svg holds one drawing: say which with --drawing." };
+  if (options.assembly !== undefined && drawing === undefined)
+    return { wrong: "--assembly is for a drawing: ask for one with --drawing." };
+  if (format === "csv" && table === undefined)
+    return { wrong: `A CSV file holds one table: say which with --table ${tables.join("|")}.` };
+  if (table !== undefined && format !== "csv") return { wrong: "--table is for --format csv." };
+  if (files.length === 0)
+    return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
+  if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
+  return {
+    files,
+    shop: options.shop,
+    format: drawing || table ? "text" : (format as Asked["format"]),
+    out: options.out,
+    drawing,
+    assembly: options.assembly ?? "",
+    reader: chosen("for") ?? "builder",
+    units: chosen("units"),
+    language: chosen("language") ?? "en",
+    paper: chosen("paper") ?? "Letter",
+    table,
+  };
+}
+
+interface Read {
+  readonly files: readonly string[];
+  readonly options: Readonly<Record<string, string | undefined>>;
+}
+
+function readOptions(
+  command: keyof typeof FORMATS,
+  words: readonly string[],
+): Read | { readonly wrong: string } {
   const files: string[] = [];
   const options: Record<string, string> = {};
-  const known: readonly string[] = OPTIONS[command];
   for (let i = 0; i < words.length; i++) {
     const word = words[i]!;
     if (word === "--") {
@@ -38,43 +130,16 @@ export function readArguments(
       continue;
     }
     const [name, inline] = splitOption(word);
-    if (!known.includes(name)) return { wrong: `“${command}” has no option --${name}.` };
+    if (!OPTIONS[command].includes(name)) return { wrong: `“${command}” has no option --${name}.` };
     const value = inline ?? words[++i];
     if (value === undefined || value === "") return { wrong: `--${name} wants a value after it.` };
     options[name] = value;
   }
-  const drawing = DRAWINGS.find((kind) => kind === options.drawing);
-  if (options.drawing !== undefined && drawing === undefined)
-    return { wrong: `--drawing is ${DRAWINGS.join(", ")}; “${options.drawing}” is none of them.` };
-  if (options.assembly !== undefined && drawing === undefined)
-    return { wrong: "--assembly is for a drawing: ask for one with --drawing." };
-  const formats: readonly string[] = drawing ? ["svg"] : FORMATS[command];
-  const format = options.format ?? (drawing ? "svg" : formatOf(options.out));
-  if (command === "sheet" && !drawing && options.out?.toLowerCase().endsWith(".svg"))
-    return { wrong: "A file that ends with .svg holds one drawing: say which with --drawing." };
-  if (!formats.includes(format))
-    return {
-      wrong: drawing
-        ? `A drawing is written as svg, not as “${format}”.`
-        : `--format is ${formats.join(", ")}; “${format}” is none of them.`,
-    };
-  if (files.length === 0)
-    return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
-  if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
-  return {
-    files,
-    shop: options.shop,
-    format: format as Asked["format"],
-    out: options.out,
-    drawing,
-    assembly: options.assembly ?? "",
-  };
+  return { files, options };
 }
 
-/** A file named like a page or like data is written as one. */
-function formatOf(out: string | undefined): string {
-  const ending = /\.(html?|json)$/i.exec(out ?? "")?.[1]?.toLowerCase();
-  return ending === undefined ? "text" : ending === "htm" ? "html" : ending;
+function endingOf(out = ""): Format {
+  return ENDINGS[/\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? ""] ?? "text";
 }
 
 function splitOption(word: string): [name: string, value: string | undefined] {

@@ -1,47 +1,63 @@
-/** `sawbuck sheet`: the shop sheet, or one of its drawings, printed or written to a file. */
+/** `sawbuck sheet`: the shop sheet, one of its tables or one of its drawings, printed or written to a file. */
 import { existsSync, statSync, writeFileSync } from "node:fs";
 import { normalize, resolve } from "node:path";
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
-import { drawingsOf, drawingText, evaluate, sheetOf, writeSheet } from "../service";
+import {
+  drawingsOf,
+  drawingText,
+  type Evaluated,
+  evaluate,
+  inUnits,
+  sheetDocument,
+  sheetOf,
+  writeSheet,
+  writeTable,
+} from "../service";
 import type { Asked } from "./arguments";
 
-export function sheetCommand(asked: Asked): number {
+export async function sheetCommand(asked: Asked): Promise<number> {
   const file = normalize(asked.files[0]!);
   const read = readPlan(file);
   if ("refused" in read) return refuse(`${file}: ${read.refused}`);
-  const evaluated = evaluate(
-    file,
-    read.text,
-    diskReader,
-    asked.shop ? { shop: asked.shop, shopFrom: "." } : {},
-  );
-  const text = asked.drawing
-    ? drawingText(evaluated, asked.drawing, asked.assembly)
-    : writeSheet(
-        sheetOf(evaluated),
-        asked.format === "svg" ? "text" : asked.format,
-        asked.format === "html" ? { drawings: drawingsOf(evaluated) } : {},
-      );
-  if (typeof text !== "string") return refuse(`${file}: ${text.refused}`);
+  const shop = asked.shop ? { shop: asked.shop, shopFrom: "." } : {};
+  const evaluated = evaluate(file, read.text, diskReader, shop);
+  const made = await written(asked.units ? inUnits(evaluated, asked.units) : evaluated, asked);
+  if (typeof made === "object" && "refused" in made) return refuse(`${file}: ${made.refused}`);
   if (!asked.out) {
-    process.stdout.write(text);
+    process.stdout.write(made);
   } else {
-    const wrong = cannotWrite(
-      asked.out,
-      evaluated.worked.loaded.files.map((f) => f.file),
-    );
+    const plans = evaluated.worked.loaded.files.map((f) => f.file);
+    const wrong = cannotWrite(asked.out, plans);
     if (wrong) return refuse(wrong);
     try {
-      writeFileSync(asked.out, text);
+      writeFileSync(asked.out, made);
     } catch (error) {
-      return refuse(
-        `${asked.out} cannot be written: ${(error as NodeJS.ErrnoException).code ?? "no reason given"}`,
-      );
+      const why = (error as NodeJS.ErrnoException).code ?? "no reason given";
+      return refuse(`${asked.out} cannot be written: ${why}`);
     }
-    process.stderr.write(`The ${asked.drawing ? "drawing" : "shop sheet"} is in ${asked.out}\n`);
+    const what = asked.drawing ? "drawing" : asked.table ? "table" : "shop sheet";
+    process.stderr.write(`The ${what} is in ${asked.out}\n`);
   }
   return evaluated.problems.some((p) => p.class === "error" || p.class === "hazard") ? 1 : 0;
+}
+
+/** The bytes or the text of what was asked for; in words why there is none. */
+async function written(
+  evaluated: Evaluated,
+  asked: Asked,
+): Promise<string | Uint8Array | { readonly refused: string }> {
+  const { format, reader, language, table } = asked;
+  if (asked.drawing) return drawingText(evaluated, asked.drawing, asked.assembly);
+  const sheet = sheetOf(evaluated);
+  if (table) return writeTable(sheet, table);
+  const drawn = format === "html" || format === "pdf";
+  const options = { reader, language, drawings: drawn ? drawingsOf(evaluated) : [] };
+  if (format === "pdf") {
+    const { writePdf } = await import("../lsp/pdf");
+    return writePdf(sheetDocument(sheet, options), asked.paper);
+  }
+  return writeSheet(sheet, format, options);
 }
 
 /** A sheet is never written over a plan, a folder or a device. */
