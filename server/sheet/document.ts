@@ -36,7 +36,7 @@ export interface Section {
   readonly newPage?: boolean;
 }
 
-export type Block = Paragraph | Terms | List | Table | Figure | Group | Progress;
+export type Block = Paragraph | Terms | List | Table | Figure | Figures | Group | Progress;
 
 /** Words on one line or wrapped: plain, or each run in its own style. */
 export type Words = string | readonly Run[];
@@ -59,6 +59,8 @@ export interface Paragraph {
 /** Terms and what they are, side by side. */
 export interface Terms {
   readonly kind: "terms";
+  /** Side by side, read down the first; unsaid, one. */
+  readonly columns?: 2;
   readonly rows: readonly { readonly label: string; readonly words: Words }[];
 }
 
@@ -66,6 +68,8 @@ export interface List {
   readonly kind: "list";
   /** marks: short ones, side by side in columns. leads: one under the other, the lead hanging. */
   readonly style: "bullets" | "numbers" | "ticks" | "marks" | "leads";
+  /** Side by side, read down the first; unsaid, one, but for marks. */
+  readonly columns?: 2;
   readonly items: readonly Item[];
 }
 
@@ -150,6 +154,12 @@ export interface Figure extends Pointing {
   readonly beside?: boolean;
 }
 
+/** Figures that stand side by side, as many as the width takes. */
+export interface Figures {
+  readonly kind: "figures";
+  readonly figures: readonly Figure[];
+}
+
 /** The lines to which the items of a drawing lead. */
 export interface Links {
   /** By the identity of a piece: the line that places it, the line of its part. */
@@ -166,6 +176,8 @@ export interface Group extends Pointing {
   readonly name: string;
   readonly ticks?: readonly Tick[];
   readonly heading: string;
+  /** Its blocks may stand on different pages. */
+  readonly loose?: true;
   readonly blocks: readonly Exclude<Block, Group>[];
 }
 

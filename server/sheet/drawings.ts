@@ -7,7 +7,15 @@ import type { Drawing } from "./display";
 import { assemblyUnits, drawnPieces, drawnScrews, firstCopies, unitsOf } from "./drawn";
 import { identitiesOf } from "./identity";
 import { ofMm } from "./marks";
-import { type DrawingOptions, drawExploded, drawSmall, drawView, type Side } from "./piece-drawing";
+import {
+  type DrawingOptions,
+  drawExploded,
+  drawSmall,
+  drawView,
+  highest,
+  type Side,
+  standardScale,
+} from "./piece-drawing";
 
 export type DrawingKind = Side | "apart";
 
@@ -57,7 +65,7 @@ export function* sheetDrawings(worked: Worked): Generator<SheetDrawing | undefin
   const scene = sceneOf(worked);
   if (scene.pieces.length === 0) return;
   yield { kind: "turned", of: "", drawing: yield* scene.draw("turned") };
-  let scale = 0;
+  let scale = sideBySide(worked);
   for (const kind of braceBehind(worked) ? [...STRAIGHT, "back" as const] : STRAIGHT) {
     const drawing = yield* scene.draw(kind, "", { scale });
     scale = Math.max(scale, drawing.scale ?? 0);
@@ -89,7 +97,24 @@ export function smallDrawing(worked: Worked, ids: readonly string[], title: stri
 const MOST_SMALL = 60;
 
 /** The largest first, as a rule: those after it are drawn to its scale, or smaller. */
-const STRAIGHT: readonly Side[] = ["front", "above", "left"];
+const STRAIGHT: readonly Side[] = ["front", "left", "above"];
+
+/** The least scale in which the front and the side stand beside each other on one page. */
+function sideBySide({ space, settings }: Worked): number {
+  if (!space.bounds) return 0;
+  const { least, most } = space.bounds;
+  const [wide, deep, high] = ([0, 1, 2] as const).map((k) => most[k] - least[k]) as [number, number, number];
+  return standardScale(
+    wide + deep,
+    high,
+    { width: BESIDE, height: highest("front") },
+    settings.display.system,
+  );
+}
+
+/** mm of paper for two objects side by side, with what stands around each of them. */
+const BESIDE = 112;
+
 /** Whether a diagonal lies on the back, as on a gate: then the back is drawn too. */
 function braceBehind({ space }: Worked): boolean {
   const { bounds, pieces } = space;

@@ -1,6 +1,6 @@
 /** What the shop wants to know before the first cut, and what the thing wants after the last: tools, bits, boards, weight, care. */
 import { ifKnown } from "../plan";
-import { briefly } from "../trade";
+import { briefly, documented } from "../trade";
 import { type Display, lengthText, type Quantity, quantityText } from "../units";
 import {
   aisleFacts,
@@ -31,7 +31,7 @@ export function shopOf(worked: Worked): Shop {
         width: width ? marked(width, display) : null,
       })),
     weight: own && own.approx > 0 ? { kg: own.approx, text: both(own, display) } : null,
-    care: careOf(worked).map(({ text, source }) => ({ text, source: briefly(source) })),
+    care: careOf(worked).map(({ text, source }) => ({ text, source: documented(source) })),
   };
 }
 

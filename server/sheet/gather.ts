@@ -1,7 +1,7 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
 import { type Judged, type Problem, problemText } from "../checks";
 import { ifKnown } from "../plan";
-import { briefly } from "../trade";
+import { documented } from "../trade";
 import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
 import type { SheetData, SheetProblem } from "./data";
@@ -79,7 +79,7 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
     steps: stepsOf(worked, identities),
     stepsProposed: false,
     sittings: [],
-    cautions: cautionsOf(worked).map(({ text, source }) => ({ text, source: briefly(source) })),
+    cautions: cautionsOf(worked).map(({ text, source }) => ({ text, source: documented(source) })),
   };
 }
 
@@ -111,7 +111,7 @@ function factsOf({ settings, materials, loaded }: Worked, weight: SheetData["wei
   const facts: [string, string][] = [
     ["Written by", settings.writtenBy],
     ["Licence", settings.licence],
-    ["Language", `version ${settings.language} of the plan language`],
+    ["Written in", `plan language ${settings.language}`],
     ["Weight", weight ? `${weight.text} of dry wood` : ""],
     ["Make", settings.make > 1 ? `${settings.make} of the whole thing` : ""],
     [

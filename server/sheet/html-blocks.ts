@@ -17,7 +17,7 @@ export function blockHtml(block: Block, words: WriterWords): Child {
     case "terms":
       return element(
         "dl",
-        {},
+        { class: block.columns && "columns" },
         block.rows.map(({ label, words }) =>
           element("div", {}, element("dt", {}, label), element("dd", {}, wordsHtml(words))),
         ),
@@ -28,6 +28,8 @@ export function blockHtml(block: Block, words: WriterWords): Child {
       return tableHtml(block, words);
     case "figure":
       return figureHtml(block);
+    case "figures":
+      return element("div", { class: "figures" }, block.figures.map(figureHtml));
     case "group":
       return groupHtml(block, words);
     case "progress":
@@ -35,10 +37,11 @@ export function blockHtml(block: Block, words: WriterWords): Child {
   }
 }
 
-function listHtml({ style, items }: List, words: WriterWords): Markup {
+function listHtml({ style, columns, items }: List, words: WriterWords): Markup {
+  const own = style === "bullets" || style === "numbers" ? undefined : style;
   return element(
     style === "numbers" ? "ol" : "ul",
-    { class: style === "bullets" || style === "numbers" ? undefined : style },
+    { class: columns ? [own, "columns"].filter(Boolean).join(" ") : own },
     items.map((item) => itemHtml(item, words)),
   );
 }

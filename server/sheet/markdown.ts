@@ -45,6 +45,8 @@ function blockParts(block: Block): readonly string[] {
       const box = (block.ticks ?? []).length > 0 ? "☐ " : "";
       return [`### ${box}${escapeMarkdown(block.heading)}`, ...block.blocks.flatMap(blockParts)];
     }
+    case "figures":
+      return block.figures.flatMap((figure) => blockParts(figure));
     case "progress":
       return [];
   }

@@ -23,8 +23,8 @@ export const SHEET_STYLE = `
 .sheet dl div { display: flex; gap: 3mm; padding: 0.5mm 0; }
 .sheet dt { flex: 0 0 42mm; }
 .sheet dd { margin: 0; font-weight: bold; }
-.sheet .about dl { columns: 2 70mm; column-gap: 8mm; }
-.sheet .about dt { flex-basis: 26mm; }
+.sheet dl.columns, .sheet ul.columns { columns: 2 70mm; column-gap: 8mm; }
+.sheet dl.columns dt { flex-basis: 26mm; }
 
 .sheet .below { list-style: none; padding: 0; margin: 0; }
 .sheet .below li { margin: 0; }
@@ -70,6 +70,7 @@ export const SHEET_STYLE = `
 
 .sheet figure { margin: 2.5mm 0 4mm; }
 .sheet figcaption { font-weight: bold; margin: 0 0 0.5mm; }
+.sheet .figures { display: flex; flex-wrap: wrap; justify-content: space-between; column-gap: 6mm; }
 .sheet .paper { overflow-x: auto; }
 .sheet .drawing { display: block; background: #fff; max-width: none; }
 .sheet .edge, .sheet .hidden, .sheet .trail, .sheet .screw, .sheet .dimension, .sheet .leader { pointer-events: none; }
@@ -96,7 +97,7 @@ export const SHEET_STYLE = `
   .sheet h1 { font-size: 20pt; }
   .sheet .leads > li { padding-left: 0; }
   .sheet .leads .lead { float: none; margin-left: 0; }
-  .sheet dt, .sheet .about dt { flex-basis: 26mm; }
+  .sheet dt, .sheet dl.columns dt { flex-basis: 26mm; }
   .sheet .beside { float: none; margin: 2mm 0; max-width: none; }
   .sheet .tick-box input { width: 9mm; height: 9mm; }
   .sheet .tick-box { padding: 1.4mm; }
@@ -140,4 +141,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-7u83d1CBXLDpSh9VrHehOP0uDNL+EhGaZNFM1n8FWEk=";
+export const SHEET_STYLE_HASH = "sha256-L9D+VoDGaAzS82E1MswvTDJ91g5ELPOIz23P1wqTssw=";

@@ -47,6 +47,8 @@ function blockLines(block: Block, width: number): readonly string[] {
     }
     case "group":
       return [...wrapped(block.heading, width), ...blocksLines(block.blocks, width)];
+    case "figures":
+      return block.figures.flatMap((figure) => blockLines(figure, width));
     case "progress":
       return [];
   }

@@ -32,6 +32,8 @@ function ofBlock(block: Block): string[] {
       ];
     case "group":
       return [block.heading, ...block.blocks.flatMap(ofBlock)];
+    case "figures":
+      return block.figures.flatMap(ofBlock);
     case "progress":
       return [];
   }

@@ -30,11 +30,14 @@ export const paragraph = (style: Paragraph["style"], words: Words, letters?: Wor
   ...(letters !== undefined && { letters }),
 });
 
-export const terms = (rows: Terms["rows"]): Terms | undefined =>
-  rows.length === 0 ? undefined : { kind: "terms", rows };
+export const terms = (rows: Terms["rows"], more: Pick<Terms, "columns"> = {}): Terms | undefined =>
+  rows.length === 0 ? undefined : { kind: "terms", rows, ...more };
 
-export const list = (style: List["style"], items: List["items"]): List | undefined =>
-  items.length === 0 ? undefined : { kind: "list", style, items };
+export const list = (
+  style: List["style"],
+  items: List["items"],
+  more: Pick<List, "columns"> = {},
+): List | undefined => (items.length === 0 ? undefined : { kind: "list", style, items, ...more });
 
 /** One column of a table, with how its cell is made from a row's data; nothing where it has nothing to say. */
 export interface ColumnOf<Row> extends Column {

@@ -37,7 +37,7 @@ export function drawingSection(
     paragraph("plain", [{ text: words.overall(width.text, depth.text, height.text), style: "strong" }]),
     figures[0],
     list("marks", marks),
-    ...figures.slice(1),
+    figures.length > 1 ? { kind: "figures", figures: figures.slice(1) } : undefined,
   ]);
 }
 

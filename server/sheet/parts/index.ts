@@ -36,7 +36,10 @@ export function documentOf(data: SheetData, { drawings, words, reader }: Shown):
     under: `${file}, ${words.unitsTo(system, units.mark)}`,
     sections: [
       ...section("about", words.headings.about, [
-        terms(data.facts.map(({ label, value }) => ({ label, words: value }))),
+        terms(
+          data.facts.map(({ label, value }) => ({ label, words: value })),
+          { columns: 2 },
+        ),
       ]),
       ...drawingSection(data, drawings, words),
       ...problemSections(data, words),

@@ -1,7 +1,7 @@
 /** Which piece is cut from which board or sheet, drawn to scale. */
 import { boardScale, drawBoard } from "../board-drawing";
 import type { BoardPlan, PanelPlan, SheetBoard, SheetData, SheetPanel } from "../data";
-import type { Figure, Group, Section } from "../document";
+import type { Figure, Group, Paragraph, Section } from "../document";
 import { drawPanel, panelScale } from "../panel-drawing";
 import { boardLines, panelLines } from "../text-boards";
 import type { SheetWords } from "../words";
@@ -32,13 +32,15 @@ export function layoutSections(data: SheetData, words: SheetWords): Section[] {
       ? []
       : section("boards", words.headings.boards, [
           paragraph("key", words.keys.boards, words.keys.boardsInText),
-          ...data.boards.map((plan) => layout(plan, plan.boards.map(board), words)),
+          ...allowed(shared(data.boards), words),
+          ...data.boards.map((plan) => layout(plan, plan.boards.map(board), shared(data.boards), words)),
         ])),
     ...(data.panels.length === 0
       ? []
       : section("panels", words.headings.panels, [
           paragraph("key", words.keys.panels, words.keys.panelsInText),
-          ...data.panels.map((plan) => layout(plan, plan.sheets.map(panel), words)),
+          ...allowed(shared(data.panels), words),
+          ...data.panels.map((plan) => layout(plan, plan.sheets.map(panel), shared(data.panels), words)),
         ])),
   ];
 }
@@ -46,14 +48,33 @@ export function layoutSections(data: SheetData, words: SheetWords): Section[] {
 const captionOf = ({ label, count }: SheetBoard | SheetPanel, words: SheetWords): string =>
   count > 1 ? words.cutAlike(label, count) : label;
 
-function layout(plan: BoardPlan | PanelPlan, figures: readonly Figure[], words: SheetWords): Group {
+/** What holds for all of them, where there are several: it is said once. */
+function shared(plans: readonly (BoardPlan | PanelPlan)[]): readonly string[] {
+  const [first, ...rest] = plans;
+  if (!first || rest.length === 0) return [];
+  return first.assumed.filter((said) => rest.every(({ assumed }) => assumed.includes(said)));
+}
+
+const allowed = (assumed: readonly string[], words: SheetWords): Paragraph[] =>
+  assumed.length > 0 ? [paragraph("source", words.allowedFor(assumed.join("; ")))] : [];
+
+function layout(
+  plan: BoardPlan | PanelPlan,
+  figures: readonly Figure[],
+  said: readonly string[],
+  words: SheetWords,
+): Group {
   const { assumed, unplaced, title } = plan;
   return {
     kind: "group",
     name: "layout",
+    loose: true,
     heading: title,
     blocks: [
-      ...(assumed.length > 0 ? [paragraph("source", words.allowedFor(assumed.join("; ")))] : []),
+      ...allowed(
+        assumed.filter((one) => !said.includes(one)),
+        words,
+      ),
       ...(unplaced.length > 0 ? [paragraph("source", words.noWoodFor(unplaced.join(", ")))] : []),
       ...figures,
     ],

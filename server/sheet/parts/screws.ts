@@ -5,8 +5,10 @@ import type { SheetWords } from "../words";
 import { type ColumnOf, list, paragraph, rows, section, some, table } from "./blocks";
 import { lineIn } from "./problems";
 
-export function fastenerSection({ fasteners }: SheetData, words: SheetWords): Section[] {
+export function fastenerSection({ fasteners, joints }: SheetData, words: SheetWords): Section[] {
   const { columns } = words;
+  // Where all are set out, that is told there.
+  const set = joints.every(({ setOut }) => setOut.length > 0);
   const columnsOf: readonly ColumnOf<FastenerRow>[] = [
     {
       name: "count",
@@ -16,7 +18,7 @@ export function fastenerSection({ fasteners }: SheetData, words: SheetWords): Se
     },
     { name: "what", head: columns.what, fit: "text", cell: ({ what }) => some(what) },
     { name: "holes", head: columns.holes, fit: "text", cell: ({ holes }) => some(holes) },
-    { name: "where", head: columns.where, fit: "wide", cell: ({ joints }) => ({ lines: joints }) },
+    { name: "where", head: columns.where, fit: "wide", cell: ({ joints }) => ({ lines: set ? [] : joints }) },
   ];
   return section("fasteners", words.headings.fasteners, [table("screws", columnsOf, rows(fasteners))]);
 }

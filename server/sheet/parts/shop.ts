@@ -10,6 +10,7 @@ export function toolSections(data: SheetData, words: SheetWords): Section[] {
       list(
         "ticks",
         data.tools.map((tool) => toolItem(tool, words)),
+        { columns: 2 },
       ),
     ]),
     ...section("bits", words.headings.bits, [table("bit-list", bitColumns(words), rows(data.bits))]),
@@ -18,8 +19,7 @@ export function toolSections(data: SheetData, words: SheetWords): Section[] {
 
 function toolItem({ what, uses, reach, have, instead }: SheetTool, words: SheetWords): Item {
   const state = have === "no" ? ` ${words.notThere}` : "";
-  const few = uses.length > MOST_USES ? [] : [uses.join("; ")];
-  const said = [...few, ...reach].filter((one) => one !== "").join("; ");
+  const said = (reach.length > 0 ? reach : uses.length > MOST_USES ? [] : uses).join("; ");
   return {
     ticks: [{ id: `tool/${what}`, what, done: words.ready }],
     words: [{ text: what, style: "strong" }, { text: `${said === "" ? "" : `: ${said}`}${state}` }],
@@ -45,14 +45,20 @@ function bitColumns(words: SheetWords): readonly ColumnOf<SheetBit>[] {
       name: "where",
       head: columns.where,
       fit: "wide",
-      cell: ({ uses, source, assumed }) => ({
+      cell: ({ kind, uses, source, assumed }) => ({
         lines: [
-          ...uses,
-          ...[assumed, source].filter((said) => said !== "").map((text): Words => [{ text, style: "small" }]),
+          ...(kind === "driver" || kind === "countersink" || uses.length === 0 ? [] : [uses.join("; ")]),
+          ...notesOf(assumed, source),
         ],
       }),
     },
   ];
+}
+
+/** What is said beside, in small type. */
+function notesOf(...said: readonly string[]): readonly Words[] {
+  const shown = said.filter((one) => one !== "");
+  return shown.length === 0 ? [] : [[{ text: shown.join("; "), style: "small" }]];
 }
 
 /** Blanks for what is measured at the yard. */

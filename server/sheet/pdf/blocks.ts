@@ -1,6 +1,6 @@
 /** The blocks of a sheet as slabs: words, terms, groups and sections here, the others beside. */
 import type { Block, Group, Paragraph, Section, SheetDocument, Terms, WriterWords } from "../document";
-import { figureFlows, smallFigure } from "./figures";
+import { figureFlows, figureRows, smallFigure } from "./figures";
 import { boxesWidth, boxLines, linesOf, widthsOf } from "./lines";
 import { listFlows } from "./lists";
 import { BODY, GAP, HEADING, HEAVY, MM, SMALL, STRONG, type Style, TITLE } from "./paper";
@@ -64,8 +64,10 @@ function blockFlows(block: Block, frame: Frame, parent: Tag, setting: Setting): 
       return tableFlows(block, frame, parent, setting);
     case "figure":
       return figureFlows(block, frame, parent, setting);
+    case "figures":
+      return figureRows(block.figures, frame, parent, setting);
     case "group":
-      return [groupBundle(block, frame, parent, setting)];
+      return groupFlows(block, frame, parent, setting);
     case "progress":
       return [];
   }
@@ -87,10 +89,23 @@ function paragraph({ style, words }: Paragraph, frame: Frame, parent: Tag, { pen
   });
 }
 
-function termsFlows({ rows }: Terms, frame: Frame, parent: Tag, { pen }: Setting): readonly Slab[] {
+function termsFlows({ rows, columns }: Terms, frame: Frame, parent: Tag, setting: Setting): readonly Slab[] {
+  if (columns === undefined) return termSlabs(rows, frame, parent, setting);
+  const width = (frame.width - COLUMN_GAP) / 2;
+  const half = Math.ceil(rows.length / 2);
+  const [left, right] = [rows.slice(0, half), rows.slice(half)].map((own, i) =>
+    termSlabs(own, { left: frame.left + i * (width + COLUMN_GAP), width }, parent, setting),
+  ) as [readonly Slab[], readonly Slab[]];
+  const both = beside([pile(left), ...(right.length > 0 ? [pile(right)] : [])]);
+  return both.height <= setting.room ? [both] : termSlabs(rows, frame, parent, setting);
+}
+
+const COLUMN_GAP = 6 * MM;
+
+function termSlabs(rows: Terms["rows"], frame: Frame, parent: Tag, { pen }: Setting): readonly Slab[] {
   const { letters } = pen;
   const widest = Math.max(0, ...rows.map(({ label }) => widthsOf(label, BODY, letters).most));
-  const label = Math.min(Math.max(widest, LABEL), frame.width * LABEL_SHARE);
+  const label = Math.min(Math.max(widest, Math.min(LABEL, frame.width / 4)), frame.width * LABEL_SHARE);
   const body = { left: frame.left + label + GAP, width: frame.width - label - GAP };
   const list = pen.tag("L", parent);
   return rows.map((term, i) => {
@@ -112,7 +127,7 @@ function termsFlows({ rows }: Terms, frame: Frame, parent: Tag, { pen }: Setting
 const LABEL = 42 * MM;
 const LABEL_SHARE = 0.4;
 
-function groupBundle(group: Group, frame: Frame, parent: Tag, setting: Setting): Flow {
+function groupFlows(group: Group, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
   const { pen, words } = setting;
   const own = pen.tag("Sect", parent);
   const ticks = group.ticks ?? [];
@@ -127,7 +142,8 @@ function groupBundle(group: Group, frame: Frame, parent: Tag, setting: Setting):
     { ...heading, tag },
   ];
   const title = row(stacks, { before: 5 * MM, after: 1 * MM, tied: true });
-  return { together: [title, ...groupBlocks(group.blocks, frame, own, setting)] };
+  const flows = [title, ...groupBlocks(group.blocks, frame, own, setting)];
+  return group.loose ? flows : [{ together: flows }];
 }
 
 const BOXES = 4;

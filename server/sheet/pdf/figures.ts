@@ -6,7 +6,7 @@ import { paintDrawing } from "./drawing";
 import { linesOf } from "./lines";
 import { MM, STRONG } from "./paper";
 import type { Tag } from "./pen";
-import { type Flow, type Frame, row, type Slab } from "./slab";
+import { beside, type Flow, type Frame, pile, row, type Slab } from "./slab";
 
 /** The caption, tied to its drawing. Nothing for a drawing without a size. */
 export function figureFlows(figure: Figure, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
@@ -14,6 +14,42 @@ export function figureFlows(figure: Figure, frame: Frame, parent: Tag, setting: 
   if (!(drawing.width > 0 && drawing.height > 0)) return [];
   return [{ together: slabsOfFigure(figure, drawing, frame, parent, setting) }];
 }
+
+/** As many side by side as the width takes, their upper edges level; those in a row stay together. */
+export function figureRows(
+  figures: readonly Figure[],
+  frame: Frame,
+  parent: Tag,
+  setting: Setting,
+): readonly Flow[] {
+  const rows: { readonly figure: Figure; readonly drawing: Drawing; readonly left: number }[][] = [];
+  let used = 0;
+  for (const figure of figures) {
+    const drawing = figure.drawing();
+    if (!(drawing.width > 0 && drawing.height > 0)) continue;
+    const width = Math.min(frame.width, drawing.width * MM);
+    const last = rows.at(-1);
+    if (last !== undefined && used + BETWEEN + width <= frame.width) {
+      last.push({ figure, drawing, left: frame.left + used + BETWEEN });
+      used += BETWEEN + width;
+    } else {
+      rows.push([{ figure, drawing, left: frame.left }]);
+      used = width;
+    }
+  }
+  return rows.map((row) => ({
+    together: [
+      beside(
+        row.map(({ figure, drawing, left }) => {
+          const width = Math.min(frame.width, drawing.width * MM);
+          return pile(slabsOfFigure(figure, drawing, { left, width }, parent, setting));
+        }),
+      ),
+    ],
+  }));
+}
+
+const BETWEEN = 6 * MM;
 
 /** A figure that may stand beside text: how wide it is in points, and its slabs. */
 export interface Small {

@@ -8,7 +8,8 @@ import { beside, type Flow, type Frame, pile, row, type Slab, type Stack } from 
 
 export function listFlows(list: List, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
   const tag = setting.pen.tag("L", parent);
-  if (list.style === "marks") return columns(list, frame, tag, setting);
+  if (list.style === "marks") return columns(list, frame, tag, setting, COLUMN);
+  if (list.columns) return columns(list, frame, tag, setting, (frame.width - COLUMN_GAP) / list.columns);
   return itemSlabs(list, list.items, frame, tag, setting);
 }
 
@@ -36,7 +37,7 @@ function itemSlabs(
     const label = pen.tag("Lbl", tag);
     const own = item.lead === undefined ? BODY : STRONG;
     const below = (item.below ?? []).flatMap((said) => linesOf(said, SMALL, body.width, letters));
-    const room = Math.max(lead - LEAD_GAP - 2 * framed, 1);
+    const room = Math.max(lead - LEAD_GAP / 2 - 2 * framed, 1);
     const stacks: Stack[] = [
       { left: frame.left, width: boxes, lines: boxLines(ticks[i]!, boxes, words), tag: label },
       {
@@ -68,8 +69,8 @@ function leadOf({ style }: List, { lead }: Item, place: number): string {
 const UNNAMED = { id: "", what: "", done: "" };
 
 /** In columns, read down one and then the next; a long list as several such blocks. */
-function columns(list: List, frame: Frame, parent: Tag, setting: Setting): readonly Slab[] {
-  const count = Math.max(1, Math.floor((frame.width + COLUMN_GAP) / (COLUMN + COLUMN_GAP)));
+function columns(list: List, frame: Frame, parent: Tag, setting: Setting, column: number): readonly Slab[] {
+  const count = Math.max(1, Math.floor((frame.width + COLUMN_GAP + 0.01) / (column + COLUMN_GAP)));
   const width = (frame.width - (count - 1) * COLUMN_GAP) / count;
   const found: Slab[] = [];
   for (let from = 0; from < list.items.length; from += count * ROWS) {

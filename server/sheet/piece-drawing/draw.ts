@@ -15,7 +15,7 @@ import { fitsPage, MARGIN, NOTHING, PAGE_WIDTH, pageOf } from "./page";
 import { type Fit, ONE_LINE, paths } from "./paper";
 import type { DrawnPiece } from "./pieces";
 import { type Stroke, sidesOf } from "./plane";
-import { nextScale, type System, scaleWords, standardScale } from "./scale";
+import { nextScale, type System, scaleWords, standardScale, wholeScale } from "./scale";
 import { type DrawnScrew, screwItems } from "./screws";
 import { sightOf } from "./spots";
 import { marksInWords } from "./title";
@@ -66,7 +66,7 @@ export function drawView(pieces: readonly DrawnPiece[], side: Side, options: Dra
   };
   return laidOut(layout, (scale) => ({
     title: titleOf(pieces, `${options.name} seen ${SEEN_FROM[side]}, ${scaleWords(scale)}`, options.words),
-    caption: `seen ${SEEN_FROM[side]}, ${scaleWords(scale)}`,
+    caption: `seen ${SEEN_FROM[side]}, ${wholeScale(scale)}`,
   }));
 }
 

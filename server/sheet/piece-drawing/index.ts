@@ -2,6 +2,7 @@
 export { type DrawingOptions, drawView } from "./draw";
 export { drawExploded } from "./exploded";
 export { type DrawnPiece, ofAssembly } from "./pieces";
+export { standardScale } from "./scale";
 export type { DrawnScrew } from "./screws";
 export { drawSmall } from "./small";
-export type { Side } from "./views";
+export { highest, type Side } from "./views";

@@ -13,7 +13,7 @@ import {
 import { around } from "./plane";
 import { brokenInto } from "./title";
 
-/** Width of every drawing in mm: the text of an A4 page with margins of 15 mm. */
+/** The widest a drawing is, in mm: the text of an A4 page with margins of 15 mm. */
 export const PAGE_WIDTH = 180;
 
 /** The object with the box that it takes, and what stands around it. */
@@ -31,21 +31,22 @@ export function fitsPage(shown: Shown): boolean {
   return right - left <= PAGE_WIDTH - MARGIN;
 }
 
-/** What is shown, in the middle of a page as high as it needs, with lines of text below. */
+/** What is shown, in the middle of a page as wide and as high as it needs, with lines of text below. */
 export function pageOf(title: string, shown: Shown, captions: readonly string[]): Drawing {
   const box = boxOfAll(shown);
-  const move: Point = [PAGE_WIDTH / 2 - (box.left + box.right) / 2, MARGIN - box.top];
-  const fits = (line: string): boolean => textWidth(line, TYPE) <= PAGE_WIDTH - 2 * MARGIN;
+  const width = Math.min(PAGE_WIDTH, Math.ceil(Math.max(box.right - box.left, NARROWEST) + 2 * MARGIN));
+  const move: Point = [width / 2 - (box.left + box.right) / 2, MARGIN - box.top];
+  const fits = (line: string): boolean => textWidth(line, TYPE) <= width - 2 * MARGIN;
   const said = captions.flatMap((words) => brokenInto(words, fits));
   const foot = box.bottom + move[1] + ABOVE_TEXT;
   const words = said.map((line, i) =>
-    text("label", PAGE_WIDTH / 2, foot + i * LINE, shortened(line, TYPE, PAGE_WIDTH - 2 * MARGIN), {
+    text("label", width / 2, foot + i * LINE, shortened(line, TYPE, width - 2 * MARGIN), {
       anchor: "middle",
     }),
   );
   return {
     title,
-    width: PAGE_WIDTH,
+    width,
     height: Math.ceil(foot + Math.max(0, said.length - 1) * LINE + MARGIN),
     items: [...[...shown.object, ...shown.about].map((item) => moved(item, move)), ...words],
   };
@@ -61,5 +62,7 @@ function moved(item: Item, [dx, dy]: Point): Item {
 export const NOTHING: Shown = { object: [], box: { left: 0, top: 0, right: 0, bottom: 0 }, about: [] };
 /** mm of paper. */
 export const MARGIN = 2;
+/** Room for a line of text. */
+const NARROWEST = 48;
 const ABOVE_TEXT = 7.5;
 const LINE = 5.2;

@@ -25,6 +25,9 @@ export function nextScale(above: number, system: System, orAt = false): number {
 /** `1 : 8`. */
 export const scaleWords = (scale: number): string => `1 : ${scale}`;
 
+/** The same, never broken over two lines. */
+export const wholeScale = (scale: number): string => `1\u00a0:\u00a0${scale}`;
+
 /** A foot of wood as 12, 6, 4, 3, 2, 1½, 1, ¾, ½, ⅜ or ¼ inch of paper; and the metric series. */
 const STEPS: Readonly<Record<System, readonly number[]>> = {
   inches: [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64],

@@ -26,4 +26,4 @@ export const SEEN_FROM: Readonly<Record<Side, string>> = {
 };
 
 /** Height in mm of paper that the object may take. */
-export const highest = (side: Side): number => (side === "turned" ? 150 : 90);
+export const highest = (side: Side): number => (side === "turned" ? 112 : 80);
