@@ -159,14 +159,18 @@ export function textWidth(words: string, size: number, bold = false): number {
 /** The text, or as much of it as fits with an ellipsis; empty when not even that does. */
 export function shortened(words: string, size: number, width: number, bold = false): string {
   if (textWidth(words, size, bold) <= width) return words;
-  const letters = [...words];
-  while (letters.length > 0) {
-    letters.pop();
-    const tried = `${letters.join("").trimEnd()}…`;
-    if (textWidth(tried, size, bold) <= width) return letters.length > 0 ? tried : "";
+  const most = width / (size * (bold ? BOLDER : 1)) - emsOf(ELLIPSIS);
+  let [ems, length, kept] = [0, 0, 0];
+  for (const c of words) {
+    ems += emsOf(c);
+    if (ems > most) break;
+    length += c.length;
+    if (c.trim() !== "") kept = length;
   }
-  return "";
+  return kept === 0 ? "" : words.slice(0, kept) + ELLIPSIS;
 }
+
+const ELLIPSIS = "…";
 
 const BOLDER = 1.12;
 

@@ -68,8 +68,8 @@ function itemHtml(
 
 function figureHtml({ caption, drawing, toScale, old, beside, links, line }: Figure): Markup {
   const shown = drawing();
-  // What scrolls sideways can be scrolled by keys too, and then says what it is.
-  const scrolls = toScale ? { tabindex: 0, role: "group", "aria-label": caption || shown.title } : {};
+  // What may scroll sideways can be scrolled by keys too, and then says what it is.
+  const scrolls = !beside ? { tabindex: 0, role: "group", "aria-label": caption || shown.title } : {};
   const classes = [old && "old", beside && "beside", toScale && "to-scale"].filter(Boolean).join(" ");
   return element(
     "figure",

@@ -99,6 +99,7 @@ export const SHEET_STYLE = `
   .sheet .leads .lead { float: none; margin-left: 0; }
   .sheet dt, .sheet dl.columns dt { flex-basis: 26mm; }
   .sheet .beside { float: none; margin: 2mm 0; max-width: none; }
+  .sheet figure:not(.to-scale):not(.beside) .drawing { max-width: none; zoom: 0.76; }
   .sheet .tick-box input { width: 9mm; height: 9mm; }
   .sheet .tick-box { padding: 1.4mm; }
   .sheet button { min-height: 12mm; }
@@ -141,4 +142,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-L9D+VoDGaAzS82E1MswvTDJ91g5ELPOIz23P1wqTssw=";
+export const SHEET_STYLE_HASH = "sha256-4tcyr2f4apYNtrOFaAp23MD05rX5F4HIufS861iqNYY=";

@@ -6,7 +6,7 @@
 // --expect-failure  turns the outcome round: succeeds only if each of those scenarios fails, and no other one
 //
 // Needs dist/sawbuck.vsix (npm run package) and Chromium at /usr/bin/chromium or $CHROMIUM. Pictures go to test/e2e/output/.
-import { mkdirSync, rmSync } from "node:fs";
+import { mkdirSync, readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
@@ -35,12 +35,17 @@ process.exitCode = await main();
 
 async function main() {
   const chosen = [...text, ...sheet, ...commands].filter(({ name }) => name.includes(options.only));
-  if (!expectFailure) rmSync(output, { recursive: true, force: true });
   mkdirSync(output, { recursive: true });
+  if (!expectFailure) clearPictures();
   const started = performance.now();
   const results = await runAll(chosen);
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   return expectFailure ? closeExpectingFailure(results, seconds) : close(results, seconds);
+}
+
+/** Those of an earlier run: what else stands there is for others to clear away. */
+function clearPictures() {
+  for (const name of readdirSync(output)) if (name.endsWith(".png")) rmSync(join(output, name));
 }
 
 async function runAll(chosen) {

@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sheetDocument } from "../../server/service";
 import { drawBoard } from "../../server/sheet/board-drawing";
+import { tables } from "../../server/sheet/csv";
 import { cleanText, escapeAttribute, escapeText, oneLine } from "../../server/sheet/escape";
 import { SHEET_STYLE, SHEET_STYLE_HASH, sheetBody, sheetPage } from "../../server/sheet/html";
 import { sheetJson } from "../../server/sheet/json";
@@ -12,6 +13,7 @@ import { PAGE_SCRIPT, PAGE_SCRIPT_HASH } from "../../server/sheet/page/script";
 import { svgText } from "../../server/sheet/svg";
 import { sheetText } from "../../server/sheet/text";
 import { columnsOf } from "../../server/sheet/text-layout";
+import { asData, readBack } from "./csv-back";
 import { board } from "./made";
 import { brief, nasty, nastySheets, PATIENCE, RUNS, withTexts } from "./nasty";
 import { readStrictly } from "./strict-markup";
@@ -147,6 +149,26 @@ describe("the page", () => {
 
   it("is the fragment, framed", () => {
     expect(sheetPage(sheetDocument(trough))).toContain(sheetBody(sheetDocument(trough)));
+  });
+});
+
+describe("ten thousand characters in every text of the data", () => {
+  it.each([
+    ["letters", "x"],
+    ["tags", "<b>"],
+    ["quotes", "\"'"],
+    ["formulas", "=1;"],
+    ["overrides", "\u202ea"],
+    ["wide letters", "木👷"],
+  ])("%s", (_, unit) => {
+    const long = unit.repeat(Math.ceil(10_000 / unit.length));
+    const data = withTexts(brief(trough), () => long);
+    const { texts } = readStrictly(sheetPage(sheetDocument(data)));
+    expect(texts).toContain(cleanText(long));
+    expect(JSON.parse(sheetJson(data))).toEqual(data);
+    for (const line of sheetText(sheetDocument(data)).split("\n"))
+      expect(columnsOf(line)).toBeLessThanOrEqual(80);
+    for (const table of tables) expect(readBack(data, table), table).toEqual(asData(data, table));
   });
 });
 

@@ -19,6 +19,12 @@ const ATTEMPTS = [
   "\ud800 \udc00",
   "a\r\nb\rc\u2028d\u0085e\tf",
   "`$x` {{x}} $(x) %s \\u003c",
+  '=HYPERLINK("javascript:alert(1)")',
+  "\t=1+1",
+  ' "+1+1',
+  "-1+1",
+  "@SUM(A1)",
+  'a;=1;,"=1',
   "",
   " ",
   "x".repeat(120),
@@ -64,10 +70,11 @@ export function withTexts(data: SheetData, replace: (text: string, path: string)
   return walk(data, "", "") as SheetData;
 }
 
-/** The sheet with at most two of each thing: all its fields, quicker to draw. */
+/** The sheet with at most two of each thing: all its fields, quicker to draw. A place in space keeps its three numbers. */
 export function brief(data: SheetData): SheetData {
   const walk = (value: unknown): unknown => {
-    if (Array.isArray(value)) return value.slice(0, 2).map(walk);
+    if (Array.isArray(value))
+      return value.every((one) => typeof one === "number") ? value : value.slice(0, 2).map(walk);
     if (typeof value !== "object" || value === null) return value;
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, walk(inner)]));
   };
