@@ -71,6 +71,7 @@ export const SHEET_STYLE = `
 .sheet figure { margin: 2.5mm 0 4mm; }
 .sheet figcaption { font-weight: bold; margin: 0 0 0.5mm; }
 .sheet .figures { display: flex; flex-wrap: wrap; justify-content: space-between; column-gap: 6mm; }
+.sheet .figures figure { min-width: 0; max-width: 100%; }
 .sheet .paper { overflow-x: auto; }
 .sheet .drawing { display: block; background: #fff; max-width: none; }
 .sheet .edge, .sheet .hidden, .sheet .trail, .sheet .screw, .sheet .dimension, .sheet .leader { pointer-events: none; }
@@ -142,4 +143,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-4tcyr2f4apYNtrOFaAp23MD05rX5F4HIufS861iqNYY=";
+export const SHEET_STYLE_HASH = "sha256-Ujklv/gqzJVp4HUI4SVp8rDGjZn0no3lYRFmn2pMhk0=";
