@@ -222,6 +222,7 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
   step: {
     uses: () => () => ({ kind: "uses", things: rules.things() }),
     coats: () => () => ({ kind: "coats", things: rules.things() }),
+    lines: () => () => ({ kind: "lines", things: rules.things() }),
     takes: () => value("takes"),
     "then wait": () => value("wait"),
     wait: () => value("wait"),

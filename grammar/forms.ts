@@ -396,6 +396,7 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
     clauses: [
       f("uses", "uses leg and end", "The parts that go in."),
       f("coats", "coats side and end", "The parts that are finished."),
+      f("lines", "lines trough", "The box that is lined."),
       f("takes", "takes 40 min", "How long the work takes."),
       f("then wait", "then wait 12 h", "How long to wait after it."),
       f("wait", "wait 12 h", "How long to wait after it."),

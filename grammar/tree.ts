@@ -246,7 +246,7 @@ export type JointClause =
 export type WorkClause =
   | { readonly kind: "fold" | "overlap"; readonly value: Expression }
   | { readonly kind: "bears"; readonly how: "spread" | "anywhere" | "middle" }
-  | { readonly kind: "uses" | "coats"; readonly things: readonly Thing[] }
+  | { readonly kind: "uses" | "coats" | "lines"; readonly things: readonly Thing[] }
   | { readonly kind: "takes" | "wait"; readonly value: Expression }
   | { readonly kind: "people"; readonly value: Expression }
   | { readonly kind: "broken"; readonly text: string };

@@ -15,6 +15,7 @@ import { FUNCTIONS, PROPERTIES } from "../server/worked/expressions";
 import { MOST_PIECES } from "../server/worked/parts";
 import { MOST_SIDES } from "../server/worked/rings";
 import { MOST_COPIES } from "../server/worked/settings";
+import { MOST_STEPS } from "../server/worked/step-lines";
 
 const ROOT = join(__dirname, "..");
 const read = (name: string): string => readFileSync(join(ROOT, name), "utf8");
@@ -142,7 +143,16 @@ describe("the language reference", () => {
   });
 
   test("gives the limits of the program", () => {
-    const limits = { LONGEST_TEXT, DEEPEST, LONGEST_SUM, MOST_FILES, MOST_PIECES, MOST_COPIES, MOST_SIDES };
+    const limits = {
+      LONGEST_TEXT,
+      DEEPEST,
+      LONGEST_SUM,
+      MOST_FILES,
+      MOST_PIECES,
+      MOST_COPIES,
+      MOST_SIDES,
+      MOST_STEPS,
+    };
     const table = /## Limits\n([\s\S]+?)\n## /.exec(reference)![1]!;
     const told = [...table.matchAll(/\| ([\d,]+) \|$/gm)].map((m) => Number(m[1]!.replaceAll(",", "")));
     expect(told).toEqual(Object.values(limits));

@@ -8,6 +8,7 @@ import { boxOpen } from "./box-open";
 import { boxOverLoad } from "./box-over-load";
 import { braceShort } from "./brace-short";
 import { cannotAccept } from "./cannot-accept";
+import { cannotReach } from "./cannot-reach";
 import { type Check, type Problem, problemsOf, type Says, textOf } from "./check";
 import { countDiffers } from "./count-differs";
 import { countMissing } from "./count-missing";
@@ -15,8 +16,10 @@ import { cutNeverPlaced } from "./cut-never-placed";
 import { declaredTwice } from "./declared-twice";
 import { endsCross } from "./ends-cross";
 import { fileNotFound } from "./file-not-found";
+import { finishAfterCover } from "./finish-after-cover";
 import { gapUneven } from "./gap-uneven";
 import { hangsInAir } from "./hangs-in-air";
+import { heavyToLift } from "./heavy-to-lift";
 import { impossibleValue } from "./impossible-value";
 import { inACircle } from "./in-a-circle";
 import { indentedAlone } from "./indented-alone";
@@ -25,6 +28,7 @@ import { limitWithoutSource } from "./limit-without-source";
 import { measureOutOfBounds } from "./measure-out-of-bounds";
 import { missingMeasure } from "./missing-measure";
 import { mustBroken } from "./must-broken";
+import { neverAssembled } from "./never-assembled";
 import { neverUsed } from "./never-used";
 import { newerLanguage } from "./newer-language";
 import { noRoom } from "./no-room";
@@ -49,6 +53,7 @@ import { screwMisses } from "./screw-misses";
 import { screwNearEdge } from "./screw-near-edge";
 import { screwPokesThrough } from "./screw-pokes-through";
 import { sizeMissing } from "./size-missing";
+import { stepUsesLater } from "./step-uses-later";
 import { strayCharacter } from "./stray-character";
 import { tooBig } from "./too-big";
 import { tooDeep } from "./too-deep";
@@ -59,6 +64,7 @@ import { unitMismatch } from "./unit-mismatch";
 import { unknownEntry } from "./unknown-entry";
 import { unknownName } from "./unknown-name";
 import { unknownSection } from "./unknown-section";
+import { waitMissing } from "./wait-missing";
 import { wontGoIn } from "./wont-go-in";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
@@ -70,14 +76,17 @@ export const CHECKS: readonly Check[] = [
   boxOverLoad,
   braceShort,
   cannotAccept,
+  cannotReach,
   countDiffers,
   countMissing,
   cutNeverPlaced,
   declaredTwice,
   endsCross,
   fileNotFound,
+  finishAfterCover,
   gapUneven,
   hangsInAir,
+  heavyToLift,
   impossibleValue,
   inACircle,
   indentedAlone,
@@ -86,6 +95,7 @@ export const CHECKS: readonly Check[] = [
   measureOutOfBounds,
   missingMeasure,
   mustBroken,
+  neverAssembled,
   neverUsed,
   newerLanguage,
   noRoom,
@@ -110,6 +120,7 @@ export const CHECKS: readonly Check[] = [
   screwNearEdge,
   screwPokesThrough,
   sizeMissing,
+  stepUsesLater,
   strayCharacter,
   tooBig,
   tooDeep,
@@ -120,6 +131,7 @@ export const CHECKS: readonly Check[] = [
   unknownEntry,
   unknownName,
   unknownSection,
+  waitMissing,
   wontGoIn,
 ];
 

@@ -273,6 +273,7 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
   step: {
     uses: things(PLACED, true),
     coats: things(PLACED, true),
+    lines: things(["box"]),
     takes: value("time"),
     "then wait": value("time"),
     wait: value("time"),

@@ -8,6 +8,7 @@ import { describeBox, describeFill } from "./hover-box";
 import { describeCoat, describeFinish, describeLinings, describeRoll } from "./hover-finish";
 import { describeMaterial, describePart } from "./hover-part";
 import { describeAssembly, describePlace } from "./hover-place";
+import { describeStep } from "./hover-step";
 import {
   describeFunction,
   describeLiteral,
@@ -38,9 +39,19 @@ export function hoverAt(plan: Checked, offset: number): Hover | undefined {
   if (!main) return undefined;
   const standing = standingAt(main.tree, offset);
   const { spot } = standing;
-  if (spot.is === "nothing" || spot.is === "words to people" || spot.is === "path") return undefined;
+  if (spot.is === "words to people") return titleOfStep(plan, standing);
+  if (spot.is === "nothing" || spot.is === "path") return undefined;
   const markdown = tell(plan, standing, spot);
   return markdown ? { markdown, range: { start: spot.span.start, end: spot.span.end } } : undefined;
+}
+
+/** A step's title tells what the step comes to. */
+function titleOfStep(plan: Checked, { entry, spot }: Standing): Hover | undefined {
+  if (entry?.kind !== "step" || spot.is !== "words to people" || spot.span.start !== entry.title.start)
+    return undefined;
+  const markdown = describeStep(entry, plan.worked);
+  const { start, end } = entry.title;
+  return markdown ? { markdown, range: { start, end } } : undefined;
 }
 
 function tell(
@@ -95,6 +106,7 @@ function tellEntry(plan: Checked, entry: Entry, word: string): string | undefine
     describeLinings(linings, worked),
     entry.kind === "must" ? describeMust(entry, worked) : undefined,
     entry.kind === "place" ? describePlace(entry, worked) : undefined,
+    entry.kind === "step" ? describeStep(entry, worked) : undefined,
     describeEntryWord(word),
     joint ? undefined : describeUnchecked(entry, worked),
   );

@@ -205,6 +205,7 @@ function findUses(entry: Entry): Use[] {
     if (clause.kind === "carried") for (const t of clause.by) thing(t, PLACED, "nothing");
     if (clause.kind === "uses" || clause.kind === "coats")
       for (const t of clause.things) thing(t, PLACED, "nothing");
+    if (clause.kind === "lines") for (const t of clause.things) thing(t, ["box"], "nothing");
     if (clause.kind === "driven" && clause.fastener) use(clause.fastener, ["fastener"], "sizes");
     if ("target" in clause && clause.target) thing(clause.target);
     if (clause.kind === "mirrored") thing(clause.about);

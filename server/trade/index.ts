@@ -5,6 +5,7 @@ import { cautionRows } from "./cautions";
 import { designRows } from "./design";
 import { fillRows } from "./fills";
 import { finishRows } from "./finishes";
+import { handlingRows } from "./handling";
 import { linerRows } from "./liners";
 import { lumberRows } from "./lumber";
 import { movementRows } from "./movement";
@@ -20,6 +21,7 @@ export * from "./cautions";
 export * from "./design";
 export * from "./fills";
 export * from "./finishes";
+export * from "./handling";
 export * from "./liners";
 export * from "./lumber";
 export * from "./movement";
@@ -47,5 +49,6 @@ export function allRows(): readonly Row<unknown>[] {
     ...toolRows,
     ...bitRows,
     ...careRows,
+    ...handlingRows,
   ];
 }

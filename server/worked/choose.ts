@@ -52,6 +52,16 @@ export const chooseNothing = (
         chosen({ ...thing, where: [] }, space, scope).length > 0,
     );
 
+/** The placed walls of a box, by their places among all. */
+export const wallsOf = (box: Declared, space: Space, scope: Scope): readonly number[] =>
+  box.entry.clauses.flatMap((c) =>
+    c.kind === "walls" ? c.things.flatMap((t) => chosen(t, space, scope)) : [],
+  );
+
+/** The placed walls of a box and its bottom. */
+export const boxPieces = (box: Declared, space: Space, scope: Scope): readonly number[] =>
+  namesOf(box, scope).flatMap((name) => space.named.get(name) ?? []);
+
 const namesOf = (declared: Declared, scope: Scope): readonly string[] =>
   declared.kind === "box" ? partsOf(declared, scope) : [declared.name];
 

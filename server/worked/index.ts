@@ -47,7 +47,13 @@ export { type Extent3, type Limit, type Settings, shownIn, type Tools } from "./
 export type { Bought, Shopping } from "./shopping";
 export { type Clash, type Meeting, otherOf, type Space } from "./space";
 export { type SquareCheck, squareChecks } from "./square";
+export * from "./step-finish";
+export { handsFor, LIFTS } from "./step-lift";
+export * from "./step-order";
+export * from "./step-reach";
+export type { DrivenIn, Lift, StepCoat, StepsWork, StepThing, WorkStep } from "./steps";
 export type { FinishNeed, LinerNeed } from "./supplies";
+export * from "./time-plan";
 export * from "./tools-needed";
 export * from "./weight";
 export * from "./work";

@@ -26,6 +26,8 @@ export interface Joint {
   readonly at: At;
   /** "side and end into leg". */
   readonly title: string;
+  /** Names of the parts it joins, each once. */
+  readonly parts: readonly string[];
   readonly size: Size | undefined;
   readonly fastener: Fastener | undefined;
   /** Where the size is written, to blame or to change. */
@@ -142,6 +144,7 @@ export function workJoint(
     entry,
     at,
     title: titleOf(entry),
+    parts: [...new Set([...first, ...through, ...into].map((s) => s.part))],
     size,
     fastener: fastener ?? (written && fasteners.find((f) => f.size && sameSize(f.size, written))),
     sizeAt: sizeSpan && { file, start: sizeSpan.start, end: sizeSpan.end },

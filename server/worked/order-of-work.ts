@@ -1,8 +1,8 @@
 /** What stands already when the screws of a joint are driven: by the steps of a plan, else by the order of its joints. */
-import type { Thing } from "../../grammar/tree";
-import { lookUp } from "../plan";
+import type { Crossing } from "./crossings";
 import type { Joint } from "./joints";
 import type { Piece } from "./pieces";
+import { stepOfCrossing } from "./step-joints";
 import type { Worked } from "./work";
 
 /** The places of all pieces that a joint joins. */
@@ -10,24 +10,27 @@ export const joinedBy = ({ placed }: Joint): ReadonlySet<number> =>
   new Set(placed?.crossings.flatMap((c) => [c.first, ...c.through, c.into]) ?? []);
 
 /**
- * Whether a piece stands when a joint is driven. Where both are used in different steps, these tell; else a piece
- * stands from the first joint on that joins it, and one that is joined to nothing can be put there last. A joint of an
- * assembly is driven where nothing but that copy of it lies.
+ * Whether a piece stands when a screw of a joint is driven. Where the plan's steps drive the one and use the other in
+ * different steps, these tell; else a piece stands from the first joint on that joins it, and one that is joined to nothing
+ * can be put there last. A joint of an assembly is driven where nothing but that copy of it lies.
  */
-export function standsAlready(worked: Worked): (joint: Joint) => (screwed: Piece, other: number) => boolean {
+export function standsAlready(
+  worked: Worked,
+): (joint: Joint) => (screwed: Crossing, other: number) => boolean {
   const { pieces } = worked.space;
-  const steps = stepsOf(worked);
+  const { steps, stepOf, proposed } = worked.steps;
+  const told = !proposed && steps.length > 0;
   const firsts = firstJoints(worked);
   return (joint) => {
     const own = joinedBy(joint);
-    const used = [...own].map((i) => steps(pieces[i]!));
-    const driven = used.some((s) => s === undefined) ? undefined : Math.max(...used.map((s) => s!));
     const nth = worked.joints.indexOf(joint);
-    return (screwed, other) => {
+    return (crossing, other) => {
       const piece = pieces[other]!;
+      const screwed = pieces[crossing.first]!;
       if (own.has(other)) return false;
       if (joint.within && copyOf(piece, joint.within) !== copyOf(screwed, joint.within)) return false;
-      const stands = steps(piece);
+      const driven = told ? stepOfCrossing(crossing, stepOf) : undefined;
+      const stands = stepOf[other];
       if (driven !== undefined && stands !== undefined && driven !== stands) return stands < driven;
       const first = firsts.get(keyOf(joint, piece));
       return first !== undefined && first < nth;
@@ -53,22 +56,4 @@ function firstJoints({ joints, space }: Worked): ReadonlyMap<string, number> {
     }
   });
   return firsts;
-}
-
-/** The first step that uses a piece, by its part or by what it belongs to. */
-function stepsOf({ loaded, scope }: Worked): (piece: Piece) => number | undefined {
-  const first = new Map<string, number>();
-  const uses = loaded.files[0]!.tree.entries.filter((e) => e.kind === "step").map((e) =>
-    e.clauses.flatMap((c): readonly Thing[] => (c.kind === "uses" ? c.things : [])),
-  );
-  uses.forEach((things, n) => {
-    for (const { name } of things) {
-      const declared = lookUp(scope, name.text);
-      if (declared && !first.has(declared.name)) first.set(declared.name, n);
-    }
-  });
-  return (piece) => {
-    const found = [piece.part, ...piece.owners.map((o) => o.name)].flatMap((n) => first.get(n) ?? []);
-    return found.length > 0 ? Math.min(...found) : undefined;
-  };
 }

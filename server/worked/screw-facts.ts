@@ -86,7 +86,7 @@ export function blockedScrews(worked: Worked): ReadonlyMap<Joint, readonly Block
     const standing = stands(joint);
     const blocked = screws.flatMap((screw): Blocked[] => {
       const { behind, crossing } = screw;
-      return behind && standing(pieces[crossing.first]!, behind.piece)
+      return behind && standing(crossing, behind.piece)
         ? [{ screw, by: pieces[behind.piece]!, room: behind.room }]
         : [];
     });

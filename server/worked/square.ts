@@ -2,6 +2,7 @@
 import type { At } from "../plan";
 import { TOUCHING } from "../solid/contact";
 import { cross, dot, subtract, unit, type Vec3 } from "../solid/vector";
+import { wallsOf } from "./choose";
 import type { Piece } from "./pieces";
 import { copiesOf } from "./space";
 import type { Worked } from "./work";
@@ -17,23 +18,35 @@ export interface SquareCheck {
   /** How many copies there are alike. */
   readonly count: number;
   readonly at: At | undefined;
+  /** All that it measures, by their places among all pieces. */
+  readonly pieces: readonly number[];
 }
+
+/** What squares are read off. */
+type ForSquares = Pick<Worked, "rings" | "boxes" | "space" | "scope">;
 
 type Measured = Pick<SquareCheck, "diagonal" | "sides">;
 
 /** The checks of a plan, in the order of its rings and boxes, the feet last. What is meant to be out of square has none. */
-export function squareChecks(worked: Worked): SquareCheck[] {
+export function squareChecks(worked: ForSquares): SquareCheck[] {
   return [...ringChecks(worked), ...boxChecks(worked), ...feetCheck(worked)];
 }
 
-function ringChecks({ rings, space }: Worked): SquareCheck[] {
+function ringChecks({ rings, space }: ForSquares): SquareCheck[] {
   return rings.flatMap((ring) => {
     if (ring.sides.length !== 4) return [];
     const copies = copiesOf(space, ring.name);
     const measured = ofRing((copies[0] ?? []).map((i) => space.pieces[i]!));
     if (!measured) return [];
     return [
-      { of: "ring", name: ring.name, ...measured, count: copies.length, at: ring.declared.at } as const,
+      {
+        of: "ring",
+        name: ring.name,
+        ...measured,
+        count: copies.length,
+        at: ring.declared.at,
+        pieces: copies.flat(),
+      } as const,
     ];
   });
 }
@@ -69,17 +82,19 @@ function rectangle([a, b, c, d]: readonly Vec3[]): Measured | undefined {
 /** mm: lengths that differ by less are the same. */
 const SAME = 0.1;
 
-function boxChecks({ boxes }: Worked): SquareCheck[] {
+function boxChecks({ boxes, space, scope }: ForSquares): SquareCheck[] {
   return boxes.flatMap(({ name, declared, placed }) => {
     if (!placed) return [];
     const [wide, deep] = placed.room.rim.map(({ from, to }) => to - from) as [number, number];
     const sides = [Math.max(wide, deep), Math.min(wide, deep)] as const;
-    return [{ of: "box", name, diagonal: Math.hypot(wide, deep), sides, count: 1, at: declared.at } as const];
+    const diagonal = Math.hypot(wide, deep);
+    const pieces = wallsOf(declared, space, scope);
+    return [{ of: "box", name, diagonal, sides, count: 1, at: declared.at, pieces } as const];
   });
 }
 
 /** Where a different piece stands on the floor at each corner of the outline of all that stand there. */
-function feetCheck({ space }: Worked): SquareCheck[] {
+function feetCheck({ space }: ForSquares): SquareCheck[] {
   const onFloor = space.pieces.flatMap((piece, i) => {
     const points = piece.cells.flatMap((c) => c.vertices.filter((v) => Math.abs(v[2]) < TOUCHING));
     return points.length > 2 ? [{ i, points }] : [];
@@ -96,5 +111,7 @@ function feetCheck({ space }: Worked): SquareCheck[] {
   if (feet.includes(undefined) || new Set(feet).size < 4) return [];
   const [wide, deep] = ends.map(([low, high]) => high - low) as [number, number];
   const sides = [Math.max(wide, deep), Math.min(wide, deep)] as const;
-  return [{ of: "feet", name: "", diagonal: Math.hypot(wide, deep), sides, count: 1, at: undefined }];
+  const diagonal = Math.hypot(wide, deep);
+  const pieces = feet.map((i) => i!);
+  return [{ of: "feet", name: "", diagonal, sides, count: 1, at: undefined, pieces }];
 }

@@ -12,8 +12,8 @@ import type { Worked } from "./work";
 const LATER: Readonly<Partial<Record<Entry["kind"], { what: string; why: string }>>> = {
   load: { what: "loads: whether anything sags, tips or breaks", why: "strength is not worked out yet" },
   step: {
-    what: "the order of steps, their time and waits",
-    why: "steps are printed as written but not checked yet",
+    what: "how long the steps really take, and whether clamps suffice for them",
+    why: "times are taken as written, and of the tools only drill and brush are looked at",
   },
   glue: { what: "how glue joints hold", why: "only whether placed pieces touch is looked at yet" },
 };

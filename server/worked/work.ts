@@ -31,6 +31,7 @@ import { type UnevenRow, unevenRows } from "./rows";
 import { lumberOf, roomOf, type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { type Space, spaceOf } from "./space";
+import { type StepsWork, stepsOf } from "./steps";
 import { uncheckedOf } from "./unchecked";
 import { checkUses } from "./uses";
 
@@ -74,6 +75,7 @@ export interface Worked {
   readonly rolls: readonly Roll[];
   readonly linings: readonly LiningWork[];
   readonly drainage: readonly Drainage[];
+  readonly steps: StepsWork;
   readonly boards: readonly BoardWork[];
   readonly sheets: readonly SheetWork[];
   readonly shopping: Shopping;
@@ -142,6 +144,7 @@ export function work(loaded: Loaded): Worked {
   const rolls = rollsOf(loaded, scope, worker);
   const drainage = drainageOf(boxes, scope, space, worker);
   const linings = liningsOf({ loaded, scope, worker, boxes, rolls, drainage });
+  const steps = stepsOf({ loaded, scope, settings, parts, rings, space, boxes, joints }, worker);
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
   const cut = fits ? [...parts.values()] : [];
@@ -178,6 +181,7 @@ export function work(loaded: Loaded): Worked {
     rolls,
     linings,
     drainage,
+    steps,
     boards,
     sheets,
     shopping: shoppingOf(boards, sheets, joints, fasteners, coats, linings, settings),

@@ -5,14 +5,21 @@ import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
+import { STEPS_CASES } from "./cases-steps";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { applied, countOf, graveAdded } from "./curing";
 import { EXAMPLES, MISTAKES, run } from "./plans";
 
-const ALL = [FORM_CASES, MEANING_CASES, WORK_CASES, PLACED_CASES, WHERE_CASES, FITS_CASES].flatMap((c) =>
-  Object.entries(c),
-);
+const ALL = [
+  FORM_CASES,
+  MEANING_CASES,
+  WORK_CASES,
+  PLACED_CASES,
+  WHERE_CASES,
+  FITS_CASES,
+  STEPS_CASES,
+].flatMap((c) => Object.entries(c));
 const CASES = ALL.flatMap(([code, cases]) =>
   cases
     .filter((c) => typeof c === "string")

@@ -10,6 +10,7 @@ import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
+import { STEPS_CASES } from "./cases-steps";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { run } from "./plans";
@@ -24,7 +25,15 @@ function together(
   return cases;
 }
 
-const CASES = together([FORM_CASES, MEANING_CASES, WORK_CASES, PLACED_CASES, WHERE_CASES, FITS_CASES]);
+const CASES = together([
+  FORM_CASES,
+  MEANING_CASES,
+  WORK_CASES,
+  PLACED_CASES,
+  WHERE_CASES,
+  FITS_CASES,
+  STEPS_CASES,
+]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 
 const evaluated = (c: Case, system: System) => run(textIn(c, system), readerOf(c));

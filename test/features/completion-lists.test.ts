@@ -44,7 +44,7 @@ describe("the whole list", () => {
     ["load leg 40 lb ‸", ["spread", "anywhere", "middle"]],
     ['must rim at most 3" ‸', ["because"]],
     ["tools\n  ‸", ["kerf", "miters to", "bevels to", "rips", "no ripping", "has"]],
-    ["step Do it\n  ‸", ["uses", "coats", "takes", "then wait", "wait", "2 people"]],
+    ["step Do it\n  ‸", ["uses", "coats", "lines", "takes", "then wait", "wait", "2 people"]],
     ['measure low = 3", ‸', ["at least", "at most"]],
     ["fill f, dry 20 lb/cuft, ‸", ["moist", "saturated"]],
     ['part p 4 of 2x4, length 36" long point to lo‸', ["long point", "short point"]],

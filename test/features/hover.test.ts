@@ -63,6 +63,27 @@ part b 1 of thin, length 12"
     expect(hover).toContain('its tip comes out 1/4" proud');
   });
 
+  test("a step tells what is new in it, what is driven, how long and by how many", () => {
+    const stand = (steps: string): string => `part leg of 2x4, length 20"
+part rail of 1x6, length 30"
+place leg upright, wide face front, on floor, at each corner of 30" x 12"
+place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs
+place rail across, on edge, behind legs, flush with left of legs, flush with top of legs
+fasten rail into leg, 2 #8 x 1-5/8" at each crossing
+step Stand the legs up
+  uses leg
+${steps}`;
+    const hover = told(stand("step Join ‸them\n  uses rail\n  takes 1.5 h, 2 people\n  wait 10 min"));
+    expect(hover).toBe(`**Step 2 of 2**
+
+- New: 2 rail
+- Screws: 8, of rail into leg
+- Takes 1.5 h, then wait 10 min, 2 people`);
+    expect(told(stand("‸step Join them\n  uses rail"))).toContain(
+      "- New: 2 rail\n- Screws: 8, of rail into leg",
+    );
+  });
+
   test("parentheses are kept where they matter", () => {
     const hover = told('measure a = 9"\nmeasure ‸b = 2 * (a - 1") - (a - (2" - 1")) / 2');
     expect(hover).toContain(

@@ -1,0 +1,204 @@
+/**
+ * A sensible order in which things go together: what is built apart first, then frames from what stands on the floor,
+ * the short sides before the long ones, then what lies on them from below upwards, and last what is cut to fit.
+ */
+import type { Joint } from "./joints";
+import type { Kind, Kinds } from "./proposed-kinds";
+
+/** Things that go in together, as places among the kinds. */
+export interface Group {
+  readonly kinds: readonly number[];
+  readonly is: "apart" | "ends" | "frame" | "joined" | "hung" | "laid" | "fit" | "loose";
+}
+
+/** Every kind in one group. `joints` tell which pieces of a frame hold together. */
+export function groupsOf({ kinds, kindOf }: Kinds, joints: readonly Joint[]): Group[] {
+  const done = new Set<number>();
+  const groups: Group[] = [];
+  const push = (list: readonly number[], is: Group["is"]): void => {
+    const fresh = [...new Set(list)].filter((k) => !done.has(k)).sort((a, b) => a - b);
+    for (const k of fresh) done.add(k);
+    if (fresh.length > 0) groups.push({ kinds: fresh, is });
+  };
+  const { apart, main, loose } = clusters(kinds);
+  for (const cluster of apart) push(cluster, "apart");
+  const left = (): number[] => main.filter((k) => !done.has(k));
+  const fits = main.filter((k) => kinds[k]!.toFit);
+  while (left().length > fits.length) {
+    const open = left().filter((k) => !kinds[k]!.toFit);
+    const next = frames(open, kinds, done);
+    const own = next.filter((k) => isBuilt(kinds[k]!));
+    if (next.length > own.length)
+      push(
+        next.filter((k) => !own.includes(k)),
+        "joined",
+      );
+    else if (own[0] !== undefined) push([own[0]], "hung");
+    else if (!seed(open, kinds, kindOf, joints, done, push)) push(laid(open, kinds, done), "laid");
+  }
+  push(fits, "fit");
+  for (const k of byHeight(loose, kinds)) push([k], "loose");
+  return groups;
+}
+
+const byHeight = (list: readonly number[], kinds: readonly Kind[]): number[] =>
+  [...list].sort((a, b) => kinds[a]!.low - kinds[b]!.low || a - b);
+
+interface Clusters {
+  readonly apart: readonly (readonly number[])[];
+  readonly main: readonly number[];
+  readonly loose: readonly number[];
+}
+
+/**
+ * Kinds by what their joints hold together: what hangs together apart from all that stands on the floor is built first, and
+ * so is what stands there and is joined within itself; what is joined to nothing else comes last.
+ */
+function clusters(kinds: readonly Kind[]): Clusters {
+  const apart: number[][] = [];
+  const main: number[] = [];
+  const loose: number[] = [];
+  const seen = new Set<number>();
+  kinds.forEach((kind, start) => {
+    if (seen.has(start)) return;
+    const cluster = new Set([start]);
+    for (const k of cluster) for (const other of kinds[k]!.joined) cluster.add(other);
+    for (const k of cluster) seen.add(k);
+    const list = [...cluster].sort((a, b) => a - b);
+    if (kind.joined.size === 0) loose.push(start);
+    else if (list.some((k) => kinds[k]!.onFloor)) main.push(...list);
+    else apart.push(list);
+  });
+  const built = main.filter((k) => isBuilt(kinds[k]!) && kinds[k]!.onFloor);
+  return {
+    apart: [...apart, ...built.map((k) => [k])],
+    main: main.filter((k) => !built.includes(k)).sort((a, b) => a - b),
+    loose,
+  };
+}
+
+/** Kinds that need nothing but what is there or comes along: with all that their screws go into. Undefined where something must come first. */
+function withNeeds(k: number, kinds: readonly Kind[], done: ReadonlySet<number>): number[] | undefined {
+  const list = new Set([k]);
+  for (const one of list)
+    for (const need of kinds[one]!.into) {
+      if (done.has(need) || list.has(need) || kinds[need]!.toFit) continue;
+      list.add(need);
+    }
+  const lies = [...list].some((one) => one !== k && isLaid(kinds[one]!));
+  return lies ? undefined : [...list];
+}
+
+/** An assembly or a ring that is joined within itself. */
+const isBuilt = ({ inner, copies }: Kind): boolean => inner && copies > 0;
+
+/** It lies on something else. */
+const isLaid = ({ on, onFloor }: Kind): boolean => !onFloor && on.size > 0;
+
+/** Kinds of a frame that join what is there already. */
+function frames(open: readonly number[], kinds: readonly Kind[], done: ReadonlySet<number>): number[] {
+  if (done.size === 0) return [];
+  return open.flatMap((k) => {
+    const kind = kinds[k]!;
+    if (isLaid(kind) || ![...kind.joined].some((j) => done.has(j))) return [];
+    return withNeeds(k, kinds, done) ?? [];
+  });
+}
+
+/** The lowest of what lies on what is there, with all at its height. */
+function laid(open: readonly number[], kinds: readonly Kind[], done: ReadonlySet<number>): number[] {
+  const lying = open.filter((k) => isLaid(kinds[k]!));
+  const ready = lying.filter((k) => [...kinds[k]!.on].every((o) => done.has(o)));
+  const [first] = byHeight([ready, lying, open].find((list) => list.length > 0) ?? [], kinds);
+  if (first === undefined) return [];
+  const level = ready.filter((k) => Math.abs(kinds[k]!.low - kinds[first]!.low) < LEVEL);
+  const needs = (k: number): number[] => [...kinds[k]!.into].filter((i) => !done.has(i) && open.includes(i));
+  return [first, ...level].flatMap((k) => [k, ...needs(k)]);
+}
+
+/** mm: what begins this near in height lies on one level. */
+const LEVEL = 20;
+
+/** Begins with what stands on the floor: pairs of it by the shortest that join them, then the rest. False where nothing stands there. */
+function seed(
+  open: readonly number[],
+  kinds: readonly Kind[],
+  kindOf: readonly number[],
+  joints: readonly Joint[],
+  done: ReadonlySet<number>,
+  push: (list: readonly number[], is: Group["is"]) => void,
+): boolean {
+  const standing = open.filter((k) => kinds[k]!.onFloor && withNeeds(k, kinds, done));
+  const posts = standing.filter((k) => kinds[k]!.upright);
+  const foot = posts.length > 0 ? posts : standing;
+  if (foot[0] === undefined) return false;
+  const frame = open.filter((k) => foot.includes(k) || !isLaid(kinds[k]!));
+  const own = firstOf(
+    foot.map((k) => connected(k, frame, kinds)),
+    kinds,
+  );
+  const base = foot.filter((k) => own.has(k));
+  const around = frame
+    .filter((k) => own.has(k) && !base.includes(k) && [...kinds[k]!.joined].some((j) => base.includes(j)))
+    .flatMap((k) => {
+      const list = withNeeds(k, kinds, done);
+      return list ? [{ k, list }] : [];
+    })
+    .sort((a, b) => kinds[a.k]!.long - kinds[b.k]!.long || a.k - b.k);
+  for (const { list } of around) {
+    const group = [...base, ...list];
+    if (setsOf(group, kinds, kindOf, joints, base) < 2) continue;
+    push(group, "ends");
+    return true;
+  }
+  const group = [
+    ...base,
+    ...base.flatMap((k) => withNeeds(k, kinds, done) ?? []),
+    ...around.flatMap((a) => a.list),
+  ];
+  push(group, new Set(group).size > 1 ? "frame" : "laid");
+  return true;
+}
+
+/** The first of these sets of which nothing stands in the way of a drill that another needs. */
+function firstOf(sets: readonly ReadonlySet<number>[], kinds: readonly Kind[]): ReadonlySet<number> {
+  const blocks = (set: ReadonlySet<number>): boolean =>
+    sets.some(
+      (other) => other !== set && [...other].some((k) => !set.has(k) && meets(kinds[k]!.before, set)),
+    );
+  return sets.find((set) => !blocks(set)) ?? sets[0]!;
+}
+
+const meets = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean => [...a].some((k) => b.has(k));
+
+/** What of some kinds hangs together by joints with one of them. */
+function connected(from: number, within: readonly number[], kinds: readonly Kind[]): ReadonlySet<number> {
+  const found = new Set([from]);
+  for (const k of found) for (const j of kinds[k]!.joined) if (within.includes(j)) found.add(j);
+  return found;
+}
+
+/** How many sets of at least two standing pieces a group holds together; none where a standing piece is in no set. */
+function setsOf(
+  group: readonly number[],
+  kinds: readonly Kind[],
+  kindOf: readonly number[],
+  joints: readonly Joint[],
+  base: readonly number[],
+): number {
+  const own = new Set(group);
+  const root = new Map<number, number>();
+  for (const k of group) for (const i of kinds[k]!.pieces) root.set(i, i);
+  const find = (i: number): number => {
+    let at = i;
+    while (root.get(at) !== at) at = root.get(at)!;
+    root.set(i, at);
+    return at;
+  };
+  for (const { placed } of joints)
+    for (const { first, into } of placed?.crossings ?? [])
+      if (own.has(kindOf[first]!) && own.has(kindOf[into]!)) root.set(find(first), find(into));
+  const sets = new Map<number, number>();
+  for (const k of base) for (const i of kinds[k]!.pieces) sets.set(find(i), (sets.get(find(i)) ?? 0) + 1);
+  return [...sets.values()].every((n) => n >= 2) ? sets.size : 0;
+}

@@ -1,0 +1,182 @@
+/** A proposed order of work for a plan that says no steps: cut, finish, build, lay, line, fill. Its times are left to the builder. */
+import { exactly, fraction, TIME } from "../units";
+import { wallsOf } from "./choose";
+import type { CoatLine } from "./finish-drying";
+import { type Kind, kindsOf } from "./proposed-kinds";
+import { type Group, groupsOf } from "./proposed-order";
+import { type StepLine, type StepThing, stepThing, withCoats } from "./step-lines";
+import type { ForSteps } from "./steps";
+
+/** The lines of the proposal; none where nothing placed is joined. */
+export function proposedLines(plan: ForSteps, coating: readonly CoatLine[]): StepLine[] {
+  const { space, joints, parts } = plan;
+  if (!joints.some((j) => j.placed && j.placed.crossings.length > 0)) return [];
+  const all = kindsOf(space, joints, parts);
+  const groups = supported(driveable(groupsOf(all, joints), all.kinds), all.kinds);
+  const lines = [
+    cutting(all.kinds, plan),
+    ...coating.filter((c) => c.pieces.size > 0).map((c) => coatingStep(c, all.kinds, plan)),
+    ...groups.map((g) => building(g, all.kinds, plan)),
+    ...lining(plan),
+    ...filling(plan),
+  ];
+  return withCoats(lines);
+}
+
+/** Groups in which what would stand in the way of a drill comes after what is driven there, where nothing leans on it before. */
+function driveable(groups: readonly Group[], kinds: readonly Kind[]): readonly Group[] {
+  const list = groups.map((g) => ({ ...g, kinds: [...g.kinds] }));
+  const at = (k: number): number => list.findIndex((g) => g.kinds.includes(k));
+  kinds.forEach((kind, k) => {
+    for (const other of kind.before) {
+      const [own, blocks] = [at(k), at(other)];
+      const group = list[blocks]!;
+      if (blocks >= own || kinds[other]!.before.has(k) || group.is === "apart") continue;
+      const leans = list
+        .slice(blocks, own + 1)
+        .some((g) =>
+          g.kinds.some((o) => o !== other && (kinds[o]!.on.has(other) || kinds[o]!.into.has(other))),
+        );
+      if (leans) continue;
+      group.kinds.splice(group.kinds.indexOf(other), 1);
+      list.splice(own + 1, 0, { kinds: [other], is: kinds[other]!.on.size > 0 ? "laid" : "joined" });
+    }
+  });
+  return list.filter((g) => g.kinds.length > 0);
+}
+
+/** Groups in which a thing that can neither stand nor be joined to anything yet waits for what it is joined to. */
+function supported(groups: readonly Group[], kinds: readonly Kind[]): Group[] {
+  const list = groups.map((g) => [...g.kinds]);
+  for (let n = 0; n < list.length; n++)
+    for (const k of [...list[n]!]) {
+      const { onFloor, inner, joined, on } = kinds[k]!;
+      const there = new Set(list.slice(0, n + 1).flat());
+      there.delete(k);
+      if (onFloor || inner || joined.size === 0 || [...joined, ...on].some((j) => there.has(j))) continue;
+      const later = list.findIndex((g, m) => m > n && g.some((j) => joined.has(j)));
+      if (later < 0) continue;
+      list[n]!.splice(list[n]!.indexOf(k), 1);
+      list[later]!.push(k);
+    }
+  return list.flatMap((own, n) =>
+    own.length > 0 ? [{ is: groups[n]!.is, kinds: own.sort((a, b) => a - b) }] : [],
+  );
+}
+
+const NOTHING = {
+  entry: undefined,
+  uses: [],
+  coats: [],
+  lines: [],
+  takes: undefined,
+  wait: undefined,
+  people: undefined,
+} as const;
+
+const at = ({ settings, loaded }: ForSteps): StepLine["at"] =>
+  settings.at ?? { file: loaded.files[0]!.file, start: 0, end: 0 };
+
+function cutting(kinds: readonly Kind[], plan: ForSteps): StepLine {
+  const fits = kinds.filter((k) => k.toFit).map((k) => theKind(k));
+  const title = fits.length > 0 ? `Cut every piece but ${allOf(fits)}` : "Cut every piece";
+  return { ...NOTHING, at: at(plan), title };
+}
+
+/** `Coat the sides and ends with outdoor-oil, and let it dry`; the wait is what its coats take to dry. */
+function coatingStep(line: CoatLine, kinds: readonly Kind[], plan: ForSteps): StepLine {
+  const things = line.entry.things.map((t) => stepThing(t, plan.space, plan.scope));
+  const words = things.map((t) => {
+    const kind = kinds.find((k) => k.names.length === 1 && k.names[0] === t.words);
+    return kind ? theKind(kind) : `the ${plain(t.words)}`;
+  });
+  const twice = line.coats === 1 ? "" : line.coats === 2 ? " twice" : ` ${line.coats} times`;
+  const minutes = line.dries && Math.ceil(line.dries.minutes * line.coats);
+  return {
+    ...NOTHING,
+    at: at(plan),
+    title: `Coat ${allOf(words)} with ${line.finish}${twice}, and let it dry`,
+    coats: things.map((t) => ({ ...t, line, coats: line.coats })),
+    wait: minutes === undefined ? undefined : exactly(TIME, fraction.rational(minutes)),
+  };
+}
+
+function building({ kinds: list, is }: Group, kinds: readonly Kind[], plan: ForSteps): StepLine {
+  const own = list.map((k) => kinds[k]!);
+  const uses = own.flatMap((k) => thingsOf(k, plan));
+  return { ...NOTHING, at: at(plan), title: titleOf(own, is, boxOf(own, plan)), uses };
+}
+
+/** The box that all of these make, by its name. */
+function boxOf(own: readonly Kind[], { boxes, space, scope }: ForSteps): string | undefined {
+  const pieces = new Set(own.flatMap((k) => k.pieces));
+  return boxes.find(({ declared }) => {
+    const walls = wallsOf(declared, space, scope);
+    return walls.length > 0 && walls.every((i) => pieces.has(i));
+  })?.name;
+}
+
+const thingsOf = ({ names }: Kind, { space }: ForSteps): StepThing[] =>
+  names.map((name) => ({
+    words: name,
+    name,
+    thing: undefined,
+    pieces: space.named.get(name) ?? [],
+    parts: [],
+  }));
+
+function titleOf(own: readonly Kind[], is: Group["is"], box: string | undefined): string {
+  const these = allOf(own.map(theKind));
+  const bare = allOf(own.map((k) => spoken(k)));
+  const [only] = own;
+  if (is === "ends") return `Build the frames of ${bare}, each by itself`;
+  if (is === "frame") return `Build the frame of ${bare}`;
+  if (is === "joined") return `Add ${these}`;
+  if (is === "fit") return `Mark ${these} in place, cut to fit and fasten`;
+  if (is === "apart") {
+    const one = box ? `the ${plain(box)}` : own.length === 1 ? these : undefined;
+    return one ? `Build ${one}${only?.onFloor ? "" : ", by itself"}` : `Put together ${these}`;
+  }
+  if (own.length === 1 && only?.inner && only.copies > 0) return `Build ${these}, and set in place`;
+  if (is === "laid") return own.some((k) => k.on.size > 0) ? `Lay ${these}` : `Set up ${these}`;
+  return is === "hung" ? `Add ${these}` : `Put ${these} in place`;
+}
+
+function lining(plan: ForSteps): StepLine[] {
+  return plan.loaded.files[0]!.tree.entries.flatMap((entry): StepLine[] => {
+    if (entry.kind !== "line") return [];
+    const boxes = entry.things.flatMap((t) => plan.boxes.find((b) => b.name === t.name.text) ?? []);
+    if (boxes.length === 0) return [];
+    const lines = boxes.map(
+      (b): StepThing => ({ words: b.name, name: b.name, thing: undefined, pieces: [], parts: [] }),
+    );
+    const title = `Line ${allOf(boxes.map((b) => `the ${plain(b.name)}`))} with ${entry.with.text}`;
+    return [{ ...NOTHING, at: at(plan), title, lines }];
+  });
+}
+
+function filling(plan: ForSteps): StepLine[] {
+  const filled = plan.boxes.filter((b) => b.fill && b.placed);
+  if (filled.length === 0) return [];
+  const title = `Fill ${allOf(filled.map((b) => `the ${plain(b.name)}`))} in the place where it will stay`;
+  return [{ ...NOTHING, at: at(plan), title }];
+}
+
+const plain = (name: string): string => name.replaceAll("-", " ");
+
+/** `legs`, `floor boards`, `cap`: one name of a thing, and more than one of it where more stand. */
+function spoken({ names, pieces, copies }: Kind): string {
+  const many = (copies > 0 ? copies : pieces.length) > 1;
+  return allOf(names.map((n) => (many ? plural(plain(n)) : plain(n))));
+}
+const theKind = (kind: Kind): string => `the ${spoken(kind)}`;
+
+function plural(word: string): string {
+  if (/(?:[sxz]|ch|sh)$/.test(word)) return `${word}es`;
+  if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}ies`;
+  if (/l[f]$/.test(word)) return `${word.slice(0, -1)}ves`;
+  return `${word}s`;
+}
+
+const allOf = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;

@@ -1,0 +1,117 @@
+/** The order that is proposed for a plan without steps. */
+import { describe, expect, test } from "vitest";
+import { applied, countOf } from "../checks/curing";
+import { run } from "../checks/plans";
+import { beside, SAMPLES, shownSteps, withoutSteps } from "./plans";
+
+const stripped = (name: string): string => withoutSteps(SAMPLES.find((s) => s.name === name)!.text);
+
+describe.each(SAMPLES)("of $name", ({ text }) => {
+  const bare = withoutSteps(text);
+  const before = beside(bare);
+  const hint = before.problems.find((p) => p.code === "never-assembled");
+
+  test("the cure writes it, and then nothing is left unused and nothing grave is new", () => {
+    if (before.worked.steps.steps.filter((s) => s.joints.length + s.glues.length > 0).length < 2) return;
+    expect(hint?.class).toBe("hint");
+    const after = beside(applied(bare, hint!.cures[0]!.edits));
+    expect(after.worked.steps.proposed).toBe(false);
+    expect(shownSteps(after)).toEqual(shownSteps(before));
+    expect(after.problems.map((p) => p.code)).toEqual([]);
+  });
+
+  test("a comment or a note changes nothing of it", () => {
+    const more = `${bare}\n# a word to oneself\nnote Mind the dog.\n`;
+    expect(shownSteps(beside(more))).toEqual(shownSteps(before));
+  });
+});
+
+test("the short ends first, then the long sides, then what lies on them, from below upwards", () => {
+  expect(shownSteps(beside(stripped("salad-trough.sawbuck")))).toMatchInlineSnapshot(`
+    [
+      "1. Cut every piece",
+      "2. Coat the sides, the ends, the legs and the cap with outdoor-oil twice, and let it dry",
+      "3. Build the frames of legs, ends and end ledgers, each by itself: 4 leg, 4 end, 2 end-ledger; 22 screws",
+      "4. Add the sides and the ledgers: 4 side, 2 ledger; 32 screws",
+      "5. Lay the floor boards and the end floors: 10 floor-board, 2 end-floor; 46 screws",
+      "6. Lay the cap: 2 cap-side, 2 cap-end; 8 screws",
+      "7. Line the trough with pond-liner",
+      "8. Fill the trough in the place where it will stay",
+    ]
+  `);
+});
+
+test("what hangs together by itself is built first, what is cut to fit comes last", () => {
+  expect(shownSteps(beside(stripped("potting-bench.sawbuck")))).toMatchInlineSnapshot(`
+    [
+      "1. Cut every piece",
+      "2. Build the bin, by itself: 6 bin-floor, 4 bin-post, 2 bin-side, 2 bin-end, 2 bin-cleat; 48 screws",
+      "3. Build the frames of posts and short rails, each by itself: 4 post, 4 short-rail; 16 screws",
+      "4. Add the long rails: 4 long-rail; 16 screws",
+      "5. Lay the shelf slats: 10 shelf-slat; 40 screws",
+      "6. Lay the bench top: 1 bench-top; 14 screws",
+      "7. Lay the tray: 4 lip; 4 screws; 4 glued",
+      "8. Fill the bin in the place where it will stay",
+    ]
+  `);
+  expect(shownSteps(beside(stripped("school-gate.sawbuck")))).toMatchInlineSnapshot(`
+    [
+      "1. Cut every piece but the brace",
+      "2. Coat the pickets, the rails and the brace with outdoor-oil twice, and let it dry",
+      "3. Build the frame of pickets and rails: 8 picket, 2 rail; 32 screws",
+      "4. Mark the brace in place, cut to fit and fasten: 1 brace; 8 screws",
+    ]
+  `);
+});
+
+test("what would stand in the way of a drill comes after it", () => {
+  expect(shownSteps(beside(stripped("tree-seat.sawbuck")))).toMatchInlineSnapshot(`
+    [
+      "1. Cut every piece",
+      "2. Coat the slats and the side slats with outdoor-oil twice, and let it dry",
+      "3. Build the frames of inner legs and inner side rails, each by itself: 4 inner-leg, 2 inner-side-rail; 8 screws",
+      "4. Add the inner rails: 2 inner-rail; 8 screws",
+      "5. Build the frames of outer legs and rails, each by itself: 4 outer-leg, 2 rail; 8 screws",
+      "6. Add the side rails: 2 side-rail; 8 screws",
+      "7. Lay the slats and the side slats: 20 slat, 10 side-slat; 120 screws",
+      "8. Build the collar, and set in place: 6 collar-board; 12 glued",
+    ]
+  `);
+});
+
+test("a thing on a wall is built all the same", () => {
+  const shelf = `part board of 1x8, length 30"
+part cleat of 1x2, length 30"
+place board across, flat, 48" up, 0 from left, 0 from front
+place cleat across, on edge, under board, flush with left of board, flush with back of board
+fasten board into cleat edge, 3 #8 x 1-5/8" along it
+`;
+  expect(shownSteps(run(shelf))).toMatchInlineSnapshot(`
+    [
+      "1. Cut every piece",
+      "2. Put together the board and the cleat: 1 board, 1 cleat; 3 screws",
+    ]
+  `);
+});
+
+test("none where nothing placed is joined", () => {
+  expect(run('part leg 4 of 2x4, length 20"\nplace leg upright, on floor').worked.steps.steps).toEqual([]);
+  expect(run('part leg 4 of 2x4, length 20"').worked.steps.steps).toEqual([]);
+  expect(run("").worked.steps).toMatchObject({ steps: [], proposed: true });
+});
+
+test("no hint while the plan has a mistake, or where there is no order to speak of", () => {
+  const pair = `plan A
+part rail of 2x4, length 30"
+part slat of 1x4, length 12"
+place rail across, flat, on floor
+place slat front to back, flat, on rail, 9" in from left of rail, flush with front of rail
+fasten slat into rail, 2 #8 x 1-5/8" at each crossing
+`;
+  expect(countOf("never-assembled", pair)).toBe(0);
+  const bench = stripped("potting-bench.sawbuck");
+  expect(beside(bench).problems.map((p) => p.code)).toEqual(["never-assembled"]);
+  expect(beside(bench.replace("part lip of", "part lipp of")).problems.map((p) => p.code)).not.toContain(
+    "never-assembled",
+  );
+});

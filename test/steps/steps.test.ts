@@ -1,0 +1,200 @@
+/** The steps of a plan worked out: every piece and every screw in one of them, and what they ask of hands. */
+import { describe, expect, test } from "vitest";
+import { run } from "../checks/plans";
+import { beside, SAMPLES, shownSteps, withoutSteps } from "./plans";
+
+const STAND = `part leg of 2x4, length 20"
+part rail of 1x6, length 30"
+part slat of 1x4, length 13-1/2"
+place leg upright, wide face front, on floor, at each corner of 30" x 12"
+place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs
+place rail across, on edge, behind legs, flush with left of legs, flush with top of legs
+place slat front to back, flat, on rails, flush with front of rails, 4" in from left of legs, 4 across, 2" apart
+fasten rail into leg, 2 #8 x 1-5/8" at each crossing
+fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing
+`;
+
+const bothWays = SAMPLES.flatMap(({ name, text }) => [
+  { name, text },
+  { name: `${name}, as proposed`, text: withoutSteps(text) },
+]);
+
+describe.each(bothWays)("of $name", ({ text }) => {
+  const { worked } = beside(text);
+  const { steps, never, stepOf } = worked.steps;
+
+  test("every placed piece is new in just one step", () => {
+    const fresh = steps.flatMap((s) => [...s.fresh]).sort((a, b) => a - b);
+    expect(fresh).toEqual([...worked.space.pieces.keys()]);
+    expect(never).toEqual({ pieces: [], parts: [] });
+    steps.forEach((s, n) => {
+      for (const i of s.fresh) expect(stepOf[i]).toBe(n);
+    });
+  });
+
+  test("every screw is driven in just one step, and none before its pieces are there", () => {
+    for (const joint of worked.joints) {
+      const driven = steps.flatMap((s, n) =>
+        [...s.joints, ...s.glues].filter((d) => d.joint === joint).map((d) => ({ ...d, n })),
+      );
+      const screws = driven.flatMap((d) => [...d.screws]).sort((a, b) => a - b);
+      expect(screws).toEqual([...(joint.placed?.screws.keys() ?? [])]);
+      expect(driven.flatMap((d) => [...d.crossings]).length).toBe(joint.placed?.crossings.length ?? 0);
+      const sum = driven.reduce((all, d) => all + (d.count ?? 0), 0);
+      if (joint.count.state === "known") expect(sum).toBe(joint.count.value);
+      for (const { crossings, n } of driven)
+        for (const { first, through, into } of crossings) {
+          const at = [first, ...through, into].map((i) => stepOf[i]!);
+          expect(Math.max(...at)).toBe(n);
+        }
+    }
+  });
+
+  test("every check of corners comes when all it measures is there", () => {
+    for (const [n, step] of steps.entries())
+      for (const { pieces } of step.squares) expect(Math.max(...pieces.map((i) => stepOf[i]!))).toBe(n);
+  });
+});
+
+describe("what a step uses", () => {
+  test("a name takes what no step before has taken, a narrowed one only what it chooses", () => {
+    const plan = run(
+      `${STAND}step One side\n  uses front legs and front rail\nstep The other\n  uses legs and rail\nstep The slats\n  uses slats\n`,
+    );
+    expect(shownSteps(plan)).toEqual([
+      "1. One side: 2 leg, 1 rail; 4 screws",
+      "2. The other: 2 leg, 1 rail; 4 screws",
+      "3. The slats: 4 slat; 8 screws",
+    ]);
+    expect(plan.worked.steps.steps[1]!.again).toHaveLength(3);
+    expect(plan.worked.steps.steps[2]!.standing).toHaveLength(2);
+  });
+
+  test("a joint is split over the steps that bring its pieces", () => {
+    const plan = run(`${STAND}step A\n  uses leg\nstep B\n  uses front rail\nstep C\n  uses rail and slat\n`);
+    expect(shownSteps(plan)).toEqual([
+      "1. A: 4 leg",
+      "2. B: 1 rail; 4 screws",
+      "3. C: 1 rail, 4 slat; 12 screws",
+    ]);
+  });
+
+  test("before placing, a joint belongs to the step in which all its parts are there", () => {
+    const plan = run(
+      'part leg 4 of 2x4, length 20"\npart rail 2 of 1x6, length 30"\nfasten rail face into leg face, 2 #8 x 1-5/8" at each end\nstep Cut\n  uses leg\nstep Join\n  uses rail\n',
+    );
+    expect(shownSteps(plan)).toEqual(["1. Cut: leg", "2. Join: rail; 8 screws"]);
+  });
+
+  test("nothing is told as never used while a step cannot be read", () => {
+    for (const clause of ["uses", "uses lag", "uses leg and and"]) {
+      const { worked, problems } = run(`${STAND}step Do it\n  ${clause}\n`);
+      expect(worked.steps.never).toEqual({ pieces: [], parts: [] });
+      expect(problems.map((p) => p.code)).not.toContain("never-assembled");
+    }
+  });
+
+  test("coats are dealt to the steps that lay them", () => {
+    const oil = "finish oil, dries 12 h, 3 coats\ncoat leg with oil\n";
+    const steps = (n: number): string => "step Oil\n  coats leg\n  wait 2 days\n".repeat(n);
+    const coats = (n: number): number[] =>
+      run(`${STAND}${oil}${steps(n)}`).worked.steps.steps.flatMap((s) => s.coats.map((c) => c.coats));
+    expect(coats(1)).toEqual([3]);
+    expect(coats(2)).toEqual([2, 1]);
+    expect(coats(3)).toEqual([1, 1, 1]);
+  });
+});
+
+describe("what is lifted", () => {
+  const lifts = (text: string) =>
+    run(text).worked.steps.steps.map(
+      ({ lift }) => lift && `${lift.is} ${lift.pieces.length} ${lift.kg.toFixed(2)}`,
+    );
+
+  test("new pieces one by one, and what stands on the floor not at all", () => {
+    const [frame, slats] = lifts(`${STAND}step A\n  uses leg and rail\nstep B\n  uses slat\n`);
+    expect(frame).toMatch(/^piece 1 /);
+    expect(slats).toMatch(/^piece 1 /);
+  });
+
+  test("what was joined before and ends up higher", () => {
+    const [top, legs] = lifts(`${STAND}step A\n  uses rail and slat\nstep B\n  uses leg\n`);
+    expect(top).toMatch(/^piece 1 /);
+    expect(legs).toMatch(/^unit 6 /);
+  });
+});
+
+describe("limits", () => {
+  const found = (text: string, code: string): number =>
+    run(text).problems.filter((p) => p.code === code).length;
+  const oil = (wait: string): string =>
+    `${STAND}finish oil, dries 12 h\ncoat leg with oil\nstep Oil\n  coats leg\n${wait}step Go on\n  uses leg and rail and slat\n`;
+
+  test.each([
+    ["", 1],
+    ["  wait 11.9 h\n", 1],
+    ["  wait 12 h\n", 0],
+    ["  wait 11 h\nstep Sweep\n  takes 1 h\n", 0],
+    ["  wait 11 h\nstep Sweep\n  takes 50 min\n", 1],
+    // How long it takes is not said: nothing is known of the time between.
+    ["step Sweep\n", 0],
+  ])("a finish that dries 12 h, with %j", (wait, n) => {
+    expect(found(oil(wait), "wait-missing")).toBe(n);
+  });
+
+  test("a finish that says no time is looked up by its name, and left alone where it is unknown", () => {
+    expect(
+      found(oil("").replaceAll("oil", "exterior-paint").replace(", dries 12 h", ""), "wait-missing"),
+    ).toBe(1);
+    expect(found(oil("").replace(", dries 12 h", ""), "wait-missing")).toBe(0);
+  });
+
+  test("glue that screws hold too may be worked on at once", () => {
+    const glued = STAND.replace("fasten slat", "glue rail to leg\nfasten slat");
+    expect(found(`${glued}step A\n  uses leg and rail\nstep B\n  uses slat\n`, "wait-missing")).toBe(0);
+  });
+
+  test.each([
+    ['3/8"', 1],
+    ['1/2"', 0],
+  ])("a gap of %s between what is oiled late", (gap, n) => {
+    const text = `part batten of 1x2, length 12"
+part slat of 1x4, length 30"
+place batten front to back, flat, on floor, 0 from left, 0 from front
+place slat across, flat, on batten, flush with left of batten, flush with front of batten, 2 deep, ${gap} apart
+finish oil, dries 12 h
+coat slat with oil
+step Lay them
+  uses batten and slat
+step Oil them
+  coats slat
+`;
+    expect(found(text, "cannot-reach")).toBe(n);
+  });
+
+  test("indoors wood may stay bare where other wood lies on it", () => {
+    const text = (where: string): string =>
+      `plan A\n  ${where}\n${STAND}finish oil, dries 12 h\ncoat leg with oil\nstep A\n  uses leg and rail and slat\nstep B\n  coats leg\n`;
+    expect(found(text("outdoors"), "finish-after-cover")).toBe(1);
+    expect(found(text("indoors"), "finish-after-cover")).toBe(0);
+  });
+
+  test("a second coat may cover what the first has reached", () => {
+    const text = `plan A\n  outdoors\n${STAND}finish oil, dries 1 h, 2 coats\ncoat leg with oil\nstep A\n  coats leg\n  wait 1 h\nstep B\n  uses leg and rail and slat\nstep C\n  coats leg\n`;
+    expect(found(text, "finish-after-cover")).toBe(0);
+  });
+
+  test("what stands on the floor, or lies on what is there, may be used before what it is joined to", () => {
+    expect(
+      found(`${STAND}step A\n  uses leg\nstep B\n  uses rail\nstep C\n  uses slat\n`, "step-uses-later"),
+    ).toBe(0);
+    expect(
+      found(`${STAND}step A\n  uses rail\nstep B\n  uses leg\nstep C\n  uses slat\n`, "step-uses-later"),
+    ).toBe(1);
+  });
+
+  test("what a later step names again was only cut or tried", () => {
+    const text = `${STAND}step Cut the rails\n  uses rail\nstep B\n  uses leg and rail\nstep C\n  uses slat\n`;
+    expect(found(text, "step-uses-later")).toBe(0);
+  });
+});
