@@ -43,7 +43,7 @@ export function evaluate(file: string, text: string, read: Reader, options: Load
 
 /** The shop sheet of an evaluated plan, as plain data. `named` tells how files are named on it; unsaid, as they were read. */
 export const sheetOf = (e: Evaluated, named = (file: string): string => file): SheetData =>
-  gather(e.worked, e, named);
+  gather(e.worked, e, named, wordsIn("en"));
 
 /** The same plan with its lengths shown in other units, to the usual marks of a tape; the plan itself stays as it is. */
 export const inUnits = (e: Evaluated, system: "inches" | "millimetres"): Evaluated => ({

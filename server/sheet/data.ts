@@ -239,6 +239,22 @@ export interface ShoppingRow {
   readonly note: string;
 }
 
+export interface SheetLoad {
+  /** Boards and sheets. */
+  readonly count: number;
+  /** The longest side of any of them. */
+  readonly longest: Marked | null;
+  /** All of them, in both systems; null where the weight of some is not known. */
+  readonly weight: string | null;
+}
+
+export interface SheetWeight {
+  /** Kilograms. */
+  readonly kg: number;
+  /** In both systems. */
+  readonly text: string;
+}
+
 export interface Shopping {
   readonly rows: readonly ShoppingRow[];
   /** What is taken from the pile: "2 of 41" 2x4". */
@@ -250,11 +266,7 @@ export interface Shopping {
   /** Things whose price is not known, so that the total leaves them out. */
   readonly withoutPrice: readonly string[];
   /** Boards and sheets to carry home; null where none are bought. */
-  readonly carry: {
-    readonly count: number;
-    readonly longest: Marked | null;
-    readonly weight: string | null;
-  } | null;
+  readonly carry: SheetLoad | null;
 }
 
 export interface FastenerRow {
@@ -277,6 +289,13 @@ export interface SheetBox {
   readonly name: string;
   readonly rows: readonly { readonly label: string; readonly value: string }[];
   readonly caution: string;
+}
+
+export interface SheetCare {
+  /** A sentence or two. */
+  readonly text: string;
+  /** Where it comes from; empty for common practice. */
+  readonly source: string;
 }
 
 export interface SheetData {
@@ -308,19 +327,25 @@ export interface SheetData {
   readonly boxes: readonly SheetBox[];
   /** The builder's own rules and how they came out. */
   readonly musts: readonly { readonly rule: string; readonly because: string; readonly state: string }[];
+  /** In the order they are taken up. */
   readonly tools: readonly SheetTool[];
+  /** For holes and heads. */
   readonly bits: readonly SheetBit[];
   /** What is really measured on the boards before they are bought. */
   readonly yard: readonly SheetYard[];
+  /** One for each coat line. */
   readonly finishes: readonly SheetFinish[];
+  /** One for each box that is lined. */
   readonly linings: readonly SheetLining[];
   /** Of one copy, dry; null when the weight of some piece is not known. */
-  readonly weight: { readonly kg: number; readonly text: string } | null;
+  readonly weight: SheetWeight | null;
   /** The order of work: the plan's own steps, or those that follow from its joints. */
   readonly steps: readonly SheetStep[];
+  /** The plan gives no steps: these follow from its joints. */
   readonly stepsProposed: boolean;
   /** Work that is done in one go, and what is waited for after it. */
   readonly sittings: readonly SheetSitting[];
-  readonly care: readonly { readonly text: string; readonly source: string }[];
+  /** What the thing wants after it is built. */
+  readonly care: readonly SheetCare[];
   readonly cautions: readonly { readonly text: string; readonly source: string }[];
 }

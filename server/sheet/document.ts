@@ -61,6 +61,8 @@ export interface Terms {
   readonly kind: "terms";
   /** Side by side, read down the first; unsaid, one. */
   readonly columns?: 2;
+  /** The words are as light as what they stand in; unsaid, they are heavy. */
+  readonly light?: true;
   readonly rows: readonly { readonly label: string; readonly words: Words }[];
 }
 

@@ -11,6 +11,7 @@ import {
   type DrawingOptions,
   drawExploded,
   drawSmall,
+  drawStep,
   drawView,
   highest,
   type Side,
@@ -50,6 +51,10 @@ export function sceneIn(worked: Worked): Scene {
     numbers.push(...start, ...direction);
   }
   for (const [id, unit] of unitsOf(worked)) words.push(id, unit);
+  for (const { title, fresh } of worked.steps.steps) {
+    words.push(title);
+    numbers.push(fresh.length, ...fresh);
+  }
   return { words, numbers };
 }
 
@@ -74,6 +79,21 @@ export function* sheetDrawings(worked: Worked): Generator<SheetDrawing | undefin
   yield { kind: "apart", of: "", drawing: yield* scene.draw("apart") };
   for (const name of scene.assemblies.keys())
     yield { kind: "turned", of: name, drawing: yield* scene.draw("turned", name, { highest: ALONE }) };
+  for (const step of stepScenes(worked))
+    yield { kind: "step", of: String(step.number), drawing: yield* drawStep({ all: scene.pieces, ...step }) };
+}
+
+/** For each step in which a piece is new: what stands after it. Of very many pieces, no step is drawn. */
+function stepScenes({ steps: { steps }, pieces: { all } }: Worked) {
+  if (all.length > MOST_IN_STEPS) return [];
+  const standing = new Set<string>();
+  return steps.flatMap(({ fresh, title }, i) => {
+    const ids = new Set(fresh.map((n) => all[n]!.id));
+    for (const id of ids) standing.add(id);
+    return ids.size === 0
+      ? []
+      : [{ number: i + 1, title: `${i + 1}. ${title}`, standing: new Set(standing), fresh: ids }];
+  });
 }
 
 /** One drawing of the whole, or of an assembly by its name; in words why there is none. */
@@ -128,6 +148,9 @@ function braceBehind({ space }: Worked): boolean {
 
 /** Sine of the least slant of a brace: about 15°. */
 const SLANT = 0.25;
+
+/** Each step is drawn anew with all that stands: beyond so many pieces that takes long, and shows little. */
+const MOST_IN_STEPS = 400;
 
 /** mm of paper for an assembly on its own. */
 const ALONE = 85;

@@ -2,7 +2,7 @@
 import { fromWords } from "../checks/set-out-words";
 import { type At, ifKnown } from "../plan";
 import type { Display } from "../units";
-import { type MarkedFrom, setOutOf, squareChecks, type Worked } from "../worked";
+import { type MarkedFrom, type SquareCheck, setOutOf, squareChecks, type Worked } from "../worked";
 import type { Place, SheetData, SheetJoint, SheetMarks, SheetPiece, SheetSquare } from "./data";
 import { holesOf, screwWords } from "./gather-work";
 import type { Identities } from "./identity";
@@ -79,24 +79,24 @@ const marksOf = (from: MarkedFrom, display: Display): SheetMarks => ({
   words: fromWords(from, display),
 });
 
-export function squareRows(worked: Worked): SheetSquare[] {
-  const { display } = worked.settings;
-  return squareChecks(worked).map(({ of, name, diagonal, sides, count }) => {
-    const copies = count > 1 ? `, each of ${count}` : "";
-    const words = {
-      ring: `${name}${copies}, from outside corner to outside corner`,
-      box: `${name}, inside, at the rim`,
-      feet: "the feet, from outside corner to outside corner on the floor",
-    };
-    return {
-      of,
-      name,
-      diagonal: marked(ofMm(diagonal), display),
-      sides: [marked(ofMm(sides[0]), display), marked(ofMm(sides[1]), display)],
-      count,
-      words: words[of],
-    };
-  });
+export const squareRows = (worked: Worked): SheetSquare[] =>
+  squareChecks(worked).map((check) => squareRow(check, worked.settings.display));
+
+export function squareRow({ of, name, diagonal, sides, count }: SquareCheck, display: Display): SheetSquare {
+  const copies = count > 1 ? `, each of ${count}` : "";
+  const words = {
+    ring: `${name}${copies}, from outside corner to outside corner`,
+    box: `${name}, inside, at the rim`,
+    feet: "the feet, from outside corner to outside corner on the floor",
+  };
+  return {
+    of,
+    name,
+    diagonal: marked(ofMm(diagonal), display),
+    sides: [marked(ofMm(sides[0]), display), marked(ofMm(sides[1]), display)],
+    count,
+    words: words[of],
+  };
 }
 
 /** Why there is no drawing, or which parts are not on it. */

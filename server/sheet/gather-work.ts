@@ -7,9 +7,8 @@ import { ifKnown } from "../plan";
 import { structuralCaution } from "../trade";
 import { bothLengths, type Display, lengthText, moneyText, type Quantity, quantityText } from "../units";
 import { floorShare, type Joint, type Worked } from "../worked";
-import type { FastenerRow, SheetBox, SheetData, SheetRing, Shopping, ShoppingRow } from "./data";
+import type { FastenerRow, SheetBox, SheetRing, Shopping, ShoppingRow } from "./data";
 import { carryOf } from "./gather-shop";
-import type { Identities } from "./identity";
 import { both, soldLength } from "./marks";
 
 export function shoppingOf(worked: Worked): Shopping {
@@ -144,45 +143,6 @@ export function boxRows(worked: Worked): SheetBox[] {
     return { name: box.name, rows, caution: structuralCaution.value.text };
   });
 }
-
-/** The steps; a part is named with its marks, `B side`. */
-export function stepsOf({ loaded, parts }: Worked, { rowsOf }: Identities): SheetData["steps"] {
-  const main = loaded.files[0]!;
-  const named = (name: string): string => {
-    const part = parts.get(name);
-    const marks = (part ? rowsOf(part) : []).map(({ mark }) => mark);
-    return marks.length > 0 ? `${marks.join(" and ")} ${name}` : name;
-  };
-  const words = (things: readonly { name: { text: string } }[]) =>
-    things.map((t) => named(t.name.text)).join(", ");
-  return main.tree.entries
-    .flatMap((entry) => {
-      if (entry.kind !== "step") return [];
-      const lines = entry.clauses.flatMap((c) => {
-        if (c.kind === "uses") return [`uses ${words(c.things)}`];
-        if (c.kind === "coats") return [`coats ${words(c.things)}`];
-        if (c.kind === "takes" || c.kind === "wait" || c.kind === "people")
-          return [main.tree.text.slice(c.start, c.end)];
-        return [];
-      });
-      return [{ ...NOTHING_YET, title: entry.title.text, lines }];
-    })
-    .map((step, i) => ({ ...step, number: i + 1 }));
-}
-const NOTHING_YET = {
-  fresh: [],
-  joins: [],
-  coats: [],
-  linings: [],
-  fit: [],
-  square: [],
-  tools: [],
-  people: null,
-  takes: null,
-  wait: null,
-  lift: "",
-  place: null,
-} as const;
 
 /** `pilot 1/8", clearance 3/16"`: the holes to drill for a joint; nothing when none is asked for. */
 export function holesOf(joint: Joint, display: Display): string {

@@ -6,15 +6,23 @@ import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
 import type { SheetData, SheetProblem } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
+import { finishRows, liningRows } from "./gather-coats";
 import { cutGroups } from "./gather-cuts";
 import { shopOf } from "./gather-shop";
 import { jointRows, notDrawn, overallOf, pieceRows, squareRows } from "./gather-space";
-import { boxRows, fastenerRows, ringRows, shoppingOf, stepsOf } from "./gather-work";
+import { sittingRows, stepRows } from "./gather-steps";
+import { boxRows, fastenerRows, ringRows, shoppingOf } from "./gather-work";
 import { identitiesOf } from "./identity";
 import { placer } from "./marks";
+import type { SheetWords } from "./words";
 
 /** The sheet of a plan. `named` tells how a file is named on it. */
-export function gather(worked: Worked, judged: Judged, named: (file: string) => string): SheetData {
+export function gather(
+  worked: Worked,
+  judged: Judged,
+  named: (file: string) => string,
+  words: SheetWords,
+): SheetData {
   const { settings, loaded } = worked;
   const { display } = settings;
   const place = placer(loaded.files, named);
@@ -74,11 +82,11 @@ export function gather(worked: Worked, judged: Judged, named: (file: string) => 
       state: mustState(m, worked),
     })),
     ...shop,
-    finishes: [],
-    linings: [],
-    steps: stepsOf(worked, identities),
-    stepsProposed: false,
-    sittings: [],
+    finishes: finishRows(worked, identities, place, words),
+    linings: liningRows(worked, place, words),
+    steps: stepRows(worked, identities, place, words),
+    stepsProposed: worked.steps.proposed,
+    sittings: sittingRows(worked, words),
     cautions: cautionsOf(worked).map(({ text, source }) => ({ text, source: documented(source) })),
   };
 }

@@ -17,7 +17,7 @@ export function blockHtml(block: Block, words: WriterWords): Child {
     case "terms":
       return element(
         "dl",
-        { class: block.columns && "columns" },
+        { class: block.light ? "light" : block.columns && "columns" },
         block.rows.map(({ label, words }) =>
           element("div", {}, element("dt", {}, label), element("dd", {}, wordsHtml(words))),
         ),

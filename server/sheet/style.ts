@@ -23,6 +23,8 @@ export const SHEET_STYLE = `
 .sheet dl div { display: flex; gap: 3mm; padding: 0.5mm 0; }
 .sheet dt { flex: 0 0 42mm; }
 .sheet dd { margin: 0; font-weight: bold; }
+.sheet .light dd { font-weight: normal; }
+.sheet .light dt { flex-basis: 30mm; }
 .sheet dl.columns, .sheet ul.columns { columns: 2 70mm; column-gap: 8mm; }
 .sheet dl.columns dt { flex-basis: 26mm; }
 
@@ -143,4 +145,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-Ujklv/gqzJVp4HUI4SVp8rDGjZn0no3lYRFmn2pMhk0=";
+export const SHEET_STYLE_HASH = "sha256-bTep7jTl0v0iIinDk05V+ZsdyhQhejK3hnbmP+YOckc=";

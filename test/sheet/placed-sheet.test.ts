@@ -148,7 +148,8 @@ describe("what is measured corner to corner", () => {
 });
 
 describe("the drawings of a sheet", () => {
-  const kinds = (list: readonly SheetDrawing[]) => list.map(({ kind, of }) => `${kind} ${of}`.trim());
+  const kinds = (list: readonly SheetDrawing[]) =>
+    list.filter(({ kind }) => kind !== "step").map(({ kind, of }) => `${kind} ${of}`.trim());
 
   it("come in order: turned, front, left, above, apart, then each assembly", () => {
     expect(kinds(drawingsOf(read(STAND)))).toEqual(["turned", "front", "left", "above", "apart"]);
@@ -156,6 +157,22 @@ describe("the drawings of a sheet", () => {
       "turned post",
       "turned sloping-floor",
     ]);
+  });
+
+  it("end with one for each step in which a piece is new, which is dark and bears its mark", () => {
+    const evaluated = sample("salad-trough.sawbuck");
+    const steps = drawingsOf(evaluated).filter(({ kind }) => kind === "step");
+    expect(steps.map(({ of }) => of)).toEqual(["3", "4", "5"]);
+    const dark = (n: number) =>
+      new Set(
+        steps[n]!.drawing.items.flatMap((i) => (i.kind === "path" && i.fill === "dark" ? [i.piece] : [])),
+      );
+    expect([...dark(0)].every((id) => /^(leg|end|end-ledger) \//.test(id ?? ""))).toBe(true);
+    expect([...dark(2)].every((id) => id?.startsWith("cap /"))).toBe(true);
+    const marks = (n: number) =>
+      steps[n]!.drawing.items.flatMap((i) => (i.kind === "text" ? [i.text] : [])).sort();
+    expect(marks(0)).toEqual(["A", "C", "E"]);
+    expect(marks(2)).toEqual(["H", "I"]);
   });
 
   it("draw straight views to one scale, or smaller where one does not fit", () => {
@@ -237,7 +254,9 @@ describe("the samples", () => {
 describe("a brace on the back", () => {
   it("has the back drawn too, and only then", () => {
     const kinds = (name: string) =>
-      drawingsOf(sample(name)).map(({ kind, of }) => `${kind}${of && ` ${of}`}`);
+      drawingsOf(sample(name))
+        .filter(({ kind }) => kind !== "step")
+        .map(({ kind, of }) => `${kind}${of && ` ${of}`}`);
     expect(kinds("school-gate.sawbuck")).toEqual(["turned", "front", "left", "above", "back", "apart"]);
     expect(kinds("salad-trough.sawbuck")).toEqual(["turned", "front", "left", "above", "apart"]);
   });

@@ -30,7 +30,7 @@ export const paragraph = (style: Paragraph["style"], words: Words, letters?: Wor
   ...(letters !== undefined && { letters }),
 });
 
-export const terms = (rows: Terms["rows"], more: Pick<Terms, "columns"> = {}): Terms | undefined =>
+export const terms = (rows: Terms["rows"], more: Pick<Terms, "columns" | "light"> = {}): Terms | undefined =>
   rows.length === 0 ? undefined : { kind: "terms", rows, ...more };
 
 export const list = (

@@ -113,11 +113,14 @@ function namesOf({ part, pieces }: SheetSetOut, words: SheetWords): string {
 }
 const MOST_NAMES = 2;
 
-export function squareSection({ square }: SheetData, words: SheetWords): Section[] {
+/** What no step tells to measure. */
+export function squareSection({ square, steps }: SheetData, words: SheetWords): Section[] {
+  const told = new Set(steps.flatMap((step) => step.square));
+  const all = square.map((row) => words.diagonals(row.words, row.diagonal.text, row.diagonal.other));
   return section("square", words.headings.square, [
     list(
       "bullets",
-      square.map((row) => ({ words: words.diagonals(row.words, row.diagonal.text, row.diagonal.other) })),
+      all.filter((said) => !told.has(said)).map((said) => ({ words: said })),
     ),
   ]);
 }

@@ -4,7 +4,7 @@ import type { Figure, Group, Section, Terms, Words } from "../document";
 import type { SheetDrawing } from "../drawings";
 import type { SheetWords } from "../words";
 import { list, paragraph, section, terms } from "./blocks";
-import { sentence, withMark } from "./names";
+import { sentence } from "./names";
 import { lineIn } from "./problems";
 
 export function stepSections(
@@ -41,7 +41,7 @@ function stepGroup(step: SheetStep, drawn: SheetDrawing | undefined, file: strin
     beside: true,
     ...(drawn.old && { old: true }),
   };
-  const told = terms(rowsOf(step, words));
+  const told = terms(rowsOf(step, words), { light: true });
   return {
     kind: "group",
     name: "step",
@@ -62,7 +62,12 @@ function rowsOf(step: SheetStep, words: SheetWords): Terms["rows"] {
   return [
     ...each(
       labels.fresh,
-      step.fresh.map(({ mark, part, count }) => `${withMark({ mark, label: part })}, ${words.pieces(count)}`),
+      step.fresh.map(
+        ({ mark, part, count }): Words => [
+          { text: mark, style: "strong" },
+          { text: ` ${part}, ${words.pieces(count)}` },
+        ],
+      ),
     ),
     ...each(
       labels.joins,

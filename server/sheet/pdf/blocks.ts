@@ -89,20 +89,32 @@ function paragraph({ style, words }: Paragraph, frame: Frame, parent: Tag, { pen
   });
 }
 
-function termsFlows({ rows, columns }: Terms, frame: Frame, parent: Tag, setting: Setting): readonly Slab[] {
-  if (columns === undefined) return termSlabs(rows, frame, parent, setting);
+function termsFlows(
+  { rows, columns, light }: Terms,
+  frame: Frame,
+  parent: Tag,
+  setting: Setting,
+): readonly Slab[] {
+  const style = light ? BODY : STRONG;
+  if (columns === undefined) return termSlabs(rows, style, frame, parent, setting);
   const width = (frame.width - COLUMN_GAP) / 2;
   const half = Math.ceil(rows.length / 2);
   const [left, right] = [rows.slice(0, half), rows.slice(half)].map((own, i) =>
-    termSlabs(own, { left: frame.left + i * (width + COLUMN_GAP), width }, parent, setting),
+    termSlabs(own, style, { left: frame.left + i * (width + COLUMN_GAP), width }, parent, setting),
   ) as [readonly Slab[], readonly Slab[]];
   const both = beside([pile(left), ...(right.length > 0 ? [pile(right)] : [])]);
-  return both.height <= setting.room ? [both] : termSlabs(rows, frame, parent, setting);
+  return both.height <= setting.room ? [both] : termSlabs(rows, style, frame, parent, setting);
 }
 
 const COLUMN_GAP = 6 * MM;
 
-function termSlabs(rows: Terms["rows"], frame: Frame, parent: Tag, { pen }: Setting): readonly Slab[] {
+function termSlabs(
+  rows: Terms["rows"],
+  style: Style,
+  frame: Frame,
+  parent: Tag,
+  { pen }: Setting,
+): readonly Slab[] {
   const { letters } = pen;
   const widest = Math.max(0, ...rows.map(({ label }) => widthsOf(label, BODY, letters).most));
   const label = Math.min(Math.max(widest, Math.min(LABEL, frame.width / 4)), frame.width * LABEL_SHARE);
@@ -117,7 +129,7 @@ function termSlabs(rows: Terms["rows"], frame: Frame, parent: Tag, { pen }: Sett
         lines: linesOf(term.label, BODY, label, letters),
         tag: pen.tag("Lbl", item),
       },
-      { ...body, lines: linesOf(term.words, STRONG, body.width, letters), tag: pen.tag("LBody", item) },
+      { ...body, lines: linesOf(term.words, style, body.width, letters), tag: pen.tag("LBody", item) },
     ];
     return row(stacks, { top: 0.4 * MM, bottom: 0.4 * MM, after: i === rows.length - 1 ? 2 * MM : 0 });
   });

@@ -5,4 +5,5 @@ export { type DrawnPiece, ofAssembly } from "./pieces";
 export { standardScale } from "./scale";
 export type { DrawnScrew } from "./screws";
 export { drawSmall } from "./small";
+export { drawStep } from "./step";
 export { highest, type Side } from "./views";

@@ -1,7 +1,10 @@
 /** The sheet's own words in English: every heading, label and sentence that is not a plan's. Other languages have the same keys. */
 
+import { ENGLISH_WORK } from "./english-work";
+
 export const ENGLISH = {
   tag: "en",
+  work: ENGLISH_WORK,
   /** `2 of 5`. */
   page: (page: number, of: number) => `${page} of ${of}`,
   tick: (what: string, done: string) => `${what}: ${done}`,

@@ -1,0 +1,31 @@
+/** What the sheet says of finishes, liners and steps, in English. */
+
+export const ENGLISH_WORK = {
+  hiddenLeftOut: (area: string) => `what lies on other wood is left out: ${area}`,
+  endGrain: (area: string) => `${area} of it is end grain, which drinks more`,
+  atLeast: (amount: string) => `or, where the finish goes farther, ${amount}`,
+  countedWhole: (parts: string) => `counted whole, since they stand nowhere: ${parts}`,
+  taken: (what: string) => `taken for granted: ${what}`,
+  tins: (tins: string) => `to buy: ${tins}`,
+  oneSheet: "one sheet",
+  strip: "strip",
+  foldOver: (fold: string) => `${fold} of it folds over the rim on every side`,
+  overlapped: (overlap: string) => `each strip lies ${overlap} over the next`,
+  offTheRoll: (length: string) => `${length} off the roll for one`,
+  staples: (how: string) => `staples: ${how}`,
+  finishedWith: (finish: string, coats: string) => `${finish}, ${coats}`,
+  /** Minutes as a builder says them: `40 min`, `1 h 25 min`, `12 h`, `3 days`. */
+  time: (minutes: number) => {
+    const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+    if (minutes >= 48 * 60 && minutes % (24 * 60) === 0) return `${minutes / (24 * 60)} days`;
+    return [hours > 0 ? `${hours} h` : "", rest > 0 || hours === 0 ? `${rest} min` : ""]
+      .filter(Boolean)
+      .join(" ");
+  },
+  coats: (n: number) => `${n} coat${n === 1 ? "" : "s"}`,
+  linedWith: (box: string, liner: string) => `${box} with ${liner}`,
+  fitNow: (part: string) => `${part}: hold it in its place, mark it there and cut it`,
+  lifts: (what: string, weight: string) => `${what}, ${weight}`,
+  lifted: { piece: "a piece", unit: "what was joined before", assembly: "the assembly" },
+  liftOf: (is: string, part: string) => `${is}: ${part}`,
+};
