@@ -17,7 +17,7 @@ export function activate(context: vscode.ExtensionContext): void {
   running = server;
   context.subscriptions.push(
     log,
-    shopSheets(server, context.extensionUri),
+    shopSheets(server, context.extensionUri, context.globalState),
     newPlans(context.extensionUri),
     explainProblems(server),
     vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),

@@ -1,6 +1,6 @@
-/** Between the cursor and the drawing: which pieces the line under the cursor is about, and the line that a click asks for. */
+/** Between the cursor and the sheet: what the line under the cursor is about, and the line that a click asks for. */
 import * as vscode from "vscode";
-import type { GoTo, MarkPieces } from "./preview/messages";
+import type { MarkLine } from "./preview/messages";
 import { PiecesAtRequest } from "./protocol";
 import type { Running } from "./running";
 
@@ -13,9 +13,9 @@ export interface Pointed {
 }
 
 /** One question at a time, the newest last; `post` is told only what is news, and nothing of a document turned away from. */
-export function pointed(running: Running, post: (marks: MarkPieces) => void): Pointed {
+export function pointed(running: Running, post: (marks: MarkLine) => void): Pointed {
   let wanted: { readonly uri: string; readonly line: number } | undefined;
-  let told = "[]";
+  let told = NOTHING;
   let asking = false;
   let askAgain = false;
 
@@ -23,11 +23,12 @@ export function pointed(running: Running, post: (marks: MarkPieces) => void): Po
     const asked = wanted;
     if (asked === undefined) return;
     try {
-      const { pieces } = await running.client().sendRequest(PiecesAtRequest, asked);
-      const words = JSON.stringify(pieces);
+      const { pieces: marked, lines } = await running.client().sendRequest(PiecesAtRequest, asked);
+      const marks: MarkLine = { marked, ...(lines && { lines }) };
+      const words = JSON.stringify(marks);
       if (words === told || wanted?.uri !== asked.uri) return;
       told = words;
-      post({ marked: pieces });
+      post(marks);
     } catch {
       // Without a server the sheet itself says that it does not follow.
     }
@@ -51,7 +52,7 @@ export function pointed(running: Running, post: (marks: MarkPieces) => void): Po
     },
     again: () => void again(),
     turn: (uri) => {
-      told = "[]";
+      told = NOTHING;
       const cursor = editorOf(uri)?.selection.active;
       if (cursor !== undefined) wanted = { uri: uri.toString(), line: cursor.line + 1 };
       else if (wanted?.uri !== uri.toString()) wanted = undefined;
@@ -60,9 +61,8 @@ export function pointed(running: Running, post: (marks: MarkPieces) => void): Po
   };
 }
 
-export function isGoTo(message: unknown): message is GoTo {
-  return typeof message === "object" && message !== null && Number.isInteger(Reflect.get(message, "line"));
-}
+/** As a page is told that shows no marks. */
+const NOTHING = JSON.stringify({ marked: [] } satisfies MarkLine);
 
 /** Puts the cursor at the start of a line, counted from 1, in the editor that shows the document, or in a new one. */
 export async function goTo(uri: vscode.Uri, line: number): Promise<void> {

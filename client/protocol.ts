@@ -1,10 +1,19 @@
 /** What the extension and the language server say to each other beyond the Language Server Protocol. */
 import { NotificationType, RequestType } from "vscode-languageclient";
+import type { Choices } from "./choices";
 
-/** The shop sheet of one plan. `body` is a fragment of HTML with all text escaped, without scripts or styles; `style` is CSS. */
+/** How a sheet is to be shown. `language` is the tag of the editor's own language: the sheet is in it where it can be. */
+export interface ShownAs extends Choices {
+  readonly language: string;
+}
+
+/** The shop sheet of one plan; `style` is CSS. */
 export interface SheetAnswer {
   readonly title: string;
-  readonly body: string;
+  /** Tag of the language it is written in. */
+  readonly language: string;
+  /** Its sections, under names of their own: each one element of HTML with all text escaped, without scripts or styles. */
+  readonly parts: readonly { readonly name: string; readonly html: string }[];
   readonly style: string;
   readonly state: "good" | "has errors";
   /** The version of the document that the sheet was worked out from. */
@@ -42,15 +51,28 @@ export interface StartOptions {
  * without it null too when the text has changed meanwhile.
  */
 export const SheetRequest = new RequestType<
-  { readonly uri: string; readonly soon: boolean },
+  { readonly uri: string; readonly soon: boolean } & ShownAs,
   SheetAnswer | null,
   void
 >("sawbuck/sheet");
 
-/** The identities of the placed pieces that a line is about, counted from 1: to be marked in the drawing. */
+/** The content of a file: text, or bytes in base 64. */
+export type SheetFile = { readonly text: string } | { readonly base64: string };
+
+/** The shop sheet in one of the formats of sheet-formats.ts; null for a document without one. */
+export const SheetFileRequest = new RequestType<
+  { readonly uri: string; readonly format: string } & ShownAs,
+  SheetFile | null,
+  void
+>("sawbuck/sheetFile");
+
+/**
+ * What a line is about, counted from 1: the identities of its placed pieces, to be marked in the drawing, and the first and
+ * the last line of its entry, which rows of the sheet are known by.
+ */
 export const PiecesAtRequest = new RequestType<
   { readonly uri: string; readonly line: number },
-  { readonly pieces: readonly string[] },
+  { readonly pieces: readonly string[]; readonly lines?: readonly [first: number, last: number] },
   void
 >("sawbuck/piecesAt");
 

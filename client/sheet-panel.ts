@@ -3,12 +3,15 @@
  * at a time, and only while the panel can be seen.
  */
 import * as vscode from "vscode";
-import { goTo, isGoTo, pointed } from "./pointed";
-import { READY, type ToPreview } from "./preview/messages";
+import { AS_PLANNED, type Choices, sameChoices } from "./choices";
+import { hear } from "./from-preview";
+import type { KeptTicks } from "./kept-ticks";
+import { goTo, pointed } from "./pointed";
+import type { ToPreview } from "./preview/messages";
 import { type SheetAnswer, SheetRequest } from "./protocol";
 import type { Running } from "./running";
 import { sheetPage } from "./sheet-page";
-import { NO_PLAN, notFollowing, type SheetView, viewOf } from "./sheet-view";
+import { NO_PLAN, newsOf, notFollowing, type SheetView, viewOf } from "./sheet-view";
 
 export interface SheetPanel {
   /** Turns to another plan; stays where it is if that file has no sheet. */
@@ -16,47 +19,72 @@ export interface SheetPanel {
   /** Asks for the sheet again. */
   readonly refresh: () => void;
   readonly follows: (uri: string) => boolean;
-  /** The cursor came to this line, counted from 1: its pieces are marked in the drawing. */
+  /** The plan that is shown, or else the one that is to be. */
+  readonly plan: () => vscode.Uri | undefined;
+  readonly choices: () => Choices;
+  /** Whether the reader is in it. */
+  readonly isActive: () => boolean;
+  /** The cursor came to this line, counted from 1: what it is about is marked. */
   readonly point: (uri: vscode.Uri, line: number) => void;
   /** Brings the panel to the front and leaves the cursor in the text. */
   readonly reveal: () => void;
 }
 
+/** The newest sheet of a document without errors, and how it was to be shown. */
+export interface LastGood {
+  readonly answer: SheetAnswer;
+  readonly choices: Choices;
+}
+
+/** What a panel needs of the extension around it. */
+export interface Around {
+  readonly extensionUri: vscode.Uri;
+  readonly running: Running;
+  readonly ticks: KeptTicks;
+  /** By document; read and added to. */
+  readonly lastGood: Map<string, LastGood>;
+  readonly save: () => void;
+}
+
 export const SHEET_TITLE = "Shop Sheet";
 
-/** Without a `first` plan it waits for one to follow. `lastGood` holds, by document, the newest sheet without errors; it is read and added to. */
+/** Without a `first` plan it waits for one to follow. */
 export function sheetPanel(
   panel: vscode.WebviewPanel,
-  extensionUri: vscode.Uri,
   first: vscode.Uri | undefined,
-  running: Running,
-  lastGood: Map<string, SheetAnswer>,
+  { extensionUri, running, ticks, lastGood, save }: Around,
 ): SheetPanel {
   let wanted = first;
-  let shown: ToPreview | undefined;
+  let choices = AS_PLANNED;
+  let shown: { readonly uri: string; readonly view: SheetView } | undefined;
   let asking = false;
   let askAgain = false;
   let gone = false;
 
-  const marks = pointed(running, (message) => {
+  const send = (message: ToPreview): void => {
     if (!gone) void panel.webview.postMessage(message);
-  });
+  };
+  const marks = pointed(running, send);
 
   const post = (uri: vscode.Uri, view: SheetView): void => {
-    const next = { uri: uri.toString(), view };
-    if (gone || (shown !== undefined && sameMessage(shown, next))) return;
-    const turned = shown?.uri !== next.uri;
-    shown = next;
+    const key = uri.toString();
+    const same = shown?.uri === key;
+    const news = newsOf(view, same ? shown?.view : undefined);
+    if (gone || news === undefined) return;
+    shown = { uri: key, view };
     panel.title = view.title === "" ? SHEET_TITLE : `${SHEET_TITLE}: ${view.title}`;
-    void panel.webview.postMessage(next);
-    if (turned) marks.turn(uri);
+    send({ uri: key, view: news, ...(!same && { ticks: ticks.of(key) }) });
+    if (!same) marks.turn(uri);
   };
 
-  const showAnswer = (uri: vscode.Uri, answer: SheetAnswer): void => {
+  const showAnswer = (uri: vscode.Uri, answer: SheetAnswer, asked: Choices): void => {
     const key = uri.toString();
+    const last = lastGood.get(key);
+    const good = last && sameChoices(last.choices, asked) ? last.answer : undefined;
     // Drawings of before are better than none, and worse than the newest that were whole.
-    if (answer.state === "good" && (answer.complete || !lastGood.has(key))) lastGood.set(key, answer);
-    post(uri, viewOf(answer, lastGood.get(key)));
+    const better = answer.state === "good" && (answer.complete || good === undefined);
+    if (better) lastGood.set(key, { answer, choices: asked });
+    post(uri, viewOf(answer, better ? answer : good));
   };
 
   const ask = async (): Promise<void> => {
@@ -64,16 +92,19 @@ export function sheetPanel(
     if (uri === undefined) return;
     const key = uri.toString();
     const isShown = shown?.uri === key;
+    const asked = choices;
+    const request = (soon: boolean): Promise<SheetAnswer | null> =>
+      running.client().sendRequest(SheetRequest, { uri: key, soon, language: vscode.env.language, ...asked });
     try {
       // The server answers for open documents only, and a restored panel may stand without its text.
       await vscode.workspace.openTextDocument(uri);
-      const answer = await running.client().sendRequest(SheetRequest, { uri: key, soon: true });
-      if (answer !== null) showAnswer(uri, answer);
+      const answer = await request(true);
+      if (answer !== null) showAnswer(uri, answer, asked);
       else if (isShown || shown === undefined) post(uri, NO_PLAN);
       else if (wanted === uri) wanted = vscode.Uri.parse(shown.uri); // a shop file, say
       if (answer === null || answer.complete || askAgain) return;
-      const whole = await running.client().sendRequest(SheetRequest, { uri: key, soon: false });
-      if (whole !== null && wanted === uri) showAnswer(uri, whole);
+      const whole = await request(false);
+      if (whole !== null && wanted === uri) showAnswer(uri, whole, asked);
     } catch {
       post(uri, notFollowing(isShown ? shown?.view : undefined));
     }
@@ -97,14 +128,26 @@ export function sheetPanel(
   panel.onDidDispose(() => {
     gone = true;
   });
-  panel.webview.onDidReceiveMessage((message: unknown) => {
-    if (isGoTo(message) && shown !== undefined)
-      goTo(vscode.Uri.parse(shown.uri), message.line).catch(sayNotOpened);
-    if (message !== READY) return;
-    shown = undefined; // it starts empty each time it comes into view
-    void refresh();
-  });
-  panel.webview.html = sheetPage(panel.webview, extensionUri, nonce());
+  panel.webview.onDidReceiveMessage((message: unknown) =>
+    hear(message, {
+      ready: (kept) => {
+        choices = kept;
+        shown = undefined; // it starts empty each time it comes into view
+        void refresh();
+      },
+      chosen: (now) => {
+        choices = now;
+        void refresh();
+      },
+      goTo: (line) => {
+        if (shown !== undefined) goTo(vscode.Uri.parse(shown.uri), line).catch(sayNotOpened);
+      },
+      ticked: (uri, ids) => void ticks.set(uri, ids).then(undefined, sayNotKept),
+      save,
+    }),
+  );
+  const script = panel.webview.asWebviewUri(vscode.Uri.joinPath(extensionUri, "dist", "preview.js"));
+  panel.webview.html = sheetPage(script.toString(), nonce());
 
   return {
     follow: (uri) => {
@@ -120,6 +163,9 @@ export function sheetPanel(
       if (panel.visible && uri.toString() === shown?.uri) marks.at(uri, line);
     },
     follows: (uri) => uri === wanted?.toString(),
+    plan: () => (shown === undefined ? wanted : vscode.Uri.parse(shown.uri)),
+    choices: () => choices,
+    isActive: () => panel.active,
     reveal: () => panel.reveal(undefined, true),
   };
 }
@@ -128,14 +174,8 @@ function sayNotOpened(reason: unknown): void {
   void vscode.window.showWarningMessage(`The plan of this sheet cannot be opened: ${reason}`);
 }
 
-function sameMessage(a: ToPreview, b: ToPreview): boolean {
-  return (
-    a.uri === b.uri &&
-    a.view.notice === b.view.notice &&
-    a.view.title === b.view.title &&
-    a.view.style === b.view.style &&
-    a.view.body === b.view.body
-  );
+function sayNotKept(reason: unknown): void {
+  void vscode.window.showWarningMessage(`What was ticked on the shop sheet could not be kept: ${reason}`);
 }
 
 function nonce(): string {

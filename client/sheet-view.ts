@@ -4,10 +4,18 @@ import type { SheetAnswer } from "./protocol";
 export interface SheetView {
   /** The plan's own title; empty where there is no plan. */
   readonly title: string;
+  /** Tag of the language the sheet is written in. */
+  readonly language: string;
   readonly style: string;
-  readonly body: string;
+  readonly parts: SheetAnswer["parts"];
   /** One sentence above the sheet; empty where there is nothing to say. */
   readonly notice: string;
+}
+
+/** A view without what the page shows already: what is unsaid is as it was. */
+export interface SheetNews extends Omit<SheetView, "style" | "parts"> {
+  readonly style?: string;
+  readonly parts: readonly { readonly name: string; readonly html?: string }[];
 }
 
 /** `lastGood` is the newest sheet of the same document that had no errors. */
@@ -18,8 +26,9 @@ export function viewOf(answer: SheetAnswer, lastGood: SheetAnswer | undefined): 
 
 export const NO_PLAN: SheetView = {
   title: "",
+  language: "en",
   style: "",
-  body: "",
+  parts: [],
   notice: "There is no plan in this file to make a shop sheet from.",
 };
 
@@ -30,8 +39,25 @@ export function notFollowing(view: SheetView | undefined): SheetView {
   return { ...(view ?? NO_PLAN), notice };
 }
 
-function asItIs({ title, style, body }: SheetAnswer, notice: string): SheetView {
-  return { title, style, body, notice };
+/** What a page that shows `before` has to be told; undefined for nothing. */
+export function newsOf(next: SheetView, before: SheetView | undefined): SheetNews | undefined {
+  const { title, language, style, parts, notice } = next;
+  if (before === undefined) return next;
+  const shown = new Map(before.parts.map(({ name, html }) => [name, html]));
+  const news = parts.map(({ name, html }) => (shown.get(name) === html ? { name } : { name, html }));
+  const same =
+    before.title === title &&
+    before.language === language &&
+    before.style === style &&
+    before.notice === notice &&
+    before.parts.length === parts.length &&
+    news.every((part, i) => !("html" in part) && part.name === before.parts[i]?.name);
+  if (same) return undefined;
+  return { title, language, notice, parts: news, ...(before.style !== style && { style }) };
+}
+
+function asItIs({ title, language, style, parts }: SheetAnswer, notice: string): SheetView {
+  return { title, language, style, parts, notice };
 }
 
 function oldNotice(brokenAt: number | undefined): string {

@@ -1,10 +1,14 @@
-/** Runs inside the shop sheet's panel: shows what the extension sends, and keeps the place on the page. */
-import { type GoTo, type MarkPieces, type PreviewState, READY, type ToPreview } from "./messages";
-import { patch } from "./patch";
-import { dress, followClicks } from "./pointing";
+/** Runs inside the shop sheet's panel: shows what the extension sends, keeps the place on the page, and what was ticked. */
+import { keepTicks, type Ticks } from "../../server/sheet/page/ticks";
+import { choicesIn } from "../choices";
+import { controls } from "./controls";
+import { linkUp } from "./links";
+import type { FromPreview, KnownTicks, MarkLine, PreviewState, ShowSheet, ToPreview } from "./messages";
+import { sheetOfParts } from "./parts";
+import { followClicks, mark } from "./pointing";
 
 declare function acquireVsCodeApi(): {
-  postMessage(message: string | GoTo): void;
+  postMessage(message: FromPreview): void;
   getState(): PreviewState | undefined;
   setState(state: PreviewState): void;
 };
@@ -12,48 +16,76 @@ declare function acquireVsCodeApi(): {
 const editor = acquireVsCodeApi();
 const notice = byId("notice");
 const style = byId("sheet-style");
-const sheet = byId("sheet");
+const page = byId("sheet");
 
 /** The place to go back to once the sheet of that document is shown. */
 let before = editor.getState();
 let uri = before?.uri;
-
-/** The pieces of the sheet shown that are marked, by their identities. */
-let marked: ReadonlySet<string> = new Set();
-
-window.addEventListener("message", ({ data }: MessageEvent<ToPreview | MarkPieces>) => {
-  if ("view" in data) return show(data);
-  marked = new Set(data.marked);
-  dress(sheet, marked);
+const choices = controls(choicesIn(before?.choices), {
+  chosen: (now) => {
+    keepPlace();
+    editor.postMessage({ choices: now });
+  },
+  save: () => editor.postMessage({ save: true }),
 });
-followClicks(sheet, (line) => editor.postMessage({ line }));
-window.addEventListener("scroll", keepPlace, { passive: true });
-editor.postMessage(READY);
 
-function show({ uri: shown, view }: ToPreview): void {
+let marks: MarkLine = { marked: [] };
+let parts = sheetOfParts(dress);
+let ticks: Ticks | undefined;
+
+window.addEventListener("message", ({ data }: MessageEvent<ToPreview>) => {
+  if ("view" in data) return show(data);
+  marks = data;
+  mark(page, marks);
+});
+followClicks(page, (line) => editor.postMessage({ line }));
+window.addEventListener("scroll", keepPlace, { passive: true });
+new ResizeObserver(([above]) => {
+  const height = above?.borderBoxSize[0]?.blockSize ?? 0;
+  document.documentElement.style.setProperty("--above", `${height}px`);
+}).observe(byId("above"));
+editor.postMessage({ ready: choices() });
+
+function show({ uri: shown, view, ticks: known }: ShowSheet): void {
   const same = shown === uri;
   uri = shown;
-  if (!same) marked = new Set();
+  if (!same) marks = { marked: [] };
   notice.textContent = view.notice;
   notice.hidden = view.notice === "";
-  if (style.textContent !== view.style) style.textContent = view.style;
-  patchSheet(view.body);
+  if (view.style !== undefined) style.textContent = view.style;
+  if (known !== undefined) begin(shown, known);
+  parts.show(view);
+  ticks?.again();
   if (!same) window.scrollTo(0, 0);
   else if (before !== undefined) window.scrollTo(0, before.scroll);
   before = undefined;
   keepPlace();
 }
 
-function patchSheet(body: string): void {
-  // Parsed in a document of its own, where nothing loads or runs.
-  const parsed = new DOMParser().parseFromString(`<main id="sheet">${body}</main>`, "text/html");
-  const wanted = parsed.getElementById("sheet");
-  if (wanted !== null) patch(sheet, document.adoptNode(wanted));
-  dress(sheet, marked);
+/** Nothing of another plan's sheet stays. */
+function begin(of: string, { ids, keeps }: KnownTicks): void {
+  let ticked = ids;
+  parts = sheetOfParts(dress);
+  page.replaceChildren(parts.element);
+  ticks = keepTicks(parts.element, {
+    read: () => ticked,
+    write: (now) => {
+      ticked = now;
+      editor.postMessage({ uri: of, ticks: now });
+      return keeps;
+    },
+  });
+}
+
+/** Done to what comes before it is compared with what is shown, so that only what changed is touched. */
+function dress(part: Element): void {
+  linkUp(part);
+  mark(part, marks);
 }
 
 function keepPlace(): void {
-  if (uri !== undefined && before === undefined) editor.setState({ uri, scroll: window.scrollY });
+  const scroll = before?.scroll ?? window.scrollY;
+  editor.setState({ ...(uri !== undefined && { uri }), scroll, choices: choices() });
 }
 
 function byId(id: string): HTMLElement {

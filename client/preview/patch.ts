@@ -3,8 +3,12 @@
  * text and what the reader opened stay as they are.
  */
 
-/** `wanted` is used up: what is new moves from it into `shown`. */
+/** `wanted` is used up: what is new moves from it into `shown`. A line that counts ticks keeps what it says: whoever counts says it anew. */
 export function patch(shown: Element, wanted: Element): void {
+  if (shown.hasAttribute("data-progress") && wanted.hasAttribute("data-progress")) {
+    for (const { name, value } of wanted.attributes) if (name !== "hidden") shown.setAttribute(name, value);
+    return;
+  }
   patchAttributes(shown, wanted);
   const old = [...shown.childNodes];
   const next = [...wanted.childNodes];
@@ -26,9 +30,9 @@ function sameFromTop(a: readonly Node[], b: readonly Node[]): number {
   return count;
 }
 
-/** The same kind of thing, so that it may be changed into the other rather than replaced. */
+/** The same kind of thing, so that it may be changed into the other rather than replaced; a drawing is sooner replaced than compared. */
 function alike(a: Element, b: Element): boolean {
-  return a.nodeName === b.nodeName && a.id === b.id;
+  return a.nodeName === b.nodeName && a.id === b.id && a.nodeName !== "svg";
 }
 
 function patchAttributes(shown: Element, wanted: Element): void {

@@ -1,31 +1,40 @@
 /**
  * Pointing at the sheet: a click on what knows its line leads there (a face of a piece to the line that puts it there, a
- * balloon or a row to the line of its part), and pieces named from outside are marked in the drawings.
+ * balloon or a row to the line of its part), and what the line under the cursor is about is marked.
  */
+import type { MarkLine } from "./messages";
 
 /** `go` is told the line, counted from 1. */
-export function followClicks(sheet: Element, go: (line: number) => void): void {
-  const follow = ({ target }: Event): void => {
-    const found = target instanceof Element ? target.closest("[data-line]") : null;
-    const line = Number(found?.getAttribute("data-line"));
-    if (found !== null && Number.isInteger(line) && line > 0) go(line);
+export function followClicks(page: Element, go: (line: number) => void): void {
+  const follow = (target: Element): void => {
+    const line = Number(target.closest("[data-line]")?.getAttribute("data-line") ?? 0);
+    if (Number.isInteger(line) && line > 0) go(line);
   };
-  sheet.addEventListener("click", (event) => {
+  page.addEventListener("click", ({ target }) => {
+    if (!(target instanceof Element) || target.closest(TICKING) !== null) return;
     // Whoever selects text wants the text.
-    if (document.getSelection()?.isCollapsed !== false) follow(event);
+    if (document.getSelection()?.isCollapsed !== false) follow(target);
   });
-  sheet.addEventListener("keydown", (event) => {
-    if (event instanceof KeyboardEvent && event.key === "Enter") follow(event);
+  page.addEventListener("keydown", (event) => {
+    if (!(event instanceof KeyboardEvent) || !(event.target instanceof Element)) return;
+    if (!event.target.matches("[role=link]") || (event.key !== "Enter" && event.key !== " ")) return;
+    event.preventDefault(); // the page does not scroll
+    follow(event.target);
   });
 }
 
-/** After each change of the sheet: the list of marks can be walked with the keyboard, and what was marked is marked again. */
-export function dress(sheet: Element, marked: ReadonlySet<string>): void {
-  for (const item of sheet.querySelectorAll(".marks [data-line]")) {
-    item.setAttribute("tabindex", "0");
-    item.setAttribute("role", "link");
-  }
-  for (const face of sheet.querySelectorAll(".drawings .face")) {
-    face.classList.toggle("marked", marked.has(face.getAttribute("data-piece") ?? ""));
+/** Boxes to tick, and the room around them: whoever just misses one wants to stay. */
+const TICKING = ".tick-box, .tick, button";
+
+/** Pieces in the drawings, and at their edge the rows and items that come from the cursor's line. */
+export function mark(part: Element, { marked, lines }: MarkLine): void {
+  const pieces = new Set(marked);
+  for (const face of part.querySelectorAll(".drawings .face"))
+    face.classList.toggle("marked", pieces.has(face.getAttribute("data-piece") ?? ""));
+  const [first, last] = lines ?? [0, -1];
+  for (const owner of part.querySelectorAll(":not(svg *)[data-line]")) {
+    const line = Number(owner.getAttribute("data-line"));
+    if (line >= first && line <= last) owner.setAttribute("aria-current", "true");
+    else owner.removeAttribute("aria-current");
   }
 }

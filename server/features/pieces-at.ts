@@ -1,5 +1,5 @@
-/** Which placed pieces a line of the plan is about, and which a name stands for: what is marked in the drawing. */
-import type { Entry } from "../../grammar/tree";
+/** Which placed pieces a line of the plan is about, and which a name stands for: what is marked in the drawing; and where its entry begins and ends. */
+import type { Entry, Tree } from "../../grammar/tree";
 import { type Declared, lookUp } from "../plan";
 import type { Joint, Piece, Placement, Worked } from "../worked";
 import { standingAt } from "./at";
@@ -9,16 +9,30 @@ import { declaredAs } from "./values";
 /** The identities of the pieces of the line at an offset of the plan's own file, in their order; none for other lines. */
 export function piecesAtLine({ worked }: Checked, offset: number): string[] {
   const main = worked.loaded.files[0];
-  if (!main) return [];
-  const { text } = main.tree;
+  const entry = main && entryAt(main.tree, offset);
+  return entry ? idsOf(worked, ofEntry(worked, entry)) : [];
+}
+
+/** The first and the last line, counted from 1, of the entry that the line at an offset belongs to; undefined where it belongs to none. */
+export function linesOfEntry({ worked }: Checked, offset: number): [first: number, last: number] | undefined {
+  const main = worked.loaded.files[0];
+  const entry = main && entryAt(main.tree, offset);
+  if (!entry) return undefined;
+  const lineOf = (at: number): number => main.tree.text.slice(0, at).split("\n").length;
+  const first = lineOf(entry.start);
+  // Of an assembly only the line that opens it: the others are entries of their own.
+  return [first, entry.kind === "assembly" ? first : lineOf(Math.max(entry.start, entry.end - 1))];
+}
+
+/** The entry that has something on the line at an offset; of an assembly, the line of its own. */
+function entryAt({ text, entries }: Tree, offset: number): Entry | undefined {
   const from = text.lastIndexOf("\n", offset - 1) + 1;
   const next = text.indexOf("\n", offset);
   const to = next < 0 ? text.length : next;
   const onLine = (e: Entry): boolean => e.start <= to && e.end > from;
-  const outer = main.tree.entries.find(onLine);
+  const outer = entries.find(onLine);
   const inner = outer?.kind === "assembly" ? outer.body.find(onLine) : undefined;
-  const entry = inner ?? outer;
-  return entry ? idsOf(worked, ofEntry(worked, entry)) : [];
+  return inner ?? outer;
 }
 
 /** What a name, or the word that opens a place line, stands for: its pieces and what it is called. */

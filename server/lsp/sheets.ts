@@ -1,12 +1,15 @@
 /** What the extension asks beyond the protocol; the messages themselves are told in client/protocol.ts. */
 import type { Connection } from "vscode-languageserver";
-import { piecesAtLine } from "../features/pieces-at";
+import { linesOfEntry, piecesAtLine } from "../features/pieces-at";
 import { type Evaluated, problemPages, sheetDocument, sheetOf } from "../service";
-import { SHEET_STYLE, sheetBody } from "../sheet/html";
+import type { SheetData } from "../sheet/data";
+import { SHEET_STYLE, sheetParts } from "../sheet/html";
 import { Lines } from "../sheet/marks";
 import { type Drawer, type Drawn, drawer, turn } from "./drawn";
 import type { Plans } from "./plans";
 import type { Guard } from "./server";
+import { contentOf, type FileContent, sheetFormat } from "./sheet-files";
+import { choicesIn, inChosenUnits, type SheetChoices } from "./sheet-options";
 import { numberIn, saysYes, textIn } from "./untyped";
 
 export function answerOwnRequests(connection: Connection, plans: Plans, guard: Guard): void {
@@ -15,7 +18,11 @@ export function answerOwnRequests(connection: Connection, plans: Plans, guard: G
   const failed = guard("the shop sheet", (error: unknown) => rethrown(error), null);
   connection.onRequest("sawbuck/sheet", (asked: unknown) => {
     const uri = textIn(asked, "uri");
-    return sheetFor(plans, drawn, uri, saysYes(asked, "soon")).catch(failed);
+    return sheetFor(plans, drawn, uri, choicesIn(asked), saysYes(asked, "soon")).catch(failed);
+  });
+  connection.onRequest("sawbuck/sheetFile", (asked: unknown) => {
+    const uri = textIn(asked, "uri");
+    return fileFor(plans, drawn, uri, choicesIn(asked), textIn(asked, "format")).catch(failed);
   });
   connection.onRequest(
     "sawbuck/piecesAt",
@@ -27,7 +34,8 @@ export function answerOwnRequests(connection: Connection, plans: Plans, guard: G
         const document = plans.document(uri);
         if (!evaluated || !document) return { pieces: [] };
         const offset = document.offsetAt({ line: numberIn(asked, "line") - 1, character: 0 });
-        return { pieces: piecesAtLine(evaluated, offset) };
+        const lines = linesOfEntry(evaluated, offset);
+        return { pieces: piecesAtLine(evaluated, offset), ...(lines && { lines }) };
       },
       { pieces: [] },
     ),
@@ -50,29 +58,54 @@ const hasSheet = ({ worked }: Evaluated): boolean =>
 const PLANNING: ReadonlySet<string> = new Set(["plan", "part", "assembly", "ring", "box"]);
 
 /** Null for a document without a sheet, and for all drawings of a text that has changed meanwhile. Other requests are answered between the drawings, which take the longest. */
-async function sheetFor(plans: Plans, drawn: Drawer, uri: string, soon: boolean) {
+async function sheetFor(plans: Plans, drawn: Drawer, uri: string, choices: SheetChoices, soon: boolean) {
   await turn();
   const evaluated = plans.evaluated(uri);
   const version = plans.document(uri)?.version;
   if (!evaluated || version === undefined || !hasSheet(evaluated)) return null;
   const stale = (): boolean => plans.document(uri)?.version !== version;
-  const drawings = await drawn.of(uri, evaluated, { soon, stale });
-  return stale() && !soon ? null : answer(evaluated, version, drawings);
+  const shown = inChosenUnits(evaluated, choices);
+  const drawings = await drawn.of(uri, shown, { soon, stale });
+  return stale() && !soon ? null : answer(shown, choices, version, drawings);
+}
+
+/** The sheet of the text as it stands when it is asked for; null for a document without one, and for a format that is not known. */
+async function fileFor(
+  plans: Plans,
+  drawn: Drawer,
+  uri: string,
+  choices: SheetChoices,
+  format: string,
+): Promise<FileContent | null> {
+  const evaluated = plans.evaluated(uri);
+  const written = sheetFormat(format);
+  if (!evaluated || !written || !hasSheet(evaluated)) return null;
+  const shown = inChosenUnits(evaluated, choices);
+  const { drawings } = written.draws
+    ? await drawn.of(uri, shown, { soon: false, stale: () => false })
+    : { drawings: [] };
+  return contentOf(await written.write(sheetIn(shown), { ...choices, drawings }));
 }
 
 function rethrown(error: unknown): null {
   throw error;
 }
 
-function answer(evaluated: Evaluated, version: number, { drawings, complete }: Drawn) {
-  const { file, problems, text } = evaluated;
+/** It is handed on: it names files, and not the folders of whoever made it. */
+function sheetIn(evaluated: Evaluated): SheetData {
+  const { file } = evaluated;
   const folder = file.slice(0, Math.max(file.lastIndexOf("/"), file.lastIndexOf("\\")) + 1);
-  const sheet = sheetOf(evaluated, (f) => (f.startsWith(folder) ? f.slice(folder.length) : f));
+  return sheetOf(evaluated, (f) => (f.startsWith(folder) ? f.slice(folder.length) : f));
+}
+
+function answer(evaluated: Evaluated, choices: SheetChoices, version: number, { drawings, complete }: Drawn) {
+  const { file, problems, text } = evaluated;
+  const sheet = sheetIn(evaluated);
   const errors = problems.filter((p) => p.class === "error");
   const first = errors.find((p) => p.at.file === file);
   return {
     title: sheet.title,
-    body: sheetBody(sheetDocument(sheet, { drawings })),
+    ...sheetParts(sheetDocument(sheet, { ...choices, drawings })),
     style: SHEET_STYLE,
     state: errors.length > 0 ? "has errors" : "good",
     version,

@@ -3,7 +3,7 @@
  * addresses; what the file may load is nothing, what may style it is `SHEET_STYLE` alone, and what may run in it is
  * `PAGE_SCRIPT` alone, each by its hash.
  */
-import type { SheetDocument } from "./document";
+import type { Section, SheetDocument, WriterWords } from "./document";
 import { blockHtml } from "./html-blocks";
 import { element, htmlFile, type Markup, markupText, rawElement } from "./markup";
 import { PAGE_SCRIPT, PAGE_SCRIPT_HASH } from "./page/script";
@@ -13,6 +13,39 @@ export { SHEET_STYLE, SHEET_STYLE_HASH };
 
 /** The sheet as one `main` element, to be styled by `SHEET_STYLE`. */
 export const sheetBody = (document: SheetDocument): string => markupText(body(document));
+
+/** The sheet in its sections, for a page that changes only those that differ: the first is its head. */
+export interface SheetParts {
+  readonly language: string;
+  readonly parts: readonly SheetPart[];
+}
+
+export interface SheetPart {
+  /** Unique in its sheet, the same for the same section of the plan after a change. */
+  readonly name: string;
+  /** One element. */
+  readonly html: string;
+}
+
+export function sheetParts(document: SheetDocument): SheetParts {
+  const { language, sections, words } = document;
+  const seen = new Map<string, number>();
+  const named = (name: string): string => {
+    const nth = (seen.get(name) ?? 0) + 1;
+    seen.set(name, nth);
+    return nth === 1 ? name : `${name} ${nth}`;
+  };
+  return {
+    language,
+    parts: [
+      { name: named("head"), html: markupText(headHtml(document)) },
+      ...sections.map((own) => ({
+        name: named(own.name),
+        html: markupText(sectionHtml(own, words)),
+      })),
+    ],
+  };
+}
 
 /** The sheet as a whole file, to be read offline, ticked off, printed and sent on. */
 export function sheetPage(document: SheetDocument): string {
@@ -36,18 +69,23 @@ export function sheetPage(document: SheetDocument): string {
 
 const POLICY = `default-src 'none'; style-src '${SHEET_STYLE_HASH}'; script-src '${PAGE_SCRIPT_HASH}'; base-uri 'none'; form-action 'none'`;
 
-function body({ language, title, plan, under, sections, words }: SheetDocument): Markup {
+function body(document: SheetDocument): Markup {
+  const { language, plan, sections, words } = document;
   return element(
     "main",
     { class: "sheet", lang: language, "data-plan": plan },
-    element("header", {}, element("h1", {}, title), element("p", { class: "file" }, under)),
-    sections.map(({ name, heading, blocks, newPage }) =>
-      element(
-        "section",
-        { class: newPage ? `${name} new-page` : name },
-        element("h2", {}, heading),
-        blocks.map((block) => blockHtml(block, words)),
-      ),
-    ),
+    headHtml(document),
+    sections.map((own) => sectionHtml(own, words)),
   );
 }
+
+const headHtml = ({ title, under }: SheetDocument): Markup =>
+  element("header", {}, element("h1", {}, title), element("p", { class: "file" }, under));
+
+const sectionHtml = ({ name, heading, blocks, newPage }: Section, words: WriterWords): Markup =>
+  element(
+    "section",
+    { class: newPage ? `${name} new-page` : name },
+    element("h2", {}, heading),
+    blocks.map((block) => blockHtml(block, words)),
+  );

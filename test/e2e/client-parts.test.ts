@@ -2,30 +2,41 @@
 import { describe, expect, test } from "vitest";
 import type { SheetAnswer } from "../../client/protocol";
 import { filesNeeded, freeName, titleOf } from "../../client/samples";
-import { notFollowing, viewOf } from "../../client/sheet-view";
+import { newsOf, notFollowing, viewOf } from "../../client/sheet-view";
 
 const good: SheetAnswer = {
   title: "Bench",
-  body: "<p>old</p>",
+  language: "en",
+  parts: [
+    { name: "head", html: "<header></header>" },
+    { name: "cut-list", html: "<p>old</p>" },
+  ],
   style: "p {}",
   state: "good",
   version: 1,
   complete: true,
 };
-const broken: SheetAnswer = { ...good, body: "<p>new</p>", state: "has errors", version: 2, brokenAt: 7 };
+const broken: SheetAnswer = {
+  ...good,
+  parts: [good.parts[0]!, { name: "cut-list", html: "<p>new</p>" }],
+  state: "has errors",
+  version: 2,
+  brokenAt: 7,
+};
 
 describe("the sheet that is shown", () => {
   test("a good answer as it is", () => {
     expect(viewOf(good, undefined)).toEqual({
       title: "Bench",
-      body: "<p>old</p>",
+      language: "en",
+      parts: good.parts,
       style: "p {}",
       notice: "",
     });
   });
 
   test("with errors, the last good one, marked as old", () => {
-    expect(viewOf(broken, good).body).toBe("<p>old</p>");
+    expect(viewOf(broken, good).parts).toBe(good.parts);
     expect(viewOf(broken, good).notice).toBe(
       "This sheet is from before the mistake on line 7. It follows again when the line is mended.",
     );
@@ -35,12 +46,36 @@ describe("the sheet that is shown", () => {
   });
 
   test("with errors and none good yet, the new one with its problems", () => {
-    expect(viewOf(broken, undefined)).toMatchObject({ body: "<p>new</p>", notice: "" });
+    expect(viewOf(broken, undefined)).toMatchObject({ parts: broken.parts, notice: "" });
   });
 
   test("without an answer, what there was", () => {
-    expect(notFollowing(viewOf(good, undefined))).toMatchObject({ title: "Bench", body: "<p>old</p>" });
+    expect(notFollowing(viewOf(good, undefined))).toMatchObject({ title: "Bench", parts: good.parts });
     expect(notFollowing(undefined).notice).toContain("does not follow");
+  });
+});
+
+describe("the page is told", () => {
+  const before = viewOf(good, undefined);
+  const after = viewOf(broken, undefined);
+
+  test("everything while it shows nothing, and only the sections that changed after that", () => {
+    expect(newsOf(before, undefined)).toBe(before);
+    expect(newsOf(after, before)).toEqual({
+      title: "Bench",
+      language: "en",
+      notice: "",
+      parts: [{ name: "head" }, { name: "cut-list", html: "<p>new</p>" }],
+    });
+  });
+
+  test("nothing when nothing changed; a section that went, and a notice that came", () => {
+    expect(newsOf({ ...before }, before)).toBeUndefined();
+    expect(newsOf({ ...before, parts: [good.parts[1]!] }, before)?.parts).toEqual([{ name: "cut-list" }]);
+    expect(newsOf(notFollowing(before), before)).toMatchObject({
+      notice: expect.stringContaining("does not follow"),
+      parts: [{ name: "head" }, { name: "cut-list" }],
+    });
   });
 });
 

@@ -42,6 +42,20 @@ export const PLAN = {
     after: '28"',
   },
 
+  /** A box to tick, and what is left to cut before and after. */
+  ticked: {
+    id: "cut/leg / front left",
+    other: "cleat",
+    before: /^Left to cut: (\d+) of \1 pieces/,
+    after: /^Left to cut: (?!(\d+) of \1 )/,
+  },
+
+  /** A change that other parts follow than those that are ticked, and what is then read over all. */
+  apart: { line: 'measure overhang = 1"', find: '1"', type: '2"', after: '52" wide' },
+
+  /** What is read in millimetres in the row that follows the measure, and over all. */
+  metric: { row: /743 mm/, overall: "762 mm" },
+
   /** A measure that the cut list follows. */
   measure: {
     line: 'measure rim-height = 30"',

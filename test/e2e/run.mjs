@@ -12,6 +12,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { scenarios as commands } from "./steps/commands.mjs";
+import { scenarios as preview } from "./steps/preview.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
 import { scenarios as text } from "./steps/text.mjs";
 import { startWorkbench } from "./workbench.mjs";
@@ -34,7 +35,9 @@ const output = fromRoot("test/e2e/output");
 process.exitCode = await main();
 
 async function main() {
-  const chosen = [...text, ...sheet, ...commands].filter(({ name }) => name.includes(options.only));
+  const chosen = [...text, ...sheet, ...preview, ...commands].filter(({ name }) =>
+    name.includes(options.only),
+  );
   mkdirSync(output, { recursive: true });
   if (!expectFailure) clearPictures();
   const started = performance.now();

@@ -29,20 +29,23 @@ afterEach(() => {
   opened = [];
 });
 
-interface Sheet {
-  readonly body: string;
+interface Answer {
+  readonly parts: readonly { readonly name: string; readonly html: string }[];
   readonly complete: boolean;
   readonly version: number;
   readonly state: string;
 }
-const sheet = (e: Editor, soon = true) =>
-  e.connection.sendRequest<Sheet>("sawbuck/sheet", { uri: uriOf(PLAN), soon });
+async function sheet(e: Editor, soon = true) {
+  const answer = await e.connection.sendRequest<Answer>("sawbuck/sheet", { uri: uriOf(PLAN), soon });
+  return { ...answer, body: answer.parts.map(({ html }) => html).join("") };
+}
 
 describe("the sheet's answer", () => {
   test("holds the drawings, whose faces and balloons know their lines", async () => {
     const { body, complete } = await sheet(await start());
     expect(complete).toBe(true);
-    expect(body.match(/<svg [^>]*class="drawing"/g)?.length).toBe(5);
+    expect(body.match(/<svg [^>]*class="drawing"/g)?.length).toBe(7);
+    expect(body.match(/<figure class="beside"/g)?.length).toBe(2);
     expect(body).toContain(
       `<path class="face" data-piece="rail / in front of legs" data-line="${lineOf("place rail")}"`,
     );
@@ -56,7 +59,7 @@ describe("the sheet's answer", () => {
     expect((await sheet(e)).body).toContain('Over all: 34" wide');
     const at = STAND.indexOf('length 20"') + "length ".length;
     await e.edit(PLAN, at, at + 3, '24"');
-    expect((await sheet(e)).body).toContain('24-3/4" high');
+    expect((await sheet(e)).body).toContain('24-3/4"</span> high');
     const legs = e.textOf(PLAN).indexOf("legs, flush with left");
     await e.edit(PLAN, legs, legs + 4, "pegs");
     expect(await sheet(e)).toMatchObject({ state: "has errors", version: 3 });

@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { openEditor } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";
+import { openSheet, row } from "../sheet.mjs";
 
 export const scenarios = [
   {
@@ -78,7 +79,7 @@ export const scenarios = [
       await editor.cursorAt(editor.lineNumber(drawn.partOf), 1);
       await marked(drawn.other).waitFor();
       await marked(drawn.piece).waitFor({ state: "detached" });
-      await drawings.locator(".marks li").first().focus();
+      await drawings.locator(".marks [role=link]").first().focus();
       await page.keyboard.press("Enter");
       await editor.cursorAt(editor.lineNumber(drawn.first), 1);
       const said = (words) => drawings.locator("text.dimension").filter({ hasText: words }).first();
@@ -100,15 +101,3 @@ export const scenarios = [
     },
   },
 ];
-
-const OPEN_SHEET = "Sawbuck: Open Shop Sheet";
-
-async function openSheet(page, folder) {
-  const editor = await openEditor(page, folder, PLAN.file);
-  await editor.command(OPEN_SHEET);
-  return editor;
-}
-
-function row(sheet, length) {
-  return sheet.locator("tr").filter({ hasText: PLAN.measure.row }).filter({ hasText: length }).first();
-}
