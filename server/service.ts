@@ -41,9 +41,15 @@ export function evaluate(file: string, text: string, read: Reader, options: Load
   return { file, text, worked, ...judge(worked) };
 }
 
-/** The shop sheet of an evaluated plan, as plain data. `named` tells how files are named on it; unsaid, as they were read. */
-export const sheetOf = (e: Evaluated, named = (file: string): string => file): SheetData =>
-  gather(e.worked, e, named, wordsIn("en"));
+/**
+ * The shop sheet of an evaluated plan, as plain data, its texts in that language; what the plan says stays as typed.
+ * `named` tells how files are named on it; unsaid, as they were read.
+ */
+export const sheetOf = (
+  e: Evaluated,
+  named = (file: string): string => file,
+  language: SheetLanguage = "en",
+): SheetData => gather(e.worked, e, named, wordsIn(language));
 
 /** The same plan with its lengths shown in other units, to the usual marks of a tape; the plan itself stays as it is. */
 export const inUnits = (e: Evaluated, system: "inches" | "millimetres"): Evaluated => ({
@@ -52,27 +58,34 @@ export const inUnits = (e: Evaluated, system: "inches" | "millimetres"): Evaluat
 });
 
 /** The drawings of its sheet, made as they are taken; nothing in place of one where the making only pauses. */
-export const drawingsInSteps = ({ worked }: Evaluated): Generator<SheetDrawing | undefined, void, void> =>
-  sheetDrawings(worked);
+export const drawingsInSteps = (
+  { worked }: Evaluated,
+  language: SheetLanguage = "en",
+): Generator<SheetDrawing | undefined, void, void> => sheetDrawings(worked, wordsIn(language));
 
 /** All of them at once. */
-export const drawingsOf = (e: Evaluated): SheetDrawing[] =>
-  [...drawingsInSteps(e)].filter((d) => d !== undefined);
+export const drawingsOf = (e: Evaluated, language: SheetLanguage = "en"): SheetDrawing[] =>
+  [...drawingsInSteps(e, language)].filter((d) => d !== undefined);
 
 /** All that its drawings show: by `sameScene` it is told whether they need to be made again. */
-export const sceneIn = ({ worked }: Evaluated): Scene => sceneInWorked(worked);
+export const sceneIn = ({ worked }: Evaluated, language: SheetLanguage = "en"): Scene =>
+  sceneInWorked(worked, wordsIn(language));
 
 /** One drawing as an SVG file; in words why there is none. */
 export function drawingText(
   { worked }: Evaluated,
   kind: DrawingKind,
   assembly = "",
+  language: SheetLanguage = "en",
 ): string | { readonly refused: string } {
-  const drawing = oneDrawing(worked, kind, assembly);
+  const drawing = oneDrawing(worked, kind, assembly, wordsIn(language));
   return typeof drawing === "string" ? { refused: drawing } : svgText(drawing);
 }
 
-/** For whom a sheet is written, and what it shows; unsaid, for a builder, in English, without drawings. */
+/**
+ * For whom a sheet is written, and what it shows; unsaid, for a builder, in English, without drawings. The language is
+ * that in which the sheet and its drawings were made.
+ */
 export interface SheetOptions {
   readonly drawings?: readonly SheetDrawing[];
   readonly reader?: SheetReader;

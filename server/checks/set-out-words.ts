@@ -10,9 +10,15 @@ export const gridWords = ({ grids }: SetOut, display: Display): string[] =>
     return `${where}${fromWords(along, display)}; ${fromWords(across, display)}`;
   });
 
-export function fromWords({ from, which, point, mm }: MarkedFrom, display: Display): string {
+export const fromWords = (from: MarkedFrom, display: Display): string =>
+  marksWords(from, markLengths(from, display));
+
+/** The distances, as the tape shows them. */
+export const markLengths = ({ mm }: MarkedFrom, display: Display): string[] =>
+  mm.map((d) => lengthText(roughly(LENGTH, d), display));
+
+export function marksWords({ from, which, point }: MarkedFrom, lengths: readonly string[]): string {
   const side = which === "each" || which === "either" ? which : `the ${which}`;
-  const lengths = mm.map((d) => lengthText(roughly(LENGTH, d), display));
   return `from ${side} ${point ? "long point" : from}: ${allOf(lengths)}`;
 }
 

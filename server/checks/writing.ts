@@ -52,7 +52,11 @@ export const apart = (a: Quantity, b: Quantity, display: Display): readonly [Slo
 
 /** How a joint's screws are set out: `2 at each end`, `along it, 6" on center`. */
 export const setOut = ({ pattern, spacing }: Joint, display: Display): string =>
-  spacing ? `${pattern}, ${lengthText(spacing, display)} on center` : pattern;
+  setOutWords(pattern, spacing ? lengthText(spacing, display) : "");
+
+/** The same from its words; `spacing` is empty where the line gives none. */
+export const setOutWords = (pattern: string, spacing: string): string =>
+  spacing === "" ? pattern : `${pattern}, ${spacing} on center`;
 
 /** The first of the plan's marks at or above a length, and the last at or below it. */
 export const markAbove = (q: Quantity, { mark }: Display): Quantity => {

@@ -48,11 +48,11 @@ async function written(
   asked: Asked,
 ): Promise<string | Uint8Array | { readonly refused: string }> {
   const { format, reader, language, table } = asked;
-  if (asked.drawing) return drawingText(evaluated, asked.drawing, asked.assembly);
-  const sheet = sheetOf(evaluated);
+  if (asked.drawing) return drawingText(evaluated, asked.drawing, asked.assembly, language);
+  const sheet = sheetOf(evaluated, undefined, language);
   if (table) return writeTable(sheet, table);
   const drawn = format === "html" || format === "pdf";
-  const options = { reader, language, drawings: drawn ? drawingsOf(evaluated) : [] };
+  const options = { reader, language, drawings: drawn ? drawingsOf(evaluated, language) : [] };
   if (format === "pdf") {
     const { writePdf } = await import("../lsp/pdf");
     return writePdf(sheetDocument(sheet, options), asked.paper);

@@ -5,7 +5,7 @@ export const USAGE = `Usage:
       Finds the mistakes it can name. Exit 0 when there are no errors and no hazards,
       1 when there are, 2 when something cannot be read.
   sawbuck sheet FILE [--shop FILE] [--format text|html|pdf|markdown|json] [--out FILE]
-      [--for builder|stations|learners] [--units inches|millimetres] [--language en]
+      [--for builder|stations|learners] [--units inches|millimetres] [--language en|fr]
       [--paper Letter|A4]
       Prints the shop sheet, or writes it to a file, in the format its name ends with
       (.html, .pdf, .md, .json, else text) when none is asked for.

@@ -5,6 +5,7 @@
  */
 import { drawingsInSteps, type Evaluated, type Scene, sameScene, sceneIn } from "../service";
 import type { SheetDrawing } from "../sheet/drawings";
+import type { SheetLanguage } from "../sheet/words";
 
 export interface Drawn {
   /** What is not made yet is that of before, and marked as old. */
@@ -13,6 +14,8 @@ export interface Drawn {
 }
 
 export interface Asked {
+  /** Of the words in them. */
+  readonly language: SheetLanguage;
   /** Rather some drawings of many pieces now, old ones too, than all of them later. */
   readonly soon: boolean;
   /** The text has changed since: no more are made. */
@@ -39,12 +42,12 @@ interface Kept {
 export function drawer(draw = drawingsInSteps, now = (): number => performance.now()): Drawer {
   const kept = new Map<string, Kept>();
 
-  const keptFor = (uri: string, evaluated: Evaluated): Kept => {
-    const scene = sceneIn(evaluated);
+  const keptFor = (uri: string, evaluated: Evaluated, language: SheetLanguage): Kept => {
+    const scene = sceneIn(evaluated, language);
     const last = kept.get(uri);
     if (last && sameScene(last.scene, scene)) return last;
     const before = last ? shownOf(last).map((d) => ({ ...d, old: true })) : [];
-    const next: Kept = { scene, made: [], rest: draw(evaluated), before, done: false };
+    const next: Kept = { scene, made: [], rest: draw(evaluated, language), before, done: false };
     kept.set(uri, next);
     return next;
   };
@@ -66,8 +69,8 @@ export function drawer(draw = drawingsInSteps, now = (): number => performance.n
   };
 
   return {
-    of: async (uri, evaluated, { soon, stale }) => {
-      const one = keptFor(uri, evaluated);
+    of: async (uri, evaluated, { language, soon, stale }) => {
+      const one = keptFor(uri, evaluated, language);
       const inTime = soon && evaluated.worked.pieces.all.length > MANY;
       const late = now() + SOON;
       while (!one.done) {

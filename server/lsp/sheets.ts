@@ -65,7 +65,7 @@ async function sheetFor(plans: Plans, drawn: Drawer, uri: string, choices: Sheet
   if (!evaluated || version === undefined || !hasSheet(evaluated)) return null;
   const stale = (): boolean => plans.document(uri)?.version !== version;
   const shown = inChosenUnits(evaluated, choices);
-  const drawings = await drawn.of(uri, shown, { soon, stale });
+  const drawings = await drawn.of(uri, shown, { language: choices.language, soon, stale });
   return stale() && !soon ? null : answer(shown, choices, version, drawings);
 }
 
@@ -82,9 +82,9 @@ async function fileFor(
   if (!evaluated || !written || !hasSheet(evaluated)) return null;
   const shown = inChosenUnits(evaluated, choices);
   const { drawings } = written.draws
-    ? await drawn.of(uri, shown, { soon: false, stale: () => false })
+    ? await drawn.of(uri, shown, { language: choices.language, soon: false, stale: () => false })
     : { drawings: [] };
-  return contentOf(await written.write(sheetIn(shown), { ...choices, drawings }));
+  return contentOf(await written.write(sheetIn(shown, choices), { ...choices, drawings }));
 }
 
 function rethrown(error: unknown): null {
@@ -92,15 +92,15 @@ function rethrown(error: unknown): null {
 }
 
 /** It is handed on: it names files, and not the folders of whoever made it. */
-function sheetIn(evaluated: Evaluated): SheetData {
+function sheetIn(evaluated: Evaluated, { language }: SheetChoices): SheetData {
   const { file } = evaluated;
   const folder = file.slice(0, Math.max(file.lastIndexOf("/"), file.lastIndexOf("\\")) + 1);
-  return sheetOf(evaluated, (f) => (f.startsWith(folder) ? f.slice(folder.length) : f));
+  return sheetOf(evaluated, (f) => (f.startsWith(folder) ? f.slice(folder.length) : f), language);
 }
 
 function answer(evaluated: Evaluated, choices: SheetChoices, version: number, { drawings, complete }: Drawn) {
   const { file, problems, text } = evaluated;
-  const sheet = sheetIn(evaluated);
+  const sheet = sheetIn(evaluated, choices);
   const errors = problems.filter((p) => p.class === "error");
   const first = errors.find((p) => p.at.file === file);
   return {

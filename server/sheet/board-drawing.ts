@@ -22,12 +22,15 @@ import { type Hanging, hangLabels } from "./hanging";
 import { withMark } from "./parts/names";
 import { type Mark, marksOf, type Rest, restsOf } from "./stretches";
 import { crossed, hatched } from "./strokes";
+import { type DrawingWords, ENGLISH } from "./words";
 
 export interface BoardView {
   /** mm of paper for one mm of wood; `boardScale` fits the longest board to the page. */
   readonly scale: number;
   /** What the tape shows. */
   readonly system: "inches" | "millimetres";
+  /** What is written on it; unsaid, in English. */
+  readonly says?: DrawingWords;
 }
 
 /** Width of every drawing in mm: the text of an A4 page with margins of 15 mm. */
@@ -41,6 +44,7 @@ export function boardScale(boards: readonly SheetBoard[]): number {
 
 /** The board as a page of its own, `PAGE_WIDTH` wide and as high as its labels need. */
 export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
+  const { says = ENGLISH.drawings } = view;
   const length = Math.max(0, finite(board.length.mm));
   const at = (mm: number) =>
     Math.min(PAGE_WIDTH - MARGIN, MARGIN + Math.min(length, Math.max(0, finite(mm))) * view.scale);
@@ -60,7 +64,10 @@ export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
     })),
     ...rests
       .filter(({ kind }) => kind === "kept")
-      .map(({ from, to }) => ({ ...stretch(from, to), lines: ["offcut", `${board.offcut?.text}, keep`] })),
+      .map(({ from, to }) => ({
+        ...stretch(from, to),
+        lines: [says.offcut, says.keep(board.offcut?.text ?? "")],
+      })),
   ];
   const marks = marksOf(board);
   const written = names.map(nameInside);
@@ -74,7 +81,7 @@ export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
         bold: true,
         layer: "mark" as const,
       })),
-      ...inRuns(outside).map(nameOutside),
+      ...inRuns(outside).map((run) => nameOutside(run, says)),
     ],
     TAPE_FOOT + 0.4,
     PAGE_WIDTH,
@@ -96,7 +103,7 @@ export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
     ...written.flat(),
     ...hung.labels,
   ];
-  return { title: titleOf(board), width: PAGE_WIDTH, height: hung.bottom + 1, items };
+  return { title: titleOf(board, says), width: PAGE_WIDTH, height: hung.bottom + 1, items };
 }
 
 const MARGIN = 2;
@@ -202,9 +209,10 @@ function inRuns(names: readonly Name[]): readonly Run[] {
 }
 
 /** A run's leader comes down from its outer end, so that its label hangs below the marks of the run and not among them. */
-function nameOutside({ first, last, count }: Run): Hanging {
+function nameOutside({ first, last, count }: Run, says: DrawingWords): Hanging {
   const { left, right, lines, piece } = first.left < PAGE_WIDTH / 2 ? first : last;
-  const words = lines.join(" ") + (count > 1 ? `, ${count} in a row` : "");
+  const label = lines.join(" ");
+  const words = count > 1 ? says.inARow(label, count) : label;
   return {
     x: (left + right) / 2,
     from: FOOT - 2,
@@ -215,10 +223,10 @@ function nameOutside({ first, last, count }: Run): Hanging {
   };
 }
 
-function titleOf(board: SheetBoard): string {
-  const cuts = board.cuts.map((cut) => `${cut.label} ${cut.length.text}, mark at ${cut.to.text}`);
-  const rest = board.offcut ? [`offcut ${board.offcut.text}, keep`] : [];
-  return `${board.label}: ${[...cuts, ...rest].join("; ")}`;
+function titleOf(board: SheetBoard, says: DrawingWords): string {
+  const cuts = board.cuts.map((cut) => says.piece(cut.label, cut.length.text, cut.to.text));
+  const rest = board.offcut ? [says.offcutToKeep(board.offcut.text)] : [];
+  return says.holds(board.label, [...cuts, ...rest]);
 }
 
 function finite(mm: number): number {

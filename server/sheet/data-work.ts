@@ -52,8 +52,10 @@ export interface SheetFinish {
   readonly amount: SheetVolume | null;
   /** How long a coat dries: "12 h"; empty where it is not known. */
   readonly dries: string;
-  /** What was left out, what to buy, what was taken for granted: a sentence each. */
+  /** What was left out and what to buy: a sentence each. */
   readonly notes: readonly string[];
+  /** What was taken for granted: a sentence each. */
+  readonly assumed: readonly string[];
   /** The coat line. */
   readonly place: Place;
 }
@@ -82,6 +84,8 @@ export interface SheetLining {
   readonly cuts: readonly SheetLinerCut[];
   /** How it is laid, folded, cut open for the water and stapled: a sentence each. */
   readonly notes: readonly string[];
+  /** What was taken for granted: a sentence each. */
+  readonly assumed: readonly string[];
   /** The line entry. */
   readonly place: Place;
 }

@@ -25,6 +25,10 @@ export interface WriterWords {
   readonly tick: (what: string, done: string) => string;
   /** Said by a drawing that could not be written as a picture. */
   readonly drawing: (title: string) => string;
+  /** Behind a label, before a blank. */
+  readonly colon: string;
+  /** Between things on one line that are of several words each. */
+  readonly between: string;
 }
 
 export interface Section {
@@ -45,6 +49,8 @@ export interface Run {
   readonly text: string;
   /** small: said beside, in smaller type. blank: a line to write on, `text` being what it is for. */
   readonly style?: "strong" | "small" | "blank";
+  /** Its language, where that is not the document's. */
+  readonly language?: string;
 }
 
 export interface Paragraph {

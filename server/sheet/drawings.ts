@@ -17,6 +17,7 @@ import {
   type Side,
   standardScale,
 } from "./piece-drawing";
+import { ENGLISH, type SheetWords } from "./words";
 
 export type DrawingKind = Side | "apart";
 
@@ -35,11 +36,11 @@ export interface Scene {
   readonly numbers: readonly number[];
 }
 
-export function sceneIn(worked: Worked): Scene {
+export function sceneIn(worked: Worked, { tag, drawings }: SheetWords): Scene {
   const { display, title } = worked.settings;
-  const words: string[] = [title, display.system, `${display.mark.n}/${display.mark.d}`];
+  const words: string[] = [tag, title, display.system, `${display.mark.n}/${display.mark.d}`];
   const numbers: number[] = [];
-  for (const { id, mark, title, assembly, cells } of drawnPieces(worked, identitiesOf(worked))) {
+  for (const { id, mark, title, assembly, cells } of drawnPieces(worked, identitiesOf(worked), drawings)) {
     words.push(id, mark, title, assembly.join("/"));
     for (const { vertices } of cells) {
       numbers.push(vertices.length);
@@ -66,8 +67,11 @@ export function sameScene(a: Scene, b: Scene): boolean {
 }
 
 /** Those that a sheet shows, in order; none when nothing is placed. Gives nothing between them where it only pauses. */
-export function* sheetDrawings(worked: Worked): Generator<SheetDrawing | undefined, void, void> {
-  const scene = sceneOf(worked);
+export function* sheetDrawings(
+  worked: Worked,
+  words: SheetWords,
+): Generator<SheetDrawing | undefined, void, void> {
+  const scene = sceneOf(worked, words);
   if (scene.pieces.length === 0) return;
   yield { kind: "turned", of: "", drawing: yield* scene.draw("turned") };
   let scale = sideBySide(worked);
@@ -97,20 +101,22 @@ function stepScenes({ steps: { steps }, pieces: { all } }: Worked) {
 }
 
 /** One drawing of the whole, or of an assembly by its name; in words why there is none. */
-export function oneDrawing(worked: Worked, kind: DrawingKind, assembly: string): Drawing | string {
-  const scene = sceneOf(worked);
-  if (scene.pieces.length === 0)
-    return "there is nothing to draw: no piece is placed. A `place` line says where a piece stands.";
+export function oneDrawing(
+  worked: Worked,
+  kind: DrawingKind,
+  assembly: string,
+  words: SheetWords,
+): Drawing | string {
+  const scene = sceneOf(worked, words);
+  if (scene.pieces.length === 0) return words.drawings.noPieces;
   if (assembly === "" || scene.assemblies.has(assembly)) return finished(scene.draw(kind, assembly));
-  const names = [...scene.assemblies.keys()];
-  const there = names.length > 0 ? `There is ${names.join(", ")}.` : "It places no assembly at all.";
-  return `no assembly “${assembly}” is placed in this plan. ${there}`;
+  return words.drawings.noAssembly(assembly, [...scene.assemblies.keys()]);
 }
 
 /** A small turned drawing in which these pieces are pointed out; undefined where it would take long, or none of them stands. */
 export function smallDrawing(worked: Worked, ids: readonly string[], title: string): Drawing | undefined {
   if (worked.pieces.all.length > MOST_SMALL || ids.length === 0) return undefined;
-  return drawSmall(drawnPieces(worked, identitiesOf(worked)), new Set(ids), title);
+  return drawSmall(drawnPieces(worked, identitiesOf(worked), ENGLISH.drawings), new Set(ids), title);
 }
 
 /** Pieces of which a small drawing is made within the time of a hover, 5 ms. */
@@ -157,9 +163,10 @@ const ALONE = 85;
 /** Drawn apart so small that the longest side of the whole is no longer than this, in mm of paper, pieces are hard to make out. */
 const TINY = 36;
 
-function sceneOf(worked: Worked) {
+function sceneOf(worked: Worked, { drawings: says, numbers }: SheetWords) {
   const { settings } = worked;
-  const pieces = drawnPieces(worked, identitiesOf(worked));
+  const display = { ...settings.display, numbers };
+  const pieces = drawnPieces(worked, identitiesOf(worked), says);
   const screws = drawnScrews(worked);
   const assemblies = firstCopies(worked);
   const draw = function* (
@@ -170,8 +177,9 @@ function sceneOf(worked: Worked) {
     const ids = assemblies.get(assembly);
     const shown = ids ? pieces.filter(({ id }) => ids.has(id)) : pieces;
     const options: DrawingOptions = {
-      name: assembly || settings.title || "the plan",
-      words: (mm) => lengthText(ofMm(mm), settings.display),
+      name: assembly || settings.title || says.thePlan,
+      words: (mm) => lengthText(ofMm(mm), display),
+      says,
       system: settings.display.system,
       screws,
       ...more,

@@ -3,9 +3,14 @@ import { lookUp } from "../plan";
 import type { Piece, Worked } from "../worked";
 import type { Identities } from "./identity";
 import type { DrawnPiece, DrawnScrew } from "./piece-drawing";
+import type { DrawingWords } from "./words";
 
 /** All pieces in the order of the place lines; of each only what has wood left. */
-export function drawnPieces(worked: Worked, identities: Identities): readonly DrawnPiece[] {
+export function drawnPieces(
+  worked: Worked,
+  identities: Identities,
+  says: DrawingWords,
+): readonly DrawnPiece[] {
   const isAssembly = (name: string): boolean => lookUp(worked.scope, name)?.kind === "assembly";
   return worked.pieces.all.flatMap((piece): DrawnPiece[] => {
     if (piece.cells.length === 0) return [];
@@ -15,7 +20,7 @@ export function drawnPieces(worked: Worked, identities: Identities): readonly Dr
       {
         id: piece.id,
         mark: found?.row.mark ?? "",
-        title: hand === "" ? piece.part : `${piece.part} ${hand}`,
+        title: hand === "" ? piece.part : says.handed(piece.part, hand),
         assembly: piece.owners.map(({ name }) => name).filter(isAssembly),
         cells: piece.cells,
         ridges: piece.ridges(),

@@ -13,9 +13,11 @@ export function cleanText(text: string): string {
     .replace(NOT_CHARACTERS, "\u{fffd}");
 }
 
-/** The same on one line, with single blanks: for a label, a table cell, a terminal. */
+/** The same on one line, with single blanks: for a label, a table cell, a terminal. Blanks that join words stay. */
 export function oneLine(text: string): string {
-  return cleanText(text).replace(/\s+/gu, " ").trim();
+  return cleanText(text)
+    .replace(/[^\S\u00a0\u202f]+/gu, " ")
+    .trim();
 }
 
 /** Text between tags. */

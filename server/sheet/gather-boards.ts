@@ -6,11 +6,12 @@ import type { BoardPlan, PanelPlan, SheetBoard, SheetPanel } from "./data";
 import { materialTitle } from "./gather-cuts";
 import type { Identities } from "./identity";
 import { marked, ofTicks, soldLength } from "./marks";
+import type { SheetWords } from "./words";
 
 /** A rest shorter than this is not worth naming: 6 in (common practice: too short to hold while sawing). */
 const LEAST_OFFCUT_MM = 6 * 25.4;
 
-export function boardPlans(worked: Worked, { ofLayout }: Identities): BoardPlan[] {
+export function boardPlans(worked: Worked, { ofLayout }: Identities, words: SheetWords): BoardPlan[] {
   const { display } = worked.settings;
   return worked.boards.flatMap((work) => {
     if (work.answer.boards.length === 0 && work.answer.unplaced.length === 0) return [];
@@ -18,9 +19,11 @@ export function boardPlans(worked: Worked, { ofLayout }: Identities): BoardPlan[
     return [
       {
         stock: work.material.name,
-        title: materialTitle(work.material, display),
-        boards: grouped(work.answer.boards, boardKey).map((same) => boardOf(same, work, display, ofLayout)),
-        assumed: assumptions(work, worked),
+        title: materialTitle(work.material, display, words),
+        boards: grouped(work.answer.boards, boardKey).map((same) =>
+          boardOf(same, work, display, ofLayout, words),
+        ),
+        assumed: assumptions(work, worked, words),
         unplaced: work.answer.unplaced.map((id) => ofLayout(id).id),
       },
     ];
@@ -60,6 +63,7 @@ function boardOf(
   work: BoardWork,
   display: Display,
   ofLayout: Identities["ofLayout"],
+  { wood: { layouts } }: SheetWords,
 ): SheetBoard {
   const [board] = same as [BoardLayout];
   const length = ofTicks(board.length);
@@ -67,13 +71,15 @@ function boardOf(
     board.kind === "bought" ? work.material.sold[Number(board.boardId.slice("sold ".length))] : undefined;
   const offcut = ofTicks(board.offcut);
   return {
-    label: sold ? `${soldLength(sold.length, display)} board` : `on hand, ${lengthText(length, display)}`,
+    label: sold
+      ? layouts.board(soldLength(sold.length, display))
+      : layouts.boardOnHand(lengthText(length, display)),
     kind: board.kind,
     count: same.length,
     length: marked(length, display),
     cuts: board.cuts.map((cut, i) => ({
       piece: same.map((b) => ofLayout(b.cuts[i]!.pieceId).id).join(", "),
-      label: cut.pieceId.startsWith("spare") ? `${partOf(cut.pieceId)} (spare)` : partOf(cut.pieceId),
+      label: cut.pieceId.startsWith("spare") ? layouts.spare(partOf(cut.pieceId)) : partOf(cut.pieceId),
       mark: marksOf(
         same.map((b) => b.cuts[i]!.pieceId),
         ofLayout,
@@ -87,36 +93,27 @@ function boardOf(
   };
 }
 
-function assumptions(work: BoardWork | SheetWork, { settings }: Worked): string[] {
+function assumptions(
+  work: BoardWork | SheetWork,
+  { settings }: Worked,
+  { wood: { layouts } }: SheetWords,
+): string[] {
   const { display } = settings;
   const { material } = work;
   const kerf = lengthText(settings.kerf.value, display);
-  const list = [
-    `${kerf} is lost to each saw cut${settings.kerf.from === "assumed" ? " (the plan gives no kerf)" : ""}`,
-  ];
+  const list = [layouts.kerf(kerf, settings.kerf.from === "assumed")];
   if (material.kind === "board" && material.sold.length > 0) {
     const trim = lengthText(material.endTrim.value, display);
-    list.push(
-      `${trim} is cut off one end of each bought board to square it${material.endTrim.assumed ? " (the plan does not say)" : ""}`,
-    );
+    list.push(layouts.trim(trim, material.endTrim.assumed));
   }
-  if (work.spares > 0)
-    list.push(`${work.spares} spare ${work.spares === 1 ? "piece is" : "pieces are"} laid out too`);
-  if (material.onHand.length > 0) {
-    list.push(
-      material.salvage === "use up"
-        ? "what is on hand is used first"
-        : "what is on hand is kept for what nothing sold can do",
-    );
-  }
-  if ("ripped" in work && work.ripped) {
-    list.push("a ripped piece takes the whole width of its board here");
-  }
-  list.push("this is a first answer, and a cheaper way may exist");
+  if (work.spares > 0) list.push(layouts.spares(work.spares));
+  if (material.onHand.length > 0) list.push(material.salvage === "use up" ? layouts.useUp : layouts.keep);
+  if ("ripped" in work && work.ripped) list.push(layouts.wholeWidth);
+  list.push(layouts.firstAnswer);
   return list;
 }
 
-export function panelPlans(worked: Worked, { ofLayout }: Identities): PanelPlan[] {
+export function panelPlans(worked: Worked, { ofLayout }: Identities, words: SheetWords): PanelPlan[] {
   const { display } = worked.settings;
   return worked.sheets.flatMap((work) => {
     if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
@@ -124,9 +121,9 @@ export function panelPlans(worked: Worked, { ofLayout }: Identities): PanelPlan[
     return [
       {
         stock: work.material.name,
-        title: materialTitle(work.material, display),
-        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, display, ofLayout)),
-        assumed: assumptions(work, worked),
+        title: materialTitle(work.material, display, words),
+        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, display, ofLayout, words)),
+        assumed: assumptions(work, worked, words),
         unplaced: unplaced.map((id) => ofLayout(id).id),
       },
     ];
@@ -143,12 +140,19 @@ const panelKey = (s: Panel): string =>
     s.placements.map((p) => [partOf(p.pieceId), p.x, p.y, p.length, p.width]),
   ]);
 
-function panelOf(same: readonly Panel[], display: Display, ofLayout: Identities["ofLayout"]): SheetPanel {
+function panelOf(
+  same: readonly Panel[],
+  display: Display,
+  ofLayout: Identities["ofLayout"],
+  words: SheetWords,
+): SheetPanel {
+  const { layouts } = words.wood;
   const [panel] = same as [Panel];
   const length = marked(ofTicks(panel.length), display);
   const width = marked(ofTicks(panel.width), display);
+  const size = [width.text, length.text].join(words.by);
   return {
-    label: `${panel.kind === "on hand" ? "on hand, " : ""}${width.text} x ${length.text} sheet`,
+    label: panel.kind === "on hand" ? layouts.sheetOnHand(size) : layouts.sheet(size),
     kind: panel.kind,
     count: same.length,
     length,

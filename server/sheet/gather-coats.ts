@@ -1,5 +1,4 @@
 /** Finishes and liners as the sheet tells them: how much, how large, and how they are laid. */
-import { openingWords, stapleWords, tinWords } from "../checks/lining-words";
 import { type At, ifKnown } from "../plan";
 import {
   type Display,
@@ -42,6 +41,7 @@ export function finishRows(
         amount: all ? { litres: all.approx / CUBIC_MM, text: bothLiquids(all, display) } : null,
         dries: coat.dries ? quantityText(coat.dries, display) : "",
         notes: coatNotes(coat, worked, words),
+        assumed: coat.assumed,
         place: place(coat.at),
       },
     ];
@@ -64,7 +64,7 @@ function partsOf({ pieces, loose, things }: CoatWork, worked: Worked, identities
 
 function coatNotes(coat: CoatWork, { settings, shopping }: Worked, words: SheetWords["work"]): string[] {
   const { display } = settings;
-  const { hidden, ends, least, amount, loose, assumed, finish } = coat;
+  const { hidden, ends, least, amount, loose, finish } = coat;
   const need = shopping.finishes.find((f) => f.finish === finish);
   const most = ifKnown(amount);
   return [
@@ -74,8 +74,7 @@ function coatNotes(coat: CoatWork, { settings, shopping }: Worked, words: SheetW
       ? [words.atLeast(bothLiquids(times(least, settings.make), display))]
       : []),
     ...(loose.length > 0 ? [words.countedWhole(loose.map(({ part }) => part).join(", "))] : []),
-    ...(need && tinWords(need) !== "" ? [words.tins(tinWords(need))] : []),
-    ...assumed.map(words.taken),
+    ...(need && words.tinsOf(need, display) !== "" ? [words.tins(words.tinsOf(need, display))] : []),
   ];
 }
 
@@ -99,6 +98,7 @@ export function liningRows(
           width: marked(width, display),
         })),
         notes: liningNotes(lining, display, words),
+        assumed: lining.assumed,
         place: place(at),
       },
     ];
@@ -106,16 +106,15 @@ export function liningRows(
 }
 
 function liningNotes(lining: LiningWork, display: Display, words: SheetWords["work"]): string[] {
-  const { fold, overlap, cuts, along, opening, assumed } = lining;
+  const { fold, overlap, cuts, along, opening } = lining;
   const [over, past, length] = [ifKnown(overlap), ifKnown(fold), ifKnown(along)];
   const strips = (ifKnown(cuts) ?? []).some(({ what }) => what === "strip");
   return [
     ...(length ? [words.offTheRoll(lengthText(length, display))] : []),
     ...(past ? [words.foldOver(lengthText(past, display))] : []),
     ...(strips && over ? [words.overlapped(lengthText(over, display))] : []),
-    openingWords(opening, display),
-    words.staples(stapleWords(lining, display)),
-    ...assumed.map(words.taken),
+    words.openingOf(opening, display),
+    words.staples(words.staplesOf(lining, display)),
   ];
 }
 

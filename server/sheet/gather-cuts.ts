@@ -1,26 +1,31 @@
 /** The cut list: by stock, longest first. */
 import type { At } from "../plan";
 import { ifKnown } from "../plan";
-import { briefly } from "../trade";
 import { type Display, LENGTH, lengthText, quantityText, roughly } from "../units";
 import { type Material, type Part, sparesOf, type Worked } from "../worked";
 import type { CutGroup, CutRow, Place } from "./data";
 import type { Identities, Row } from "./identity";
 import { marked } from "./marks";
+import type { SheetWords } from "./words";
 
-export function cutGroups(worked: Worked, identities: Identities, place: (at: At) => Place): CutGroup[] {
+export function cutGroups(
+  worked: Worked,
+  identities: Identities,
+  place: (at: At) => Place,
+  words: SheetWords,
+): CutGroup[] {
   const parts = [...worked.parts.values()];
   return worked.materials.flatMap((material) => {
     const rows = parts
       .filter((p) => p.material === material && p.count.state === "known")
-      .flatMap((p) => rowsOf(p, worked, identities, place))
+      .flatMap((p) => rowsOf(p, worked, identities, place, words))
       .sort((a, b) => (b.length?.mm ?? 0) - (a.length?.mm ?? 0));
     if (rows.length === 0) return [];
     return [
       {
         stock: material.name,
-        title: materialTitle(material, worked.settings.display),
-        source: briefly(material.source),
+        title: materialTitle(material, worked.settings.display, words),
+        source: words.wood.materials.sizeFrom(material),
         rows,
       },
     ];
@@ -28,22 +33,33 @@ export function cutGroups(worked: Worked, identities: Identities, place: (at: At
 }
 
 /** `2x4, 1-1/2" x 3-1/2", western redcedar` */
-export function materialTitle(material: Material, display: Display): string {
+export function materialTitle(material: Material, display: Display, words: SheetWords): string {
+  const { materials } = words.wood;
   const t = ifKnown(material.thickness);
   const w = ifKnown(material.width);
   const size =
     t && w
-      ? `${lengthText(t, display)} x ${lengthText(w, display)}`
+      ? [t, w].map((q) => lengthText(q, display)).join(words.by)
       : t
-        ? `${lengthText(t, display)} thick`
+        ? materials.thick(lengthText(t, display))
         : "";
-  const said = material.wood.assumed ? "" : material.wood.title;
-  return [material.name, size, said, ...material.conditions].filter(Boolean).join(", ");
+  const said = material.wood.assumed ? "" : words.shop.wood(material.wood);
+  return [material.name, size, said, ...material.conditions.map(materials.condition)]
+    .filter(Boolean)
+    .join(", ");
 }
 
-function rowsOf(part: Part, worked: Worked, identities: Identities, place: (at: At) => Place): CutRow[] {
+function rowsOf(
+  part: Part,
+  worked: Worked,
+  identities: Identities,
+  place: (at: At) => Place,
+  words: SheetWords,
+): CutRow[] {
   const rows = identities.rowsOf(part);
-  return rows.flatMap((r) => (r.pieces.length > 0 || rows.length === 1 ? [row(part, r, worked, place)] : []));
+  return rows.flatMap((r) =>
+    r.pieces.length > 0 || rows.length === 1 ? [row(part, r, worked, place, words)] : [],
+  );
 }
 
 function row(
@@ -51,7 +67,9 @@ function row(
   { hand, mark, pieces: ofOne }: Row,
   worked: Worked,
   place: (at: At) => Place,
+  words: SheetWords,
 ): CutRow {
+  const { cuts } = words.wood;
   const copies = Array.from({ length: worked.settings.make - 1 }, (_, i) =>
     ofOne.map((id) => `copy ${i + 2} / ${id}`),
   );
@@ -70,13 +88,13 @@ function row(
     hand,
     length: needs ? marked(needs, display) : null,
     rule: ruleOf(part, worked),
-    measured: slanted ? "long point to long point" : "",
+    measured: slanted ? cuts.longToLong : "",
     shortPoint: slanted ? marked(roughly(LENGTH, board.shortPoint), display) : null,
     width: width ? marked(width, display) : null,
     thickness: thickness ? marked(thickness, display) : null,
     ripped: Boolean(part.ripped) && part.material?.kind === "board",
-    ends: endsText(part, display),
-    notes: notesOf(part, hand, worked),
+    ends: endsText(part, display, words),
+    notes: notesOf(part, hand, worked, words),
     place: place(part.declared.at),
   };
 }
@@ -91,42 +109,37 @@ function ruleOf({ declared }: Part, { loaded }: Worked): string {
 }
 
 /** `45° miter both ends, long points on one edge` */
-export function endsText(part: Part, display: Display): string {
+function endsText(part: Part, display: Display, words: SheetWords): string {
+  const { cuts } = words.wood;
   const { leftEnd: left, rightEnd: right } = part;
   if (!left && !right) return "";
-  const l = endText(left, display);
-  const r = endText(right, display);
-  const ends = l === r ? `${l} both ends` : `left end ${l}, right end ${r}`;
+  const l = endText(left, display, words);
+  const r = endText(right, display, words);
+  const ends = l === r ? cuts.bothEnds(l) : cuts.ends(l, r);
   const two = left?.miter && right?.miter;
-  return two ? `${ends}, long points on ${part.edges === "one" ? "one edge" : "opposite edges"}` : ends;
+  return two ? `${ends}, ${cuts.longPoints(part.edges === "one" ? "one" : "opposite")}` : ends;
 }
 
-function endText(end: Part["leftEnd"], display: Display): string {
-  if (!end) return "square";
-  const cuts = [
-    end.miter && `${quantityText(end.miter, display)} miter`,
-    end.bevel && `${quantityText(end.bevel, display)} bevel`,
-  ];
-  return cuts.filter(Boolean).join(" and ");
+function endText(end: Part["leftEnd"], display: Display, { wood: { cuts } }: SheetWords): string {
+  if (!end) return cuts.square;
+  const [miter, bevel] = [end.miter, end.bevel].map((angle) => angle && quantityText(angle, display));
+  return cuts.angled(miter, bevel);
 }
 
-function notesOf(part: Part, hand: string, worked: Worked): string[] {
+function notesOf(part: Part, hand: CutRow["hand"], worked: Worked, { wood: { cuts } }: SheetWords): string[] {
   const { display } = worked.settings;
   const notes: string[] = [];
   if (part.fit) {
-    const more = part.fit.allowance ? `, ${lengthText(part.fit.allowance, display)} is left on` : "";
-    notes.push(`cut to fit when the rest stands${more}`);
+    notes.push(cuts.toFit(part.fit.allowance ? lengthText(part.fit.allowance, display) : ""));
   }
   for (const n of part.notches) {
-    const where = n.distance ? `${lengthText(n.distance, display)} ${n.where}` : n.where;
-    notes.push(
-      `${n.kind} ${lengthText(n.along, display)} along, ${lengthText(n.into, display)} in, ${where}`,
-    );
+    const [along, into] = [lengthText(n.along, display), lengthText(n.into, display)];
+    const distance = n.distance ? lengthText(n.distance, display) : "";
+    notes.push(cuts.notch(n.kind, along, into, n.where, distance));
   }
-  if (hand) notes.push(`${hand} piece: the mirror image of the ${hand === "left" ? "right" : "left"} one`);
-  if (part.measuredAssumed)
-    notes.push("the plan does not say between which points; long point to long point is taken");
+  if (hand) notes.push(cuts.mirror(hand));
+  if (part.measuredAssumed) notes.push(cuts.pointsAssumed);
   const spares = sparesOf((ifKnown(part.count) ?? 0) * worked.settings.make, worked.settings);
-  if (spares > 0 && hand !== "right") notes.push(`and ${spares} spare`);
+  if (spares > 0 && hand !== "right") notes.push(cuts.spares(spares));
   return notes;
 }

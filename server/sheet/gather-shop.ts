@@ -1,7 +1,7 @@
 /** What the shop wants to know before the first cut, and what the thing wants after the last: tools, bits, boards, weight, care. */
 import { ifKnown } from "../plan";
-import { briefly, documented } from "../trade";
-import { type Display, lengthText, type Quantity, quantityText } from "../units";
+import { documented } from "../trade";
+import { type Display, lengthText, quantityText } from "../units";
 import {
   aisleFacts,
   type BitNeed,
@@ -14,15 +14,16 @@ import {
 } from "../worked";
 import type { SheetBit, SheetData, SheetTool } from "./data";
 import { both, marked } from "./marks";
+import type { SheetWords } from "./words";
 
 type Shop = Pick<SheetData, "tools" | "bits" | "yard" | "weight" | "care">;
 
-export function shopOf(worked: Worked): Shop {
+export function shopOf(worked: Worked, words: SheetWords): Shop {
   const { display } = worked.settings;
   const own = ifKnown(weightOf(worked).own);
   return {
-    tools: toolsNeeded(worked).map((need) => toolRow(need, display)),
-    bits: bitsNeeded(worked).map((need) => bitRow(need, display)),
+    tools: toolsNeeded(worked, words.shop).map((need) => toolRow(need, display, words)),
+    bits: bitsNeeded(worked, words.shop).map((need) => bitRow(need, display, words)),
     yard: aisleFacts(worked)
       .rows.filter(({ aisle }) => aisle === "boards")
       .map(({ name, taken: { thickness, width } }) => ({
@@ -31,14 +32,18 @@ export function shopOf(worked: Worked): Shop {
         width: width ? marked(width, display) : null,
       })),
     weight: own && own.approx > 0 ? { kg: own.approx, text: both(own, display) } : null,
-    care: careOf(worked).map(({ text, source }) => ({ text, source: documented(source) })),
+    care: careOf(worked, words.shop).map(({ text, source }) => ({ text, source: documented(source) })),
   };
 }
 
-function toolRow({ name, for: uses, settings, have, instead }: ToolNeed, display: Display): SheetTool {
+function toolRow(
+  { name, for: uses, settings, have, instead }: ToolNeed,
+  display: Display,
+  { wood }: SheetWords,
+): SheetTool {
   const reach = settings.map(({ what, value, drawn }) => {
-    const as = drawn ? ` (${quantityText(drawn, display)} as drawn)` : "";
-    return `${what} ${text(value, display)}${as}`;
+    const as = drawn ? ` ${wood.asDrawn(quantityText(drawn, display))}` : "";
+    return `${wood.reach[what]} ${quantityText(value, display)}${as}`;
   });
   return { what: name, uses, reach, have, instead };
 }
@@ -46,15 +51,18 @@ function toolRow({ name, for: uses, settings, have, instead }: ToolNeed, display
 function bitRow(
   { kind, text: size, for: joints, source, assumed, note }: BitNeed,
   display: Display,
+  { wood, between }: SheetWords,
 ): SheetBit {
   const counts = joints.map(({ holes }) => ifKnown(holes));
   return {
     kind,
     what: size,
     holes: counts.every((c) => c !== undefined) ? counts.reduce((sum, c) => sum + c, 0) : null,
-    uses: joints.map(({ title, depth }) => (depth ? `${title}, ${lengthText(depth, display)} deep` : title)),
-    source: briefly(source),
-    assumed: [...assumed, note].filter((said) => said !== "").join("; "),
+    uses: joints.map(({ title, depth }) =>
+      depth ? wood.holeDeep(title, lengthText(depth, display)) : title,
+    ),
+    source,
+    assumed: [...assumed, note].filter((said) => said !== "").join(between),
   };
 }
 
@@ -70,5 +78,3 @@ export function carryOf(worked: Worked): SheetData["shopping"]["carry"] {
     weight: known ? both(known, display) : null,
   };
 }
-
-const text = (q: Quantity, display: Display): string => quantityText(q, display);

@@ -1,5 +1,5 @@
 /** What stands where, as the sheet tells it: pieces, size over all, the marks of screws, and what is measured corner to corner. */
-import { fromWords } from "../checks/set-out-words";
+import { markLengths } from "../checks/set-out-words";
 import { type At, ifKnown } from "../plan";
 import type { Display } from "../units";
 import { type MarkedFrom, type SquareCheck, setOutOf, squareChecks, type Worked } from "../worked";
@@ -8,6 +8,7 @@ import { holesOf, screwWords } from "./gather-work";
 import type { Identities } from "./identity";
 import { lineOf } from "./lines";
 import { marked, ofMm } from "./marks";
+import type { SheetWords } from "./words";
 
 export function overallOf({ space, settings }: Worked): SheetData["overall"] {
   if (!space.bounds) return null;
@@ -37,7 +38,12 @@ export function pieceRows(
 }
 
 /** Every fasten line, with where its screws go on the pieces that are screwed through. */
-export function jointRows(worked: Worked, identities: Identities, place: (at: At) => Place): SheetJoint[] {
+export function jointRows(
+  worked: Worked,
+  identities: Identities,
+  place: (at: At) => Place,
+  words: SheetWords,
+): SheetJoint[] {
   const { display } = worked.settings;
   return worked.joints.flatMap((joint): SheetJoint[] => {
     if (joint.entry.kind !== "fasten") return [];
@@ -45,10 +51,10 @@ export function jointRows(worked: Worked, identities: Identities, place: (at: At
     const screws = placed?.screws ?? [];
     return [
       {
-        title: joint.title,
+        title: words.shop.titleOf(joint),
         what: screwWords(joint),
-        pattern: joint.pattern,
-        holes: holesOf(joint, display),
+        pattern: words.shop.joint.pattern(joint.setting),
+        holes: holesOf(joint, display, words),
         crossings: placed ? new Set(screws.map((s) => s.crossing)).size : null,
         screws: ifKnown(joint.count) ?? null,
         setOut: setOutOf(joint, worked.space).map((set) => {
@@ -61,8 +67,8 @@ export function jointRows(worked: Worked, identities: Identities, place: (at: At
             screws: set.screws,
             grids: set.grids.map(({ on, along, across }) => ({
               on,
-              along: marksOf(along, display),
-              across: marksOf(across, display),
+              along: marksOf(along, display, words),
+              across: marksOf(across, display, words),
             })),
           };
         }),
@@ -72,23 +78,22 @@ export function jointRows(worked: Worked, identities: Identities, place: (at: At
   });
 }
 
-const marksOf = (from: MarkedFrom, display: Display): SheetMarks => ({
+const marksOf = (from: MarkedFrom, display: Display, { wood }: SheetWords): SheetMarks => ({
   from: from.from,
   which: from.which,
   at: from.mm.map((d) => marked(ofMm(d), display)),
-  words: fromWords(from, display),
+  words: wood.marks(from, markLengths(from, display)),
 });
 
-export const squareRows = (worked: Worked): SheetSquare[] =>
-  squareChecks(worked).map((check) => squareRow(check, worked.settings.display));
+export const squareRows = (worked: Worked, words: SheetWords): SheetSquare[] =>
+  squareChecks(worked).map((check) => squareRow(check, worked.settings.display, words));
 
-export function squareRow({ of, name, diagonal, sides, count }: SquareCheck, display: Display): SheetSquare {
-  const copies = count > 1 ? `, each of ${count}` : "";
-  const words = {
-    ring: `${name}${copies}, from outside corner to outside corner`,
-    box: `${name}, inside, at the rim`,
-    feet: "the feet, from outside corner to outside corner on the floor",
-  };
+export function squareRow(
+  { of, name, diagonal, sides, count }: SquareCheck,
+  display: Display,
+  { plan: { square } }: SheetWords,
+): SheetSquare {
+  const words = { ring: square.ring(name, count), box: square.box(name), feet: square.feet };
   return {
     of,
     name,

@@ -5,6 +5,7 @@ import { type Display, roughly, WEIGHT } from "../units";
 import {
   type BitNeed,
   bitsNeeded,
+  type Joint,
   type ToolNeed,
   timePlanOf,
   toolsNeeded,
@@ -29,13 +30,13 @@ export function stepRows(
   place: (at: At) => Place,
   words: SheetWords,
 ): readonly SheetStep[] {
-  const shop = { tools: toolsNeeded(worked), bits: bitsNeeded(worked) };
+  const shop = { tools: toolsNeeded(worked, words.shop), bits: bitsNeeded(worked, words.shop) };
   return worked.steps.steps.map((step, i) => ({
     number: i + 1,
     title: step.title,
     lines: clausesOf(step, worked, identities),
     fresh: freshOf(step, worked, identities),
-    joins: joinsOf(step, worked.settings.display),
+    joins: joinsOf(step, worked.settings.display, words),
     coats: coatsOf(step, words),
     linings: step.lines.map(({ name, words: said }) => {
       const liners = worked.linings
@@ -45,7 +46,7 @@ export function stepRows(
     }),
     fit: step.cutToFit.map((part) => words.work.fitNow(part)),
     square: step.squares.map((check) => {
-      const { words: what, diagonal } = squareRow(check, worked.settings.display);
+      const { words: what, diagonal } = squareRow(check, worked.settings.display, words);
       return words.diagonals(what, diagonal.text, diagonal.other);
     }),
     tools: toolsOf(step, shop, words),
@@ -108,19 +109,30 @@ function freshOf({ fresh, parts }: WorkStep, worked: Worked, identities: Identit
   return [...placed, ...loose].sort((a, b) => a.mark.length - b.mark.length || (a.mark < b.mark ? -1 : 1));
 }
 
-const joinsOf = ({ joints, glues }: WorkStep, display: Display): SheetStep["joins"] => [
+const joinsOf = ({ joints, glues }: WorkStep, display: Display, words: SheetWords): SheetStep["joins"] => [
   ...joints.map(({ joint, count }) => ({
-    title: joint.title,
+    title: words.shop.titleOf(joint),
     what: screwWords(joint),
     screws: count ?? null,
-    holes: holesOf(joint, display),
+    holes: holesOf(joint, display, words),
   })),
-  ...glues.map(({ joint }) => ({ title: joint.title, what: joint.pattern, screws: null, holes: "" })),
+  ...glues.map(({ joint }) => ({
+    title: words.shop.titleOf(joint),
+    what: glueIn(joint),
+    screws: null,
+    holes: "",
+  })),
 ];
+
+/** The glue that the line names. */
+function glueIn({ entry }: Joint): string {
+  const clause = entry.clauses.find((c) => c.kind === "glue with");
+  return clause?.name.text ?? "";
+}
 
 /** The bits and tools that its joints, coats, liners and corners take. */
 function toolsOf({ joints, coats, lines, squares }: WorkStep, shop: Shop, words: SheetWords): string[] {
-  const titles = new Set(joints.map(({ joint }) => joint.title));
+  const titles = new Set(joints.map(({ joint }) => words.shop.titleOf(joint)));
   const bits = shop.bits.filter(
     ({ kind, for: holes }) => BORED.has(kind) && holes.some(({ title }) => titles.has(title)),
   );

@@ -1,33 +1,32 @@
 /** Shopping list, fasteners, rings, boxes and steps as the sheet tells them. */
-import type { Judged } from "../checks";
-import { problemText } from "../checks";
+import type { Judged, Problem } from "../checks";
 import { rollWords } from "../checks/lining-words";
-import { setOut } from "../checks/writing";
 import { ifKnown } from "../plan";
 import { structuralCaution } from "../trade";
 import { bothLengths, type Display, lengthText, moneyText, type Quantity, quantityText } from "../units";
-import { floorShare, type Joint, type Worked } from "../worked";
+import { type FillInfo, floorShare, type Joint, type Worked } from "../worked";
 import type { FastenerRow, SheetBox, SheetRing, Shopping, ShoppingRow } from "./data";
 import { carryOf } from "./gather-shop";
 import { both, soldLength } from "./marks";
+import type { SheetWords } from "./words";
 
-export function shoppingOf(worked: Worked): Shopping {
+export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
   const { shopping, settings } = worked;
   const { display } = settings;
-  const text = (q: Quantity | null | undefined) => (q ? moneyText(q) : null);
+  const text = (q: Quantity | null | undefined) => (q ? moneyText(q, display) : null);
   return {
     rows: shopping.rows.map(
       (r): ShoppingRow => ({
         aisle: r.aisle,
         what: r.what,
         count: r.count,
-        unit: unitOf(r, display),
+        unit: unitOf(r, display, words),
         each: text(r.each),
         total: text(r.total),
         note: "",
       }),
     ),
-    onHand: onHandUsed(worked),
+    onHand: onHandUsed(worked, words),
     subtotal: shopping.rows.length > 0 ? text(shopping.subtotal) : null,
     tax: text(shopping.tax),
     total: shopping.rows.length > 0 ? text(shopping.total) : null,
@@ -37,18 +36,22 @@ export function shoppingOf(worked: Worked): Shopping {
   };
 }
 
-function unitOf(row: Worked["shopping"]["rows"][number], display: Display): string {
-  if (row.pack !== undefined) return `box of ${row.pack}`;
-  if (row.tin) return `${row.tin.text} tin`;
-  if (row.length) return `${rollWords(row.length, display)} off the roll`;
+function unitOf(
+  row: Worked["shopping"]["rows"][number],
+  display: Display,
+  { wood, by, work }: SheetWords,
+): string {
+  if (row.pack !== undefined) return wood.boxOf(row.pack);
+  if (row.tin) return work.tin(row.tin.text);
+  if (row.length) return work.offRoll(rollWords(row.length, display));
   if (!row.size) return "";
   const length = soldLength(row.size.length, display);
   return row.size.width
-    ? `${lengthText(row.size.width, display)} x ${lengthText(row.size.length, display)} sheet`
-    : `${length} board`;
+    ? wood.layouts.sheet([row.size.width, row.size.length].map((q) => lengthText(q, display)).join(by))
+    : wood.layouts.board(length);
 }
 
-function onHandUsed({ boards, sheets, settings }: Worked): string[] {
+function onHandUsed({ boards, sheets, settings }: Worked, { wood }: SheetWords): string[] {
   const lines: string[] = [];
   for (const work of [...boards, ...sheets]) {
     const used = "boards" in work.answer ? work.answer.boards : work.answer.sheets;
@@ -56,7 +59,7 @@ function onHandUsed({ boards, sheets, settings }: Worked): string[] {
     for (const [i, pile] of work.material.onHand.entries()) {
       const count = ids.filter((id) => id.startsWith(`pile ${i} /`)).length;
       if (count > 0)
-        lines.push(`${count} of ${lengthText(pile.length, settings.display)} ${work.material.name}`);
+        lines.push(wood.pile(count, lengthText(pile.length, settings.display), work.material.name));
     }
   }
   return lines;
@@ -66,7 +69,7 @@ function onHandUsed({ boards, sheets, settings }: Worked): string[] {
 export const screwWords = ({ size, fastener }: Joint): string =>
   !size ? "" : fastener ? `${fastener.name} (${size.text})` : size.text;
 
-export function fastenerRows(worked: Worked): FastenerRow[] {
+export function fastenerRows(worked: Worked, words: SheetWords): FastenerRow[] {
   const rows = new Map<string, { joints: Joint[] }>();
   for (const joint of worked.joints) {
     if (!joint.size) continue;
@@ -78,40 +81,44 @@ export function fastenerRows(worked: Worked): FastenerRow[] {
   const { display, make } = worked.settings;
   return [...rows].map(([what, { joints }]) => {
     const counts = joints.map((j) => ifKnown(j.count));
-    const holes = joints.map((j) => holesOf(j, display));
+    const holes = joints.map((j) => holesOf(j, display, words));
     const alike = holes.every((h) => h === holes[0]);
     return {
       what,
       count: counts.every((c) => c !== undefined) ? counts.reduce((sum, c) => sum + c, 0) * make : null,
       joints: joints.map((j, i) => {
-        const slant = j.angle.approx > 0 ? `, ${quantityText(j.angle, display)} off square` : "";
+        const slant = j.angle.approx > 0 ? `, ${words.wood.offSquare(quantityText(j.angle, display))}` : "";
         const own = alike || !holes[i] ? "" : `, ${holes[i]}`;
-        return `${j.title}: ${setOut(j, display)}${slant}${own}`;
+        const spacing = j.spacing ? lengthText(j.spacing, display) : "";
+        const pattern = words.wood.setOut(words.shop.joint.pattern(j.setting), spacing);
+        return words.said(words.shop.titleOf(j), `${pattern}${slant}${own}`);
       }),
       holes: alike ? holes[0]! : "",
     };
   });
 }
 
-export function ringRows(worked: Worked, judged: Judged): SheetRing[] {
-  const { display } = worked.settings;
+/** `message` writes a problem as a sentence. */
+export function ringRows(
+  worked: Worked,
+  judged: Judged,
+  message: (p: Problem) => string,
+  { plan }: SheetWords,
+): SheetRing[] {
   return worked.rings.map((ring) => {
     const open = judged.problems.find((p) => p.code === "ring-open" && p.about.includes(ring.name));
     const known = ifKnown(ring.closing);
     return {
       name: ring.name,
       members: ring.members.map((m) => (m.count > 1 ? `${m.count} ${m.part}` : m.part)).join(", "),
-      state: open
-        ? problemText(open.code, open, display)
-        : known
-          ? "closes to the plan's marks"
-          : "not checked",
+      state: open ? message(open) : known ? plan.closes : plan.notChecked,
     };
   });
 }
 
-export function boxRows(worked: Worked): SheetBox[] {
+export function boxRows(worked: Worked, words: SheetWords): SheetBox[] {
   const { settings } = worked;
+  const { boxes: said } = words.plan;
   const { display } = settings;
   return worked.boxes.map((box) => {
     const rows: { label: string; value: string }[] = [];
@@ -121,32 +128,36 @@ export function boxRows(worked: Worked): SheetBox[] {
     const known = (q: Quantity | undefined) => (q ? both(q, display) : undefined);
     if (box.inside?.wide && box.inside.deep && box.inside.high) {
       const { wide, deep, high } = box.inside;
-      add("Inside", [wide, deep, high].map((q) => bothLengths(q, display)).join(" x "));
+      add(said.inside, [wide, deep, high].map((q) => bothLengths(q, display)).join(words.by));
     }
-    add("Holds to the rim", known(ifKnown(box.volume)));
+    add(said.holds, known(ifKnown(box.volume)));
     if (box.fill) {
-      add(`Filled with ${box.fill.name}`, known(ifKnown(box.filled)));
+      add(said.filled(box.fill.name), known(ifKnown(box.filled)));
       for (const wetness of ["dry", "moist", "saturated"] as const)
-        add(`Fill, ${wetness}`, known(ifKnown(box.weights[wetness])));
-      add("Weights from", [box.fill.source, box.fill.assumed].filter(Boolean).join("; "));
+        add(said.fill(wetness), known(ifKnown(box.weights[wetness])));
+      add(said.weightsFrom, weightsFrom(box.fill, words));
     }
-    add("Box, empty", known(ifKnown(box.own)));
-    add("On the floor, saturated", known(ifKnown(box.pressure)));
+    add(said.empty, known(ifKnown(box.own)));
+    add(said.onFloor, known(ifKnown(box.pressure)));
     const share = floorShare(settings);
     if (settings.floorLimit && share && ifKnown(box.pressure)) {
       const used = quantityText(ifKnown(box.pressure)!, display);
-      add("Floor limit you typed", `uses ${used} of the ${quantityText(share, display)} that is left of it`);
+      add(said.limit, said.uses(used, quantityText(share, display)));
     }
-    const drains = { gaps: "through the gaps", holes: "by drilled holes", nothing: "does not drain" };
-    add("Drains", box.drains && drains[box.drains]);
-    add("Grows", box.grows.join(", "));
-    return { name: box.name, rows, caution: structuralCaution.value.text };
+    add(said.drains, box.drains && said.drainsBy[box.drains]);
+    add(said.grows, box.grows.join(", "));
+    return { name: box.name, rows, caution: words.shop.caution(structuralCaution) };
   });
 }
 
+function weightsFrom({ from, taken }: FillInfo, { plan, between }: SheetWords): string {
+  const source = from ? plan.boxes.source(from) : plan.boxes.asSaid;
+  return [source, ...(taken === undefined ? [] : [plan.boxes.taken(taken)])].join(between);
+}
+
 /** `pilot 1/8", clearance 3/16"`: the holes to drill for a joint; nothing when none is asked for. */
-export function holesOf(joint: Joint, display: Display): string {
-  const pilot = joint.pilot && `pilot ${lengthText(joint.pilot, display)}`;
-  const clearance = joint.clearance && `clearance ${lengthText(joint.clearance, display)}`;
+export function holesOf(joint: Joint, display: Display, { wood: { holes } }: SheetWords): string {
+  const pilot = joint.pilot && holes.pilot(lengthText(joint.pilot, display));
+  const clearance = joint.clearance && holes.clearance(lengthText(joint.clearance, display));
   return [pilot, clearance].filter(Boolean).join(", ");
 }

@@ -16,22 +16,27 @@ import { identitiesOf } from "./identity";
 import { placer } from "./marks";
 import type { SheetWords } from "./words";
 
-/** The sheet of a plan. `named` tells how a file is named on it. */
+/**
+ * The sheet of a plan, in these words. `named` tells how a file is named on it. Problems and what was not looked at keep
+ * the words and numbers of the checks.
+ */
 export function gather(
-  worked: Worked,
+  plan: Worked,
   judged: Judged,
   named: (file: string) => string,
   words: SheetWords,
 ): SheetData {
+  const { display } = plan.settings;
+  const worked = writtenIn(plan, words);
   const { settings, loaded } = worked;
-  const { display } = settings;
   const place = placer(loaded.files, named);
   const main = loaded.files[0]!;
   const identities = identitiesOf(worked);
+  const message = (p: Problem): string => problemText(p.code, p, display);
   const problem = (p: Problem, accepted?: string): SheetProblem => ({
     code: p.code,
     class: p.class,
-    message: problemText(p.code, p, display),
+    message: message(p),
     place: place(p.at),
     numbers: p.numbers.map((n) => ({
       name: n.name,
@@ -45,19 +50,19 @@ export function gather(
     cures: p.cures.map((c) => problemText(p.code, c, display)),
     ...(accepted !== undefined && { accepted }),
   });
-  const shop = shopOf(worked);
+  const shop = shopOf(worked, words);
   return {
     format: "sawbuck-sheet",
     version: 1,
     language: settings.language,
     file: named(main.file),
-    title: settings.title || "Untitled plan",
+    title: settings.title || words.plan.untitled,
     units: {
       system: display.system,
-      mark: quantityText({ dim: LENGTH, exact: display.mark, approx: 0 }, display),
+      mark: quantityText({ dim: LENGTH, exact: display.mark, approx: 0 }, settings.display),
     },
     make: settings.make,
-    facts: factsOf(worked, shop.weight),
+    facts: factsOf(worked, shop.weight, words),
     notes: main.tree.entries.flatMap((e) => (e.kind === "note" && e.title.text ? [e.title.text] : [])),
     problems: judged.problems.map((p) => problem(p)),
     accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
@@ -67,19 +72,19 @@ export function gather(
     ],
     overall: overallOf(worked),
     pieces: pieceRows(worked, identities, place),
-    cutList: cutGroups(worked, identities, place),
-    boards: boardPlans(worked, identities),
-    panels: panelPlans(worked, identities),
-    shopping: shoppingOf(worked),
-    fasteners: fastenerRows(worked),
-    joints: jointRows(worked, identities, place),
-    square: squareRows(worked),
-    rings: ringRows(worked, judged),
-    boxes: boxRows(worked),
+    cutList: cutGroups(worked, identities, place, words),
+    boards: boardPlans(worked, identities, words),
+    panels: panelPlans(worked, identities, words),
+    shopping: shoppingOf(worked, words),
+    fasteners: fastenerRows(worked, words),
+    joints: jointRows(worked, identities, place, words),
+    square: squareRows(worked, words),
+    rings: ringRows(worked, judged, message, words),
+    boxes: boxRows(worked, words),
     musts: worked.musts.map((m) => ({
       rule: main.tree.text.slice(m.entry.left.start, m.entry.right.end),
       because: m.because,
-      state: mustState(m, worked),
+      state: mustState(m, worked, words),
     })),
     ...shop,
     finishes: finishRows(worked, identities, place, words),
@@ -87,67 +92,68 @@ export function gather(
     steps: stepRows(worked, identities, place, words),
     stepsProposed: worked.steps.proposed,
     sittings: sittingRows(worked, words),
-    cautions: cautionsOf(worked).map(({ text, source }) => ({ text, source: documented(source) })),
+    cautions: cautionsOf(worked, words.shop).map(({ text, source }) => ({
+      text,
+      source: documented(source),
+    })),
   };
 }
 
-function mustState(must: Worked["musts"][number], { settings }: Worked): string {
+/** The same plan, its numbers written as the language does. */
+const writtenIn = (worked: Worked, { numbers }: SheetWords): Worked => {
+  const { settings } = worked;
+  return { ...worked, settings: { ...settings, display: { ...settings.display, numbers } } };
+};
+
+function mustState(must: Worked["musts"][number], { settings }: Worked, { plan }: SheetWords): string {
   const left = ifKnown(must.left);
   const right = ifKnown(must.right);
-  if (!left || !right || must.holds === undefined) return "not checked";
-  const is = `it is ${quantityText(left, settings.display)}`;
-  return must.holds ? is : `${is}: broken`;
+  if (!left || !right || must.holds === undefined) return plan.notChecked;
+  return plan.must(quantityText(left, settings.display), must.holds);
 }
 
-function factsOf({ settings, materials, loaded }: Worked, weight: SheetData["weight"]): SheetData["facts"] {
+function factsOf(
+  { settings, materials, loaded }: Worked,
+  weight: SheetData["weight"],
+  { plan }: SheetWords,
+): SheetData["facts"] {
   const { display } = settings;
-  const text = (q: Parameters<typeof quantityText>[0] | undefined) => (q ? quantityText(q, display) : "");
-  const sides = (e: typeof settings.space) =>
-    e
-      ? [e.wide && `${text(e.wide)} wide`, e.deep && `${text(e.deep)} deep`, e.high && `${text(e.high)} high`]
-          .filter(Boolean)
-          .join(", ")
-      : "";
-  const limit = (l: typeof settings.floorLimit) =>
-    l ? `${text(l.value)}${l.by ? ` by ${l.by}` : ", not said by whom"}` : "";
-  const standards = {
-    "ps20-dry": "PS 20, surfaced dry",
-    "ps20-green": "PS 20, surfaced green",
-    "planed-metric": "planed metric",
-  };
-  const shop = loaded.files.find((f) => f.role === "shop");
-  const facts: [string, string][] = [
-    ["Written by", settings.writtenBy],
-    ["Licence", settings.licence],
-    ["Written in", `plan language ${settings.language}`],
-    ["Weight", weight ? `${weight.text} of dry wood` : ""],
-    ["Make", settings.make > 1 ? `${settings.make} of the whole thing` : ""],
-    [
-      "Stands",
-      [
-        settings.place ?? "",
-        settings.nearChildren ? "near children" : "",
-        settings.nearGuard ? "near a guard" : "",
-      ]
-        .filter(Boolean)
-        .join(", "),
-    ],
-    ["Space", sides(settings.space)],
-    ["Way in", sides(settings.wayIn)],
-    ["Floor limit", limit(settings.floorLimit)],
-    ["Also on the floor", settings.shares.map((s) => `${s.what} ${text(s.value)}`).join(", ")],
-    ["Foot limit", limit(settings.footLimit)],
-    ["Budget", settings.budget ? moneyText(settings.budget.value) : ""],
-    ["Lumber sizes", materials.some((m) => m.kind === "board") ? standards[settings.lumber] : ""],
-    [
-      "Saw cut",
-      `${text(settings.kerf.value)} ${settings.kerf.from === "assumed" ? "(taken for granted)" : `(from the ${settings.kerf.from === "plan" ? "plan" : "tools"})`}`,
-    ],
-    ["Spares", settings.spare ? `${settings.spare.count} in ${settings.spare.per}` : ""],
-    ["Shop", shop ? shop.file.split(/[\\/]/).pop()! : ""],
-    ["Tools", settings.tools?.has.join(", ") ?? ""],
+  const { facts } = plan;
+  const text = (q: Parameters<typeof quantityText>[0]): string => quantityText(q, display);
+  const sides = (e: typeof settings.space): string =>
+    (["wide", "deep", "high"] as const)
+      .flatMap((side) => {
+        const length = e?.[side];
+        return length ? [plan.sides[side](text(length))] : [];
+      })
+      .join(", ");
+  const limit = (l: typeof settings.floorLimit): string => (l ? plan.limit(text(l.value), l.by) : "");
+  const stands = [
+    settings.place ? plan.settings[settings.place] : "",
+    settings.nearChildren ? plan.nearChildren : "",
+    settings.nearGuard ? plan.nearGuard : "",
   ];
-  return facts.filter(([, value]) => value !== "").map(([label, value]) => ({ label, value }));
+  const shop = loaded.files.find((f) => f.role === "shop");
+  const told: [string, string][] = [
+    [facts.writtenBy, settings.writtenBy],
+    [facts.licence, settings.licence],
+    [facts.language, plan.languageVersion(settings.language)],
+    [facts.weight, weight ? plan.dryWood(weight.text) : ""],
+    [facts.make, settings.make > 1 ? plan.makes(settings.make) : ""],
+    [facts.stands, stands.filter(Boolean).join(", ")],
+    [facts.space, sides(settings.space)],
+    [facts.wayIn, sides(settings.wayIn)],
+    [facts.floorLimit, limit(settings.floorLimit)],
+    [facts.alsoOnFloor, settings.shares.map((s) => `${s.what} ${text(s.value)}`).join(", ")],
+    [facts.footLimit, limit(settings.footLimit)],
+    [facts.budget, settings.budget ? moneyText(settings.budget.value, display) : ""],
+    [facts.lumber, materials.some((m) => m.kind === "board") ? plan.lumber[settings.lumber] : ""],
+    [facts.sawCut, plan.kerf(text(settings.kerf.value), settings.kerf.from)],
+    [facts.spares, settings.spare ? plan.sparesIn(settings.spare.count, settings.spare.per) : ""],
+    [facts.shop, shop ? shop.file.split(/[\\/]/).pop()! : ""],
+    [facts.tools, settings.tools?.has.join(", ") ?? ""],
+  ];
+  return told.filter(([, value]) => value !== "").map(([label, value]) => ({ label, value }));
 }
 
 function baseUnit(q: {

@@ -4,9 +4,10 @@ import { type Child, element } from "./markup";
 
 /** Lengths are kept on one line each: `1-3/4"` is never broken at its hyphen. */
 export function wordsHtml(words: Words): Child {
-  return runsOf(words).map(({ text, style }): Child => {
+  return runsOf(words).map(({ text, style, language }): Child => {
     if (style === "blank") return element("span", { class: "blank", role: "img", "aria-label": text });
-    return style === undefined ? unbroken(text) : element(style, {}, unbroken(text));
+    if (style !== undefined) return element(style, { lang: language }, unbroken(text));
+    return language === undefined ? unbroken(text) : element("span", { lang: language }, unbroken(text));
   });
 }
 

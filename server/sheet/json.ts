@@ -111,6 +111,7 @@ const FINISH = {
   amount: { litres: null, text: null },
   dries: null,
   notes: null,
+  assumed: null,
   place: PLACE,
 };
 const LINING = {
@@ -118,6 +119,7 @@ const LINING = {
   box: null,
   cuts: { what: null, count: null, length: MARKED, width: MARKED },
   notes: null,
+  assumed: null,
   place: PLACE,
 };
 const STEP = {

@@ -9,32 +9,33 @@ import {
   type Table,
   type Terms,
   type Words,
+  type WriterWords,
 } from "./document";
 import { escapeMarkdown, oneLine } from "./escape";
 
-export function sheetMarkdown({ title, under, sections }: SheetDocument): string {
+export function sheetMarkdown({ title, under, sections, words }: SheetDocument): string {
   const parts = [
     `# ${escapeMarkdown(title)}`,
     escapeMarkdown(under),
     ...sections.flatMap(({ heading, blocks }) => [
       `## ${escapeMarkdown(heading)}`,
-      ...blocks.flatMap(blockParts),
+      ...blocks.flatMap((block) => blockParts(block, words)),
     ]),
   ];
   return `${parts.join("\n\n")}\n`;
 }
 
 /** Paragraphs, each to stand between empty lines. */
-function blockParts(block: Block): readonly string[] {
+function blockParts(block: Block, words: WriterWords): readonly string[] {
   switch (block.kind) {
     case "paragraph":
       return [inMarkdown(block.letters ?? block.words)];
     case "terms":
-      return [termLines(block)];
+      return [termLines(block, words)];
     case "list":
       return [listLines(block)];
     case "table":
-      return [...block.groups.flatMap((group) => groupParts(block, group)), ...sumParts(block)];
+      return [...block.groups.flatMap((group) => groupParts(block, group, words)), ...sumParts(block, words)];
     case "figure": {
       const lines = block.letters?.(WIDTH) ?? [];
       if (lines.length === 0) return [];
@@ -43,10 +44,13 @@ function blockParts(block: Block): readonly string[] {
     }
     case "group": {
       const box = (block.ticks ?? []).length > 0 ? "☐ " : "";
-      return [`### ${box}${escapeMarkdown(block.heading)}`, ...block.blocks.flatMap(blockParts)];
+      return [
+        `### ${box}${escapeMarkdown(block.heading)}`,
+        ...block.blocks.flatMap((b) => blockParts(b, words)),
+      ];
     }
     case "figures":
-      return block.figures.flatMap((figure) => blockParts(figure));
+      return block.figures.flatMap((figure) => blockParts(figure, words));
     case "progress":
       return [];
   }
@@ -58,8 +62,8 @@ const WIDTH = 96;
 const longestTicks = (line: string): number =>
   Math.max(0, ...[...line.matchAll(/`+/g)].map(([ticks]) => ticks.length));
 
-const termLines = ({ rows }: Terms): string =>
-  rows.map(({ label, words }) => `- **${escapeMarkdown(label)}:** ${inMarkdown(words)}`).join("\n");
+const termLines = ({ rows }: Terms, { colon }: WriterWords): string =>
+  rows.map(({ label, words }) => `- **${escapeMarkdown(label)}${colon}** ${inMarkdown(words)}`).join("\n");
 
 function listLines({ style, items }: List): string {
   return items
@@ -76,40 +80,52 @@ function itemWords({ ticks = [], lead, words }: Item): string {
   return `${box}${lead === undefined ? "" : `**${escapeMarkdown(lead)}** `}${inMarkdown(words)}`;
 }
 
-function groupParts({ columns }: Table, { title, source, rows }: Table["groups"][number]): readonly string[] {
+function groupParts(
+  { columns }: Table,
+  { title, source, rows }: Table["groups"][number],
+  words: WriterWords,
+): readonly string[] {
   if (rows.length === 0) return [];
   const line = (cells: readonly string[]): string => `| ${cells.join(" | ")} |`;
   const lines = [
     line(columns.map(({ head }) => escapeMarkdown(head))),
     line(columns.map(({ fit }) => (fit === "number" ? "---:" : "---"))),
-    ...rows.map(({ cells }) => line(cells.map(cellWords))),
+    ...rows.map(({ cells }) => line(cells.map((cell) => cellWords(cell, words)))),
   ];
-  const heading = [...strong(title), escapeMarkdown(source)].filter((words) => words !== "").join(" ");
+  const heading = [...strong(title), escapeMarkdown(source)].filter((said) => said !== "").join(" ");
   return [...(heading === "" ? [] : [heading]), lines.join("\n")];
 }
 
 const strong = (text: string): readonly string[] =>
   oneLine(text) === "" ? [] : [`**${escapeMarkdown(text)}**`];
 
-const sumParts = ({ sums }: Table): readonly string[] =>
+const sumParts = ({ sums }: Table, { colon }: WriterWords): readonly string[] =>
   sums.length === 0
     ? []
-    : [sums.map(({ label, value }) => `- ${escapeMarkdown(label)}: **${escapeMarkdown(value)}**`).join("\n")];
+    : [
+        sums
+          .map(({ label, value }) => `- ${escapeMarkdown(label)}${colon} **${escapeMarkdown(value)}**`)
+          .join("\n"),
+      ];
 
-function cellWords(cell: Cell): string {
+function cellWords(cell: Cell, { between }: WriterWords): string {
   if ("ticks" in cell) return boxes(cell.ticks.length);
-  return "words" in cell ? inMarkdown(cell.words) : cell.lines.map(inMarkdown).join("; ");
+  return "words" in cell ? inMarkdown(cell.words) : cell.lines.map(inMarkdown).join(between);
 }
 
 const boxes = (n: number): string => (n <= MOST_BOXES ? "☐".repeat(n) : `☐ × ${n}`);
 const MOST_BOXES = 12;
+
+/** A blank as it is where it holds words together, else a plain one. */
+const blankOf = (found: RegExpExecArray | null): string =>
+  found === null ? "" : found[0] === "\u00a0" ? found[0] : " ";
 
 const inMarkdown = (words: Words): string =>
   runsOf(words)
     .map(({ text, style }) => {
       if (style === "blank") return "\\_\\_\\_\\_\\_\\_\\_\\_";
       const kept = oneLine(text);
-      const [before, after] = [/^\s/.test(text) ? " " : "", /\s$/.test(text) ? " " : ""];
+      const [before, after] = [blankOf(/^\s/.exec(text)), blankOf(/\s$/.exec(text))];
       if (kept === "") return before;
       const safe = escapeMarkdown(kept);
       if (style === "small" && !kept.startsWith("(")) return `${before}(${safe})${after}`;

@@ -4,6 +4,7 @@ import {
   type Display,
   exactly,
   fraction,
+  inNumbersOf,
   LENGTH,
   lengthText,
   MILLIMETRES,
@@ -18,7 +19,7 @@ import type { Marked, Place } from "./data";
 
 /** A length to the plan's mark, with the other system beside it. */
 export function marked(q: Quantity, display: Display): Marked {
-  const other = display.system === "inches" ? MILLIMETRES : SIXTEENTHS;
+  const other = inNumbersOf(display, display.system === "inches" ? MILLIMETRES : SIXTEENTHS);
   return { mm: q.approx, text: lengthText(q, display), other: lengthText(q, other) };
 }
 
@@ -27,8 +28,8 @@ export const ofMm = (mm: number): Quantity => roughly(LENGTH, mm);
 
 /** Weights, volumes and pressures in both systems: `903 lb (410 kg)`. */
 export function both(q: Quantity, display: Display): string {
-  const inches = quantityText(q, SIXTEENTHS);
-  const metric = quantityText(q, MILLIMETRES);
+  const inches = quantityText(q, inNumbersOf(display, SIXTEENTHS));
+  const metric = quantityText(q, inNumbersOf(display, MILLIMETRES));
   return display.system === "inches" ? `${inches} (${metric})` : `${metric} (${inches})`;
 }
 

@@ -18,10 +18,13 @@ import {
 import { type Hanging, hangLabels } from "./hanging";
 import { withMark } from "./parts/names";
 import { hatched } from "./strokes";
+import { type DrawingWords, ENGLISH } from "./words";
 
 export interface PanelView {
   /** mm of paper for one mm of wood; `panelScale` fits the longest sheet to the page. */
   readonly scale: number;
+  /** What is written on it; unsaid, in English. */
+  readonly says?: DrawingWords;
 }
 
 /** The scale at which all these sheets fit a page, in width and in height. */
@@ -33,7 +36,7 @@ export function panelScale(sheets: readonly SheetPanel[]): number {
 }
 
 /** The sheet as a page of its own, `PAGE_WIDTH` wide and as high as the sheet and its labels need. */
-export function drawPanel(panel: SheetPanel, { scale }: PanelView): Drawing {
+export function drawPanel(panel: SheetPanel, { scale, says = ENGLISH.drawings }: PanelView): Drawing {
   const [length, width] = [positive(panel.length.mm), positive(panel.width.mm)];
   const sheet: Box = { left: EDGE, top: EDGE, right: EDGE + length * scale, bottom: EDGE + width * scale };
   const pieces = panel.cuts.map((cut): Piece => {
@@ -45,7 +48,7 @@ export function drawPanel(panel: SheetPanel, { scale }: PanelView): Drawing {
       top: y(cut.y + positive(cut.width.mm)),
       bottom: y(cut.y),
       piece: cut.piece,
-      lines: [withMark(cut), `${cut.length.text} x ${cut.width.text}`],
+      lines: [withMark(cut), says.size(cut.length.text, cut.width.text)],
     };
   });
   const leaders = outside(pieces.filter((piece) => fitOf(piece) === undefined));
@@ -59,7 +62,12 @@ export function drawPanel(panel: SheetPanel, { scale }: PanelView): Drawing {
     ...inside,
     ...hung.labels,
   ];
-  return { title: titleOf(panel), width: PAGE_WIDTH, height: Math.max(sheet.bottom, hung.bottom) + 1, items };
+  return {
+    title: titleOf(panel, says),
+    width: PAGE_WIDTH,
+    height: Math.max(sheet.bottom, hung.bottom) + 1,
+    items,
+  };
 }
 
 const EDGE = 2;
@@ -130,9 +138,9 @@ function outside(pieces: readonly Piece[]): readonly Hanging[] {
 /** Where along a piece, the best places first. */
 const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
 
-function titleOf(panel: SheetPanel): string {
-  const pieces = panel.cuts.map((cut) => `${cut.label} ${cut.length.text} x ${cut.width.text}`);
-  return `${panel.label}, ${panel.length.text} x ${panel.width.text}: ${pieces.join("; ")}`;
+function titleOf(panel: SheetPanel, says: DrawingWords): string {
+  const pieces = panel.cuts.map((cut) => `${cut.label} ${says.size(cut.length.text, cut.width.text)}`);
+  return says.holds(`${panel.label}, ${says.size(panel.length.text, panel.width.text)}`, pieces);
 }
 
 function positive(mm: number): number {

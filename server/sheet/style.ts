@@ -142,7 +142,9 @@ export const SHEET_STYLE = `
   .sheet .tick-box input { print-color-adjust: exact; }
 }
 @page { margin: 15mm; @bottom-right { content: counter(page) " of " counter(pages); font: 11pt sans-serif; } }
+.sheet:lang(fr) { page: fr; }
+@page fr { @bottom-right { content: counter(page) " sur " counter(pages); } }
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-bTep7jTl0v0iIinDk05V+ZsdyhQhejK3hnbmP+YOckc=";
+export const SHEET_STYLE_HASH = "sha256-anJWpJB0ouYH+Sn66ZTyMJeexx4zQUuzAGtzk3I1M6Q=";

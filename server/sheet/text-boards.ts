@@ -5,18 +5,24 @@ import { placeFlags } from "./flags";
 import { withMark } from "./parts/names";
 import { marksOf, restsOf } from "./stretches";
 import { columnsOf, hanging, hangingList, padded } from "./text-layout";
+import { type DrawingWords, ENGLISH } from "./words";
 
 /**
  * The board with its pieces named inside and its marks below; `longest` in mm takes the whole width in columns, and so
  * does a shorter board when its names need the room. A name that does not fit is a letter, explained under the board.
  */
-export function boardLines(board: SheetBoard, longest: number, width: number): readonly string[] {
-  const stretches = stretchesOf(board);
+export function boardLines(
+  board: SheetBoard,
+  longest: number,
+  width: number,
+  says: DrawingWords = ENGLISH.drawings,
+): readonly string[] {
+  const stretches = stretchesOf(board, says);
   const scaled = Math.floor(((width - 1) * board.length.mm) / Math.max(longest, board.length.mm, 1));
   const bars = [scaled, width - 1]
     .map((last) => barsOf(stretches, board.length.mm, last))
     .find((tried, i) => tried && (i > 0 || stretches.every((stretch, n) => fits(stretch, roomOf(tried, n)))));
-  if (!bars) return listed(board, width);
+  if (!bars) return listed(board, width, says);
   const letters = new Map<string, string>();
   const cells = stretches.map((stretch, n): readonly [string, string] => {
     const room = roomOf(bars, n);
@@ -36,13 +42,17 @@ export function boardLines(board: SheetBoard, longest: number, width: number): r
     border,
     ...[0, 1].map((line) => `|${cells.map((cell) => cell[line]).join("|")}|`),
     border,
-    ...markLines(marksAt(board, bars, stretches), width),
+    ...markLines(marksAt(board, bars, stretches), width, says),
     ...[...letters].flatMap(([name, letter]) => hanging(`  ${letter}  `, name, width)),
   ];
 }
 
 /** The sheet with its pieces numbered, and what the numbers are. */
-export function panelLines(panel: SheetPanel, width: number): readonly string[] {
+export function panelLines(
+  panel: SheetPanel,
+  width: number,
+  says: DrawingWords = ENGLISH.drawings,
+): readonly string[] {
   const [length, across] = [Math.max(panel.length.mm, 1), Math.max(panel.width.mm, 1)];
   const columns = Math.min(width - 1, Math.max(2, Math.round((2 * MOST_ROWS * length) / across)));
   const rows = Math.min(MOST_ROWS, Math.max(2, Math.round((columns * across) / length / 2)));
@@ -65,11 +75,8 @@ export function panelLines(panel: SheetPanel, width: number): readonly string[] 
   });
   const key = panel.cuts.flatMap((cut, i) => {
     const { length, width: across } = cut;
-    return hanging(
-      `${padded(String(i + 1), 4, true)}  `,
-      `${withMark(cut)}, ${length.text} x ${across.text}${drawn[i] ? "" : " (too small to number)"}`,
-      width,
-    );
+    const label = `${withMark(cut)}, ${says.size(length.text, across.text)}`;
+    return hanging(`${padded(String(i + 1), 4, true)}  `, drawn[i] ? label : says.tooSmall(label), width);
   });
   return [...grid.map((cells) => cells.join("").trimEnd()), ...key];
 }
@@ -87,7 +94,7 @@ interface Stretch {
   readonly plain: readonly [name: string, length: string];
 }
 
-function stretchesOf(board: SheetBoard): readonly Stretch[] {
+function stretchesOf(board: SheetBoard, says: DrawingWords): readonly Stretch[] {
   const pieces = board.cuts.map((cut): Stretch => {
     const { from, to, length } = cut;
     return {
@@ -100,7 +107,7 @@ function stretchesOf(board: SheetBoard): readonly Stretch[] {
   });
   const rests = restsOf(board).map(({ from, to, kind }): Stretch => {
     const words: Stretch["words"] =
-      kind === "kept" ? ["offcut", `${oneLine(board.offcut?.text ?? "")}, keep`] : ["", ""];
+      kind === "kept" ? [says.offcut, oneLine(says.keep(board.offcut?.text ?? ""))] : ["", ""];
     return { from, to, fill: kind === "kept" ? " " : kind === "bad" ? "/" : "x", words, plain: words };
   });
   return [...pieces, ...rests].sort((a, b) => a.from - b.from);
@@ -157,14 +164,14 @@ interface Label {
 }
 
 /** Labels on leaders, `28"|`; in a row of their own words when they crowd. */
-function markLines(labels: readonly Label[], width: number): readonly string[] {
+function markLines(labels: readonly Label[], width: number, says: DrawingWords): readonly string[] {
   const placed = placeFlags(
     labels.map(({ x, words }) => ({ x, width: columnsOf(words) + 1 })),
     width,
   );
   if (!placed?.every(({ row }) => row < DEEPEST))
     return hangingList(
-      "  Marks: ",
+      `  ${says.marks}`,
       labels.map(({ words }) => words),
       width,
     );
@@ -180,11 +187,12 @@ function markLines(labels: readonly Label[], width: number): readonly string[] {
 }
 
 /** Without a picture: each piece with the mark at its end. */
-function listed(board: SheetBoard, width: number): readonly string[] {
+function listed(board: SheetBoard, width: number, says: DrawingWords): readonly string[] {
   const pieces = board.cuts.flatMap((cut) =>
-    hanging("  - ", `${withMark(cut)} ${cut.length.text}, mark at ${cut.to.text}`, width),
+    hanging("  - ", says.piece(withMark(cut), cut.length.text, cut.to.text), width),
   );
-  return [...pieces, ...(board.offcut ? hanging("  - ", `offcut ${board.offcut.text}, keep`, width) : [])];
+  const rest = board.offcut ? hanging("  - ", says.offcutToKeep(board.offcut.text), width) : [];
+  return [...pieces, ...rest];
 }
 
 function frame(grid: string[][], left: number, right: number, top: number, bottom: number): void {

@@ -1,20 +1,32 @@
 /** A table in columns of letters: what is wide stands behind its row where it fits, else under it. */
-import { type Cell, plainWords, type Row, runsOf, type Table, type Words } from "./document";
+import {
+  type Cell,
+  plainWords,
+  type Row,
+  runsOf,
+  type Table,
+  type Words,
+  type WriterWords,
+} from "./document";
 import { oneLine } from "./escape";
 import { aligned, columnsOf, hanging, padded, type TextRow, wrapped } from "./text-layout";
 
-export function tableLines({ columns, groups, sums }: Table, width: number): readonly string[] {
+export function tableLines(
+  { columns, groups, sums }: Table,
+  width: number,
+  { between }: WriterWords,
+): readonly string[] {
   const narrow = columns.flatMap(({ fit }, i) => (fit === "wide" ? [] : [i]));
   const wide = columns.flatMap(({ fit }, i) => (fit === "wide" ? [i] : []));
   const right = narrow.flatMap((i, n) => (columns[i]!.fit === "number" ? [n] : []));
   const first = narrow.findIndex((i) => columns[i]!.fit === "text");
   const shape = { width, indent: 2, right, under: Math.max(0, first) };
   const textRow = ({ cells }: Row): TextRow => ({
-    cells: narrow.map((i) => labelled(cellText(cells[i]!), columns[i]!.label)),
+    cells: narrow.map((i) => labelled(cellText(cells[i]!, between), columns[i]!.label)),
     detail: wide
-      .map((i) => cellText(cells[i]!))
+      .map((i) => cellText(cells[i]!, between))
       .filter((words) => words !== "")
-      .join("; "),
+      .join(between),
   });
   const shown = groups.filter(({ rows }) => rows.length > 0);
   return [
@@ -45,9 +57,9 @@ function sumLines(sums: Table["sums"], width: number): readonly string[] {
 const labelled = (words: string, label = ""): string =>
   words === "" || label === "" ? words : `${label} ${words}`;
 
-function cellText(cell: Cell): string {
+function cellText(cell: Cell, between: string): string {
   if ("ticks" in cell) return cell.ticks.length === 0 ? "" : "[ ]";
-  return "words" in cell ? inText(cell.words) : cell.lines.map(inText).join("; ");
+  return "words" in cell ? inText(cell.words) : cell.lines.map(inText).join(between);
 }
 
 /** What is said beside stands in parentheses. */

@@ -1,33 +1,33 @@
 /** The shop sheet as plain text for a terminal: pictures made of letters, no colour codes. */
-import type { Block, Item, List, SheetDocument, Terms } from "./document";
+import type { Block, Item, List, SheetDocument, Terms, WriterWords } from "./document";
 import { oneLine } from "./escape";
 import { aligned, columnsOf, hanging, padded, wrapped } from "./text-layout";
 import { inText, tableLines } from "./text-table";
 
 /** The whole sheet, lines of at most `width` columns (at least 40), a newline at the end. */
-export function sheetText({ title, under, sections }: SheetDocument, width = 80): string {
+export function sheetText({ title, under, sections, words }: SheetDocument, width = 80): string {
   const w = Math.max(40, Math.floor(width));
   const titles = wrapped(title, w);
   const parts = [
     [...titles, "=".repeat(Math.max(...titles.map(columnsOf))), ...wrapped(under, w)],
     ...sections.map(({ heading, blocks }) => {
       const heads = wrapped(heading, w);
-      return [...heads, "-".repeat(Math.max(...heads.map(columnsOf))), ...blocksLines(blocks, w)];
+      return [...heads, "-".repeat(Math.max(...heads.map(columnsOf))), ...blocksLines(blocks, w, words)];
     }),
   ];
   return `${parts.map((lines) => lines.join("\n")).join("\n\n\n")}\n`;
 }
 
 /** Tables, figures and groups stand apart by a line; what reads on does not. */
-function blocksLines(blocks: readonly Block[], width: number): readonly string[] {
-  const made = blocks.map((block) => ({ block, lines: blockLines(block, width) }));
+function blocksLines(blocks: readonly Block[], width: number, words: WriterWords): readonly string[] {
+  const made = blocks.map((block) => ({ block, lines: blockLines(block, width, words) }));
   return made
     .filter(({ lines }) => lines.length > 0)
     .flatMap(({ block, lines }, i) => (i > 0 && APART.has(block.kind) ? ["", ...lines] : lines));
 }
 const APART: ReadonlySet<Block["kind"]> = new Set(["table", "figure", "group"]);
 
-function blockLines(block: Block, width: number): readonly string[] {
+function blockLines(block: Block, width: number, words: WriterWords): readonly string[] {
   switch (block.kind) {
     case "paragraph":
       return block.style === "source"
@@ -38,7 +38,7 @@ function blockLines(block: Block, width: number): readonly string[] {
     case "list":
       return listLines(block, width);
     case "table":
-      return tableLines(block, width);
+      return tableLines(block, width, words);
     case "figure": {
       const lines = block.letters?.(width) ?? [];
       return lines.length === 0 || block.caption === ""
@@ -46,9 +46,9 @@ function blockLines(block: Block, width: number): readonly string[] {
         : [...wrapped(block.caption, width), ...lines];
     }
     case "group":
-      return [...wrapped(block.heading, width), ...blocksLines(block.blocks, width)];
+      return [...wrapped(block.heading, width), ...blocksLines(block.blocks, width, words)];
     case "figures":
-      return block.figures.flatMap((figure) => blockLines(figure, width));
+      return block.figures.flatMap((figure) => blockLines(figure, width, words));
     case "progress":
       return [];
   }

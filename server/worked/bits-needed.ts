@@ -4,7 +4,6 @@ import {
   type Bit,
   bitAtLeast,
   boltHole,
-  cite,
   clearanceHole,
   crossBit,
   drainHoles,
@@ -21,6 +20,7 @@ import type { Joint } from "./joints";
 import { size } from "./materials";
 import { isNail, operationsOf } from "./operations";
 import { isBolt } from "./screws";
+import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 import { type Dense, densest, lastParts, nearParts, splitsEasily } from "./splitting";
 import type { Worked } from "./work";
 
@@ -51,19 +51,21 @@ export interface BitNeed {
 }
 
 /** In the order they are used: pilots, clearances, drains, countersinks, drivers. */
-export function bitsNeeded(worked: Worked): readonly BitNeed[] {
+export function bitsNeeded(worked: Worked, words: ShopWords = SHOP_ENGLISH): readonly BitNeed[] {
   const does = operationsOf(worked);
   const joints = [...does.screwed, ...does.nailed, ...does.bolted].filter((j) => j.size);
   const borings = [
-    ...joints.flatMap((j) => pilotIn(j, worked)),
-    ...joints.flatMap((j) => clearanceIn(j, worked)),
+    ...joints.flatMap((j) => pilotIn(j, worked, words)),
+    ...joints.flatMap((j) => clearanceIn(j, worked, words)),
   ];
-  const bored = grouped(borings, boringKey).map((alike) => boredNeed(alike, worked));
+  const bored = grouped(borings, boringKey).map((alike) => boredNeed(alike, worked, words));
   return [
-    ...grouped(bored, needKey).map((alike) => joined(alike, worked)),
-    ...drainsOf(worked).map((d) => drainNeed(d, worked)),
-    ...countersinkOf(does.screwed, worked),
-    ...grouped(does.screwed, (j) => `${crossOf(j)?.value.bit}`).map((alike) => driverOf(alike, worked)),
+    ...grouped(bored, needKey).map((alike) => joined(alike, worked, words)),
+    ...drainsOf(worked).map((d) => drainNeed(d, worked, words)),
+    ...countersinkOf(does.screwed, worked, words),
+    ...grouped(does.screwed, (j) => `${crossOf(j)?.value.bit}`).map((alike) =>
+      driverOf(alike, worked, words),
+    ),
   ];
 }
 
@@ -96,28 +98,28 @@ const needKey = ({ kind, text, band, source, note }: BitNeed): string =>
   [kind, text, band?.least.approx, band?.most.approx, source, note].join("\n");
 
 /** Needs that are told in the same words, with their joints in the plan's order. */
-function joined(alike: readonly BitNeed[], { joints }: Worked): BitNeed {
+function joined(alike: readonly BitNeed[], { joints }: Worked, { titleOf }: ShopWords): BitNeed {
   const [first] = alike as [BitNeed];
   if (alike.length === 1) return first;
-  const order = new Map(joints.map((j, i) => [j.title, i]));
+  const order = new Map(joints.map((j, i) => [titleOf(j), i]));
   const all = alike.flatMap((n) => n.for).sort((a, b) => order.get(a.title)! - order.get(b.title)!);
   return { ...first, for: all, assumed: [...new Set(alike.flatMap((n) => n.assumed))] };
 }
 
 const byOf = (joint: Joint): Boring["by"] => (isBolt(joint) ? "bolt" : isNail(joint) ? "nail" : "screw");
 
-function pilotIn(joint: Joint, worked: Worked): Boring[] {
+function pilotIn(joint: Joint, worked: Worked, words: ShopWords): Boring[] {
   const by = byOf(joint);
   // A nail in wood that does not split easily wants none.
   if (by === "bolt" || (by === "nail" && !joint.pilot && !splitsEasily(joint, worked))) return [];
-  const wood = densest(lastParts(joint, worked));
+  const wood = densest(lastParts(joint, worked), words);
   return [{ kind: "pilot", joint, size: joint.size!, by, typed: joint.pilot, wood }];
 }
 
-function clearanceIn(joint: Joint, worked: Worked): Boring[] {
+function clearanceIn(joint: Joint, worked: Worked, words: ShopWords): Boring[] {
   const by = byOf(joint);
   if (by === "nail" && !joint.clearance) return [];
-  const wood = densest(nearParts(joint, worked));
+  const wood = densest(nearParts(joint, worked), words);
   return [{ kind: "clearance", joint, size: joint.size!, by, typed: joint.clearance, wood }];
 }
 
@@ -129,28 +131,30 @@ export const isBored = (joint: Joint, worked: Worked): boolean =>
     joint.clearance !== undefined ||
     splitsEasily(joint, worked));
 
-function boredNeed(alike: readonly Boring[], worked: Worked): BitNeed {
+function boredNeed(alike: readonly Boring[], worked: Worked, words: ShopWords): BitNeed {
   const { display } = worked.settings;
   const [first] = alike as [Boring];
-  const { kind, typed } = first;
+  const { kind, typed, by, size } = first;
+  const { bits } = words;
   const hole = holeOf(first, display);
   const bit = typed ?? (hole.bit && quantityOf(hole.bit));
   const [least, most] = [hole.least, hole.most].map((b) => b && quantityOf(b));
   const band = least && most && { least, most };
-  const taken = kind === "pilot" ? [...alike.map((b) => b.wood.assumed), hole.assumed] : [];
+  const untabled = hole.assumed === "" ? "" : bits.assumed(by, size.gauge, hole.assumed);
+  const taken = kind === "pilot" ? [...alike.map((b) => b.wood.assumed), untabled] : [];
   return {
     kind,
     size: bit,
-    text: bit ? lengthInFull(bit, display) : "a nail without its head",
+    text: bit ? lengthInFull(bit, display) : bits.headless,
     band,
     for: alike.map(({ joint, size: { length } }) => ({
-      title: joint.title,
+      title: words.titleOf(joint),
       holes: ofAll(joint.count, worked),
       depth: kind === "pilot" ? length : undefined,
     })),
-    source: typed ? "the plan" : `${hole.rule}: ${cite(hole.source)}`,
+    source: typed ? bits.thePlan : bits.rule(hole.rule, words.cite(hole.source)),
     assumed: typed ? [] : [...new Set(taken)].filter((a) => a !== ""),
-    note: (typed && band && beyond(typed, band, display)) || noteOf(first, hole),
+    note: (typed && band && beyond(typed, band, display, words)) || noteOf(first, hole, words),
   };
 }
 
@@ -163,17 +167,22 @@ function holeOf({ kind, by, size: { gauge, diameter }, wood }: Boring, { system 
     : pilotHole(screw, wood.gravity, system);
 }
 
-function noteOf({ kind, by }: Boring, hole: Hole): string {
-  if (by === "bolt") return "right through";
-  if (kind === "clearance") return "in the near piece, so that the boards pull together";
-  return hole.noneForStrength ? "for strength alone none is asked for; it keeps the wood from splitting" : "";
+function noteOf({ kind, by }: Boring, hole: Hole, { bits }: ShopWords): string {
+  if (by === "bolt") return bits.through;
+  if (kind === "clearance") return bits.near;
+  return hole.noneForStrength ? bits.splits : "";
 }
 
 /** A hole that the plan gives and no published rule does. */
-function beyond(typed: Quantity, { least, most }: NonNullable<BitNeed["band"]>, display: Display): string {
-  const range = `published rules go from ${lengthInFull(least, display)} to ${lengthInFull(most, display)}`;
-  if (typed.approx < least.approx - SAME) return `thinner than any rule: ${range}`;
-  return typed.approx > most.approx + SAME ? `wider than any rule: ${range}` : "";
+function beyond(
+  typed: Quantity,
+  { least, most }: NonNullable<BitNeed["band"]>,
+  display: Display,
+  { bits }: ShopWords,
+): string {
+  const range = [lengthInFull(least, display), lengthInFull(most, display)] as const;
+  if (typed.approx < least.approx - SAME) return bits.thinner(...range);
+  return typed.approx > most.approx + SAME ? bits.wider(...range) : "";
 }
 
 /** mm: up to arithmetic. */
@@ -184,7 +193,8 @@ const quantityOf = (bit: Bit): Quantity => size(bit.size, bit.unit);
 const ofAll = (count: Value<number>, { settings }: Worked): Value<number> =>
   chain(count, (n) => known(n * settings.make));
 
-function drainNeed({ box, count, size: bore }: Drains, worked: Worked): BitNeed {
+function drainNeed({ box, count, size: bore }: Drains, worked: Worked, words: ShopWords): BitNeed {
+  const { bits } = words;
   const { display } = worked.settings;
   const usual = size(drainHoles.value.diameter, "in");
   const typed = ifKnown(bore);
@@ -194,14 +204,15 @@ function drainNeed({ box, count, size: bore }: Drains, worked: Worked): BitNeed 
     text: lengthInFull(typed ?? usual, display),
     band: undefined,
     for: [{ title: box.name, holes: ofAll(count, worked), depth: undefined }],
-    source: typed ? "the plan" : `${drainHoles.key}: ${cite(drainHoles.source)}`,
-    assumed: typed ? [] : ["the plan does not say how wide they are"],
-    note: "through the bottom",
+    source: typed ? bits.thePlan : bits.rule(drainHoles.key, words.cite(drainHoles.source)),
+    assumed: typed ? [] : [bits.drainsSize],
+    note: bits.bottom,
   };
 }
 
 /** One for all screws: it takes the widest head, and goes less deep for the others. */
-function countersinkOf(screwed: readonly Joint[], worked: Worked): BitNeed[] {
+function countersinkOf(screwed: readonly Joint[], worked: Worked, words: ShopWords): BitNeed[] {
+  const { bits } = words;
   const { display } = worked.settings;
   const sized = screwed.filter((j) => j.size);
   const widest = Math.max(...sized.map((j) => headWidth(j.size!.diameter.approx)));
@@ -211,28 +222,29 @@ function countersinkOf(screwed: readonly Joint[], worked: Worked): BitNeed[] {
     {
       kind: "countersink",
       size: least,
-      text: `${lengthInFull(least, display)} or wider`,
+      text: bits.orWider(lengthInFull(least, display)),
       band: undefined,
-      for: sized.map((j) => ({ title: j.title, holes: ofAll(j.count, worked), depth: undefined })),
-      source: `${flatHead.key}: ${cite(flatHead.source)}`,
-      assumed: ["flat heads"],
-      note: "where a head does not draw itself level with the wood",
+      for: sized.map((j) => ({ title: words.titleOf(j), holes: ofAll(j.count, worked), depth: undefined })),
+      source: bits.rule(flatHead.key, words.cite(flatHead.source)),
+      assumed: [bits.flatHeads],
+      note: bits.countersink,
     },
   ];
 }
 
 const crossOf = ({ size: s }: Joint) => (s?.gauge === undefined ? undefined : crossBit(s.gauge));
 
-function driverOf(alike: readonly Joint[], worked: Worked): BitNeed {
+function driverOf(alike: readonly Joint[], worked: Worked, words: ShopWords): BitNeed {
+  const { bits } = words;
   const cross = crossOf(alike[0]!);
   return {
     kind: "driver",
     size: undefined,
-    text: "to fit the head",
+    text: bits.toFit,
     band: undefined,
-    for: alike.map((j) => ({ title: j.title, holes: ofAll(j.count, worked), depth: undefined })),
-    source: cross ? cite(cross.source) : "",
+    for: alike.map((j) => ({ title: words.titleOf(j), holes: ofAll(j.count, worked), depth: undefined })),
+    source: cross ? words.cite(cross.source) : "",
     assumed: [],
-    note: cross ? `a cross-slotted head of this gauge usually takes a No. ${cross.value.bit}` : "",
+    note: cross ? bits.cross(cross.value.bit) : "",
   };
 }

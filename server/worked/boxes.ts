@@ -4,7 +4,7 @@ import { nearest } from "../../grammar/near";
 import type { Name } from "../../grammar/tree";
 import { type At, type Declared, ifKnown, known, MISTAKE, type Scope, unknown, type Value } from "../plan";
 import { boxVolume, fillWeight, outlinePressure } from "../strength/box";
-import { cite, fill, fillNames } from "../trade";
+import { cite, fill, fillNames, type Source } from "../trade";
 import {
   DENSITY,
   exactly,
@@ -32,10 +32,13 @@ export type Wetness = "dry" | "moist" | "saturated";
 export interface FillInfo {
   readonly name: string;
   readonly density: Readonly<Record<Wetness, Quantity | undefined>>;
-  /** Where the heaviest number comes from. */
+  /** Where the heaviest number comes from; the row it comes from, undefined for the plan's own. */
   readonly source: string;
+  readonly from: Source | undefined;
   /** The saturated weight was taken from the usual soil, since the fill does not say. */
   readonly assumed: string;
+  /** That weight, lb/cuft; undefined where nothing was taken. */
+  readonly taken: number | undefined;
 }
 
 export interface Box {
@@ -224,6 +227,8 @@ function fillInfo(name: Name, file: string, scope: Scope, worker: Worker): FillI
       name: name.text,
       density: { dry: own("dry"), moist: own("moist"), saturated: saturated ?? density(soil.value) },
       source: saturated ? "as the plan says" : cite(soil.source),
+      from: saturated ? undefined : soil.source,
+      taken: saturated ? undefined : soil.value,
       assumed: saturated
         ? ""
         : `taken as ${soil.value} lb/cuft when saturated, like soil, since the plan does not say`,
@@ -252,7 +257,9 @@ function fillInfo(name: Name, file: string, scope: Scope, worker: Worker): FillI
       saturated: density(built.saturated.value),
     },
     source: cite(built.saturated.source),
+    from: built.saturated.source,
     assumed: "",
+    taken: undefined,
   };
 }
 

@@ -1,9 +1,10 @@
 /** What to look after once it is built: called up by where it stands, what it is made of, and what it holds. */
 import { HAIRLINE } from "../solid/contact";
-import { type CareTag, careFor, cite, finishKind } from "../trade";
+import { type CareTag, careFor, finishKind } from "../trade";
 import { isTall } from "./anchoring";
 import { Calls, namesBehind } from "./calls";
 import { type Operations, operationsOf } from "./operations";
+import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 import { isGreen } from "./weight";
 import type { Worked } from "./work";
 
@@ -16,7 +17,7 @@ export interface CalledCare {
 }
 
 /** The care a plan calls up, in the order of its table; nothing for one that calls none up. */
-export function careOf(worked: Worked): readonly CalledCare[] {
+export function careOf(worked: Worked, words: ShopWords = SHOP_ENGLISH): readonly CalledCare[] {
   const calls = new Calls<CareTag>();
   const does = operationsOf(worked);
   joints(does, worked, calls);
@@ -29,11 +30,11 @@ export function careOf(worked: Worked): readonly CalledCare[] {
     "salvage",
     does.salvage.map((m) => m.name),
   );
-  return careFor(calls.called.keys()).map(({ key, value, source }) => ({
-    key,
-    text: value.text,
-    source: cite(source),
-    about: namesBehind(calls.called, value.when),
+  return careFor(calls.called.keys()).map((row) => ({
+    key: row.key,
+    text: words.care(row),
+    source: words.cite(row.source),
+    about: namesBehind(calls.called, row.value.when),
   }));
 }
 

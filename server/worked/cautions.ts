@@ -1,12 +1,13 @@
 /** Which cautions a plan itself calls up: by its cuts, its wood, its weights, where it stands. */
 import { ifKnown } from "../plan";
-import { type CautionTag, cautionsFor, cite, finishKind } from "../trade";
+import { type CautionTag, cautionsFor, finishKind } from "../trade";
 import { digs, isTall } from "./anchoring";
 import { type Called, Calls, namesBehind } from "./calls";
 import { partsOf } from "./groups";
 import type { Material } from "./materials";
 import { type Operations, operationsOf } from "./operations";
 import type { Part } from "./parts";
+import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 import { weightOf } from "./weight";
 import type { Worked } from "./work";
 
@@ -19,13 +20,13 @@ export interface CalledCaution {
 }
 
 /** The cautions of a plan, in the order of their table; the structural one always. */
-export function cautionsOf(worked: Worked): readonly CalledCaution[] {
+export function cautionsOf(worked: Worked, words: ShopWords = SHOP_ENGLISH): readonly CalledCaution[] {
   const called = calledUp(worked);
-  return cautionsFor(called.keys()).map(({ key, value, source }) => ({
-    key,
-    text: value.text,
-    source: cite(source),
-    about: namesBehind(called, value.when),
+  return cautionsFor(called.keys()).map((row) => ({
+    key: row.key,
+    text: words.caution(row),
+    source: words.cite(row.source),
+    about: namesBehind(called, row.value.when),
   }));
 }
 

@@ -16,6 +16,7 @@ import type { Worker } from "./expressions";
 import { type Fastener, type Size, screwSize } from "./fasteners";
 import { declaredThing, partsOf } from "./groups";
 import { type JointInSpace, jointInSpace, pathsInSpace } from "./joint-space";
+import { JOINT_ENGLISH, type JointSetting, jointTitle } from "./joint-words";
 import type { Part } from "./parts";
 import { drive, type Face, type Layer, type Path } from "./paths";
 import { Reader } from "./settings";
@@ -43,6 +44,8 @@ export interface Joint {
   readonly count: Value<number>;
   /** "2 at each end". */
   readonly pattern: string;
+  /** The same, to be told in other words. */
+  readonly setting: JointSetting;
   /** From center to center, where the line gives a spacing. */
   readonly spacing: Quantity | undefined;
   /** The assembly whose line it is; empty for the plan's own. */
@@ -143,7 +146,7 @@ export function workJoint(
   return {
     entry,
     at,
-    title: titleOf(entry),
+    title: jointTitle(entry),
     parts: [...new Set([...first, ...through, ...into].map((s) => s.part))],
     size,
     fastener: fastener ?? (written && fasteners.find((f) => f.size && sameSize(f.size, written))),
@@ -238,34 +241,42 @@ function patternOf(read: Reader, worker: Worker, file: string): Pattern {
 
 /** How many it takes before placing, and in words where. */
 function countOf(
+  pattern: Pattern,
+  worker: Worker,
+  file: string,
+  first: readonly Side[],
+  parts: ReadonlyMap<string, Part>,
+): Pick<Joint, "count" | "pattern" | "setting"> {
+  const { count, ...where } = countAndWhere(pattern, worker, file, first, parts);
+  const setting = { each: pattern.each && ifKnown(pattern.each), ...where };
+  return { count, setting, pattern: JOINT_ENGLISH.pattern(setting) };
+}
+
+function countAndWhere(
   { each, place, spacing }: Pattern,
   worker: Worker,
   file: string,
   first: readonly Side[],
   parts: ReadonlyMap<string, Part>,
-): Pick<Joint, "count" | "pattern"> {
-  if (!each) return { count: known(0), pattern: "" };
-  const n = ifKnown(each) ?? "?";
+): Pick<Joint, "count"> & Omit<JointSetting, "each"> {
+  if (!each) return { count: known(0), where: "nowhere" };
   const times = (places: Value<number>) => chain(each, (e) => chain(places, (p) => known(p * e)));
   if (spacing)
     return {
       count: chain(spacing, (apart) => sumOver(first, parts, (part) => perLength(part, apart))),
-      pattern: "along it",
+      where: "along it, spaced",
     };
   const pieces = sumOver(first, parts, () => known(1));
-  if (place?.at === "in all") return { count: each, pattern: `${n} in all` };
+  if (place?.at === "in all") return { count: each, where: "in all" };
   if (place?.at === "each end")
-    return { count: times(chain(pieces, (p) => known(p * 2))), pattern: `${n} at each end` };
-  if (place?.at === "along it") return { count: times(pieces), pattern: `${n} along each` };
+    return { count: times(chain(pieces, (p) => known(p * 2))), where: "each end" };
+  if (place?.at === "along it") return { count: times(pieces), where: "along each" };
   if (place?.at === "crossings") {
     const crossings = worker.wholeNumber(place.count, file, "how many crossings", MOST_SCREWS);
-    return {
-      count: times(crossings),
-      pattern: `${n} at each of ${ifKnown(crossings) ?? "?"} crossings`,
-    };
+    return { count: times(crossings), where: "crossings", crossings: ifKnown(crossings) };
   }
   const why = "where pieces cross follows from where they stand, and they are placed nowhere";
-  return { count: times(unknown("placing", why)), pattern: place ? `${n} at each crossing` : `${n}` };
+  return { count: times(unknown("placing", why)), where: place ? "each crossing" : "unsaid" };
 }
 
 function sumOver(
@@ -287,11 +298,4 @@ function sumOver(
 /** Screws along a length at a spacing: one at each end of it and between, no further apart than said. */
 function perLength(part: Part, apart: Quantity): Value<number> {
   return chain(part.length, (length) => known(Math.ceil(length.approx / apart.approx - 1e-9) + 1));
-}
-
-function titleOf(entry: Joint["entry"]): string {
-  const list = (sides: readonly JointSide[]) =>
-    sides.map((s) => s.thing.name.text + (s.face ? ` ${s.face}` : "")).join(" and ");
-  const middle = entry.through.length > 0 ? ` through ${list(entry.through)}` : "";
-  return `${list(entry.first)}${middle} ${entry.kind === "glue" ? "to" : "into"} ${list(entry.into)}`;
 }

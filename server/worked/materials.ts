@@ -10,6 +10,7 @@ import {
   metricPanel,
   nearestSections,
   panel,
+  type Source,
   section,
   species,
   speciesNames,
@@ -51,8 +52,9 @@ export interface Material {
   readonly thickness: Value<Quantity>;
   /** A board's width; a sheet has none of its own. */
   readonly width: Value<Quantity> | undefined;
-  /** Where the size comes from. */
+  /** Where the size comes from, and the same to be told in other words. */
   readonly source: string;
+  readonly sizeFrom: SizeFrom;
   readonly wood: Wood;
   readonly conditions: readonly string[];
   readonly sold: readonly Sold[];
@@ -61,6 +63,19 @@ export interface Material {
   readonly salvage: "use up" | "keep";
   readonly grain: "length" | "width" | "none";
 }
+
+/** Where a size comes from: a row of a table (of a panel with what it really measures), or the plan. */
+export type SizeFrom =
+  | {
+      readonly by: "table";
+      readonly source: Source;
+      readonly really?: {
+        readonly min: string | number;
+        readonly max: string | number;
+        readonly mark: string;
+      };
+    }
+  | { readonly by: "measured" | "plan" | "plan, no such panel" | "nothing" };
 
 /** Taken off one end of a bought board where the plan says nothing (common practice: the yard's end is not square). */
 const END_TRIM = exactly(LENGTH, fraction.divide(INCH, fraction.rational(2))!);
@@ -145,13 +160,16 @@ export class Materials {
   }
 
   /** The real size of a nominal section; a fault with the nearest known ones when there is none. */
-  private section(name: string, at: At): Pick<Material, "thickness" | "width" | "source"> | undefined {
+  private section(
+    name: string,
+    at: At,
+  ): Pick<Material, "thickness" | "width" | "source" | "sizeFrom"> | undefined {
     const found = section(name, this.lumber);
     if (found)
       return {
         thickness: known(size(found.thickness, found.unit)),
         width: known(size(found.width, found.unit)),
-        source: cite(found.source),
+        ...sourced({ by: "table", source: found.source }),
       };
     if (/^\d/.test(name)) {
       const near = nearestSections(name, this.lumber, 3);
@@ -180,7 +198,7 @@ export class Materials {
         ? {
             thickness: sides[0]!,
             width: sides[1]!,
-            source: stated!.kind === "measured" ? "as measured" : "as the plan says",
+            ...sourced({ by: stated!.kind === "measured" ? "measured" : "plan" }),
           }
         : this.section(nominalName.text.replace("×", "x"), {
             file: at.file,
@@ -217,7 +235,7 @@ export class Materials {
       declared,
       thickness,
       width: undefined,
-      source: category ? panelSource(category.value) : plain ? "as the plan says" : "",
+      ...sourced(category ? panelFrom(category.value) : { by: plain ? "plan" : "nothing" }),
       ...UNSUPPLIED,
       wood: this.wood(undefined, undefined, undefined, []),
       conditions: [],
@@ -314,10 +332,32 @@ export function size(value: string | number, unit: "in" | "mm"): Quantity {
   return exactly(LENGTH, fraction.multiply(readNumber(String(value))!, INCH));
 }
 
-function panelSource(e: { readonly kind: string; readonly text?: string }): string {
+function panelFrom(e: { readonly kind: string; readonly text?: string }): SizeFrom {
   const text = e.kind === "literal" ? (e.text ?? "") : "";
   const found = panel(text.replace(/["″”]|in$/g, "")) ?? metricPanel(Number(text.replace(/mm$/, "")));
-  if (!found) return "as the plan says (no such panel in the table)";
-  const mark = found.unit === "in" ? '"' : " mm";
-  return `${cite(found.source)}: really ${found.min} to ${found.max}${mark}`;
+  if (!found) return { by: "plan, no such panel" };
+  const { source, min, max, unit } = found;
+  return { by: "table", source, really: { min, max, mark: unit === "in" ? '"' : " mm" } };
+}
+
+const sourced = (sizeFrom: SizeFrom): Pick<Material, "source" | "sizeFrom"> => ({
+  source: sizeSource(sizeFrom),
+  sizeFrom,
+});
+
+function sizeSource(from: SizeFrom): string {
+  switch (from.by) {
+    case "table": {
+      const { source, really } = from;
+      return `${cite(source)}${really ? `: really ${really.min} to ${really.max}${really.mark}` : ""}`;
+    }
+    case "measured":
+      return "as measured";
+    case "plan":
+      return "as the plan says";
+    case "plan, no such panel":
+      return "as the plan says (no such panel in the table)";
+    case "nothing":
+      return "";
+  }
 }

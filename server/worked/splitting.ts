@@ -4,6 +4,7 @@ import { assumedSpecies, fasteningGravity, species } from "../trade";
 import type { Joint } from "./joints";
 import type { Part } from "./parts";
 import type { Path } from "./paths";
+import type { ShopWords } from "./shop-words";
 import type { Worked } from "./work";
 
 /** Parts that the joint's screws end in: these get the pilot. */
@@ -31,17 +32,18 @@ export interface Dense {
 }
 
 /** The densest wood of these parts: it splits first, and its hole is the widest. */
-export function densest(parts: readonly Part[]): Dense {
+export function densest(parts: readonly Part[], words: ShopWords): Dense {
   const taken = assumedSpecies.value;
   const woods = parts.flatMap((p): Dense[] => {
     const wood = p.material?.wood;
     if (!wood) return [];
     const found = species(wood.name) && fasteningGravity(species(wood.name)!);
-    const why = found ? "" : `no table gives the gravity of ${wood.title}: ${taken.gravity} is taken`;
-    const assumed = wood.assumed ? `${p.name} taken as ${wood.title}, since the plan does not say` : why;
+    const title = words.wood(wood);
+    const why = found ? "" : words.taken.noGravity(title, taken.gravity);
+    const assumed = wood.assumed ? words.taken.wood(p.name, title) : why;
     return [{ gravity: found?.gravity ?? taken.gravity, assumed }];
   });
-  const unsaid = { gravity: taken.gravity, assumed: `gravity ${taken.gravity} is taken` };
+  const unsaid = { gravity: taken.gravity, assumed: words.taken.gravity(taken.gravity) };
   return (
     woods.reduce<Dense | undefined>((most, w) => (most && most.gravity >= w.gravity ? most : w), undefined) ??
     unsaid

@@ -5,29 +5,33 @@ import { type Display, quantityText } from "../units";
 import { isBored } from "./bits-needed";
 import { drainsOf } from "./drains";
 import type { Joint } from "./joints";
-import { listed, type Operations, type SlantedEnd } from "./operations";
+import type { Operations, SlantedEnd } from "./operations";
 import type { Angles, Part } from "./parts";
+import type { ShopWords } from "./shop-words";
 import type { Worked } from "./work";
 
 /** What a tool is taken up for; nothing when the plan does not call for it. */
-export function usesOf(key: ToolKey, does: Operations, worked: Worked): string[] {
+export function usesOf(key: ToolKey, does: Operations, worked: Worked, words: ShopWords): string[] {
   const { display } = worked.settings;
+  const { uses, titleOf } = words;
   const sawn = [...does.boards, ...does.panels];
   const power = does.saws.power !== "no";
   const fastened = [...does.screwed, ...does.nailed, ...does.bolted];
   switch (key) {
     case "eyes":
-      return sawn.length + fastened.length > 0 ? ["sawing, drilling and driving"] : [];
+      return sawn.length + fastened.length > 0 ? [uses.working] : [];
     case "ears":
-      return sawn.length > 0 && power ? ["sawing by machine"] : [];
+      return sawn.length > 0 && power ? [uses.machine] : [];
     case "dust":
-      return sawn.length > 0 ? ["sawing and sanding"] : [];
+      return sawn.length > 0 ? [uses.dust] : [];
     case "sawhorses":
     case "tape":
     case "pencil":
-      return sawn.length > 0 ? ["every cut"] : [];
+      return sawn.length > 0 ? [uses.cuts] : [];
     case "square":
-      return sawn.length > 0 ? ["square ends", "corners"].slice(0, worked.joints.length > 0 ? 2 : 1) : [];
+      return sawn.length > 0
+        ? [uses.squareEnds, uses.corners].slice(0, worked.joints.length > 0 ? 2 : 1)
+        : [];
     case "crosscut":
       return does.boards.map(nameOf);
     case "miter":
@@ -36,78 +40,83 @@ export function usesOf(key: ToolKey, does: Operations, worked: Worked): string[]
       return slantsOf(
         does.slanted.filter((s) => s.kind === key),
         display,
+        words,
       );
     case "rip":
-      return does.ripped.map((p) => `${p.name}, ${quantityText(ifKnown(p.width)!, display)} wide`);
+      return does.ripped.map((p) => uses.ripped(p.name, quantityText(ifKnown(p.width)!, display)));
     case "sheet":
-      return does.panels.map((p) => panelText(p, display));
+      return does.panels.map((p) => panelText(p, display, words));
     case "chisel":
-      return does.notched.map(
-        (p) => `${listed([...new Set(p.notches.map((n) => `${n.kind}es`))])} of ${p.name}`,
-      );
+      return does.notched.map((p) => uses.notches([...new Set(p.notches.map((n) => n.kind))], p.name));
     case "clamps":
-      return clampedOf(does, worked);
+      return clampedOf(does, worked, words);
     case "drill":
-      return boredIn(worked, fastened);
+      return boredIn(worked, fastened, words);
     case "driver":
-      return does.screwed.map((j) => j.title);
+      return does.screwed.map(titleOf);
     case "hammer":
-      return does.nailed.map((j) => j.title);
+      return does.nailed.map(titleOf);
     case "wrench":
-      return does.bolted.map((j) => j.title);
+      return does.bolted.map(titleOf);
     case "level":
-      return standing(worked);
+      return standing(worked, words);
     case "brush":
     case "rags":
-      return does.coats.map((c) => `${c.with} on ${listed(c.things)}`);
+      return does.coats.map((c) => uses.coat(c.with, c.things));
     case "knife":
     case "stapler":
-      return does.liners.map((l) => `${l.with} in ${listed(l.things)}`);
+      return does.liners.map((l) => uses.liner(l.with, l.things));
   }
 }
 
 /** `cheek, right end 10.65°` */
-function panelText({ name, leftEnd, rightEnd }: Part, display: Display): string {
+function panelText({ name, leftEnd, rightEnd }: Part, display: Display, { uses }: ShopWords): string {
   const end = (word: string, a: Angles | undefined): string[] =>
     [a?.miter, a?.bevel].flatMap((q) => (q && q.approx > 0 ? [`${word} ${quantityText(q, display)}`] : []));
   const ends =
     leftEnd === rightEnd
-      ? end("both ends", leftEnd)
-      : [...end("left end", leftEnd), ...end("right end", rightEnd)];
+      ? end(uses.ends.both, leftEnd)
+      : [...end(uses.ends.left, leftEnd), ...end(uses.ends.right, rightEnd)];
   return [name, ...ends].join(", ");
 }
 
 /** Joints with holes, and boxes that drain by them. */
-const boredIn = (worked: Worked, fastened: readonly Joint[]): string[] => [
-  ...fastened.filter((j) => isBored(j, worked)).map((j) => j.title),
-  ...drainsOf(worked).map(({ box }) => `drain holes of ${box.name}`),
+const boredIn = (worked: Worked, fastened: readonly Joint[], { titleOf, uses }: ShopWords): string[] => [
+  ...fastened.filter((j) => isBored(j, worked)).map(titleOf),
+  ...drainsOf(worked).map(({ box }) => uses.drains(box.name)),
 ];
 
 const nameOf = ({ name }: Part): string => name;
 
 /** `miters of cap-side and cap-end, 45°`: parts with the same cut are told together. */
-function slantsOf(ends: readonly SlantedEnd[], display: Display): string[] {
-  const groups = new Map<string, Set<string>>();
+function slantsOf(ends: readonly SlantedEnd[], display: Display, { uses }: ShopWords): string[] {
+  interface Cut extends Pick<SlantedEnd, "kind"> {
+    readonly miter: string | undefined;
+    readonly bevel: string | undefined;
+    readonly names: Set<string>;
+  }
+  const groups = new Map<string, Cut>();
   for (const { part, angles, kind } of ends) {
     const [miter, bevel] = [angles.miter, angles.bevel].map((a) => a && quantityText(a, display));
-    const cut = kind === "compound" ? `miter ${miter} with bevel ${bevel}` : (miter ?? bevel)!;
-    const group = groups.get(cut);
-    if (group) group.add(part.name);
-    else groups.set(cut, new Set([part.name]));
+    const key = JSON.stringify([kind, miter, bevel]);
+    const group = groups.get(key) ?? { kind, miter, bevel, names: new Set() };
+    groups.set(key, group);
+    group.names.add(part.name);
   }
-  const word = ends[0]?.kind === "compound" ? "slanted ends" : `${ends[0]?.kind}s`;
-  return [...groups].map(([cut, names]) => `${word} of ${listed([...names])}, ${cut}`);
+  return [...groups.values()].map(({ kind, miter, bevel, names }) =>
+    uses.slants(kind, [...names], miter, bevel),
+  );
 }
 
-function clampedOf({ glued, short }: Operations, { rings }: Worked): string[] {
+function clampedOf({ glued, short }: Operations, { rings }: Worked, { titleOf, uses }: ShopWords): string[] {
   return [
-    ...glued.map((j) => j.title),
-    ...rings.map((r) => `${r.name} while it is joined`),
-    ...(short.length > 0 ? [`sawing ${listed(short.map(nameOf))}`] : []),
+    ...glued.map(titleOf),
+    ...rings.map((r) => uses.ring(r.name)),
+    ...(short.length > 0 ? [uses.sawing(short.map(nameOf))] : []),
   ];
 }
 
 /** What must stand plumb or level: boxes, and anything on legs. */
-function standing({ boxes, frames, settings }: Worked): string[] {
-  return [...boxes.map((b) => b.name), ...(frames.length > 0 ? [settings.title || "the uprights"] : [])];
+function standing({ boxes, frames, settings }: Worked, { uses }: ShopWords): string[] {
+  return [...boxes.map((b) => b.name), ...(frames.length > 0 ? [settings.title || uses.uprights] : [])];
 }

@@ -3,6 +3,7 @@ import { isAmong, SAW_WORDS, type Tool, type ToolKey, tools } from "../trade";
 import type { Quantity } from "../units";
 import { operationsOf } from "./operations";
 import type { Settings } from "./settings";
+import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 import { reachOf, type ToolSetting } from "./tool-reach";
 import { usesOf } from "./tool-uses";
 import type { Worked } from "./work";
@@ -23,21 +24,23 @@ export interface ToolNeed {
   readonly instead: string;
 }
 
-export function toolsNeeded(worked: Worked): readonly ToolNeed[] {
+export function toolsNeeded(worked: Worked, words: ShopWords = SHOP_ENGLISH): readonly ToolNeed[] {
   const does = operationsOf(worked);
-  return tools.flatMap(({ value: tool }): ToolNeed[] => {
-    const uses = usesOf(tool.key, does, worked);
+  return tools.flatMap((row): ToolNeed[] => {
+    const { value: tool } = row;
+    const uses = usesOf(tool.key, does, worked, words);
     if (uses.length === 0) return [];
     const settings = reachOf(tool.key, does);
     const have = haveOf(tool, settings, worked.settings);
+    const { name, instead } = words.tool(row);
     return [
       {
         tool: tool.key,
-        name: tool.name,
+        name,
         for: uses,
         settings,
         have,
-        instead: have === "yes" ? "" : tool.instead,
+        instead: have === "yes" ? "" : instead,
       },
     ];
   });

@@ -12,9 +12,9 @@ const plan = (length: number, posts = 1) =>
   );
 const drawing = (of: number, title: string): SheetDrawing =>
   ({ kind: "front", of: `${of}`, drawing: { title, items: [] } }) as unknown as SheetDrawing;
-const soon: Asked = { soon: true, stale: () => false };
-const all: Asked = { soon: false, stale: () => false };
-const gone: Asked = { soon: true, stale: () => true };
+const soon: Asked = { language: "en" as const, soon: true, stale: () => false };
+const all: Asked = { language: "en" as const, soon: false, stale: () => false };
+const gone: Asked = { language: "en" as const, soon: true, stale: () => true };
 
 /**
  * Three drawings each time, titled by the turn, each after so many pauses. Its clock goes on by a millisecond whenever it is

@@ -6,6 +6,8 @@ import { boards, cutList, figure, shopping, strong, ticksFor, words } from "./ma
 export const WORDS: WriterWords = {
   page: (page, of) => `${page} of ${of}`,
   tick: (what, done) => `${what}: ${done}`,
+  colon: ":",
+  between: "; ",
   drawing: (title) => `Drawing: ${title}`,
 };
 

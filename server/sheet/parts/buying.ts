@@ -7,7 +7,7 @@ import { type ColumnOf, paragraph, section, some, table } from "./blocks";
 export function buyingSection({ shopping }: SheetData, words: SheetWords): Section[] {
   const { rows, onHand, withoutPrice, carry } = shopping;
   if (rows.length + onHand.length + withoutPrice.length === 0) return [];
-  const titles = [...new Set(rows.map(({ aisle }) => aisle))];
+  const aisles = [...new Set(rows.map(({ aisle }) => aisle))];
   return section("shopping", words.headings.buying, [
     ...(carry
       ? [paragraph("key", words.carry(carry.count, carry.longest?.text ?? "", carry.weight ?? ""))]
@@ -15,7 +15,11 @@ export function buyingSection({ shopping }: SheetData, words: SheetWords): Secti
     table(
       "shop",
       columnsOf(words),
-      titles.map((title) => ({ title, source: "", rows: rows.filter(({ aisle }) => aisle === title) })),
+      aisles.map((aisle) => ({
+        title: words.wood.aisles[aisle] ?? aisle,
+        source: "",
+        rows: rows.filter((row) => row.aisle === aisle),
+      })),
       undefined,
       sums(shopping, words),
     ),

@@ -1,6 +1,6 @@
 /** What is finished and what is lined, with how much it takes. */
 import type { SheetData, SheetFinish, SheetLining } from "../data";
-import type { Group, Section, Terms } from "../document";
+import type { Group, Section, Terms, Words } from "../document";
 import type { SheetWords } from "../words";
 import { list, section, terms } from "./blocks";
 import { lineIn } from "./problems";
@@ -15,7 +15,7 @@ export function finishSection({ finishes, file }: SheetData, words: SheetWords):
 
 function finishGroup(finish: SheetFinish, file: string, words: SheetWords): Group {
   const { labels } = words;
-  const { what, parts, area, coats, amount, dries, notes, place } = finish;
+  const { what, parts, area, coats, amount, dries, place } = finish;
   const told: (readonly [string, string])[] = [
     [labels.parts, parts.join(", ")],
     [labels.area, area?.text ?? words.notKnown],
@@ -26,7 +26,7 @@ function finishGroup(finish: SheetFinish, file: string, words: SheetWords): Grou
   const rows: Terms["rows"] = told
     .filter(([, said]) => said !== "")
     .map(([label, said]) => ({ label, words: said }));
-  return group("coat", what, rows, notes, lineIn(place, file));
+  return group("coat", what, rows, notesOf(finish, words), lineIn(place, file));
 }
 
 export function linerSection({ linings, file }: SheetData, words: SheetWords): Section[] {
@@ -37,23 +37,30 @@ export function linerSection({ linings, file }: SheetData, words: SheetWords): S
   );
 }
 
-function liningGroup({ what, box, cuts, notes, place }: SheetLining, file: string, words: SheetWords): Group {
+function liningGroup(lining: SheetLining, file: string, words: SheetWords): Group {
+  const { what, box, cuts, place } = lining;
   const rows = cuts.map((cut) => ({
     label: cut.what,
     words: words.sheetOf(
       cut.count,
-      `${cut.length.text} x ${cut.width.text}`,
-      `${cut.length.other} x ${cut.width.other}`,
+      [cut.length.text, cut.width.text].join(words.by),
+      [cut.length.other, cut.width.other].join(words.by),
     ),
   }));
-  return group("lining", words.inBox(what, box), rows, notes, lineIn(place, file));
+  return group("lining", words.inBox(what, box), rows, notesOf(lining, words), lineIn(place, file));
 }
+
+/** What was taken for granted is in the language of messages. */
+const notesOf = ({ notes, assumed }: SheetFinish | SheetLining, { work, messages }: SheetWords): Words[] => [
+  ...notes,
+  ...assumed.map((text): Words => [{ text: work.taken }, { text, language: messages }]),
+];
 
 function group(
   name: string,
   heading: string,
   rows: Terms["rows"],
-  notes: readonly string[],
+  notes: readonly Words[],
   pointing: { readonly line?: number },
 ): Group {
   const told = terms(rows);

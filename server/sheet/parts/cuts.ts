@@ -89,7 +89,7 @@ export function measureWords({ length, measured, shortPoint }: CutRow, words: Sh
 
 /** A box for each piece; one for all of them where there are very many. */
 function ticksOf({ pieces, mark, part }: CutRow, words: SheetWords): readonly Tick[] {
-  const each = pieces.map((id) => ({ id: `cut/${id}`, what: id, done: words.cut }));
+  const each = pieces.map((id) => ({ id: `cut/${id}`, what: words.piece(id), done: words.cut }));
   if (each.length <= MOST_TICKS) return each;
   const what = `${part}, ${words.pieces(pieces.length)}`;
   return [{ id: `cut/all/${part}/${mark}`, what, done: words.cut, pieces: pieces.length }];

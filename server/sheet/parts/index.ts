@@ -107,6 +107,8 @@ function atStation(
   words: SheetWords,
 ): readonly Section[] {
   return sections.map((own, i) =>
-    i === 0 ? { ...own, heading: `${words.headings.stations[name]}: ${own.heading}`, newPage: true } : own,
+    i === 0
+      ? { ...own, heading: words.said(words.headings.stations[name], own.heading), newPage: true }
+      : own,
   );
 }

@@ -16,16 +16,16 @@ export function layoutSections(data: SheetData, words: SheetWords): Section[] {
   const board = (shown: SheetBoard): Figure => ({
     kind: "figure",
     caption: captionOf(shown, words),
-    drawing: () => drawBoard(shown, { scale, system }),
+    drawing: () => drawBoard(shown, { scale, system, says: words.drawings }),
     toScale: true,
-    letters: (width) => boardLines(shown, longest, width),
+    letters: (width) => boardLines(shown, longest, width, words.drawings),
   });
   const panel = (shown: SheetPanel): Figure => ({
     kind: "figure",
     caption: captionOf(shown, words),
-    drawing: () => drawPanel(shown, { scale: sheets }),
+    drawing: () => drawPanel(shown, { scale: sheets, says: words.drawings }),
     toScale: true,
-    letters: (width) => panelLines(shown, width),
+    letters: (width) => panelLines(shown, width, words.drawings),
   });
   return [
     ...(data.boards.length === 0
@@ -75,7 +75,9 @@ function layout(
         assumed.filter((one) => !said.includes(one)),
         words,
       ),
-      ...(unplaced.length > 0 ? [paragraph("source", words.noWoodFor(unplaced.join(", ")))] : []),
+      ...(unplaced.length > 0
+        ? [paragraph("source", words.noWoodFor(unplaced.map(words.piece).join(", ")))]
+        : []),
       ...figures,
     ],
   };

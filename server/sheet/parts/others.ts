@@ -26,14 +26,17 @@ export function figureSections(data: SheetData, words: SheetWords): Section[] {
       list(
         "bullets",
         musts.map(({ rule, because, state }) => ({
-          words: [
-            { text: rule, style: "strong" },
-            { text: `${because === "" ? "" : words.because(because)}${state === "" ? "" : `: ${state}`}` },
-          ],
+          words: [{ text: rule, style: "strong" }, { text: ruleWords(because, state, words) }],
         })),
       ),
     ]),
   ];
+}
+
+/** Why a rule is made, and how it came out. */
+function ruleWords(because: string, state: string, words: SheetWords): string {
+  const why = because === "" ? "" : words.because(because);
+  return state === "" ? why : words.said(why, state);
 }
 
 export function noteSection({ notes }: SheetData, words: SheetWords): Section[] {

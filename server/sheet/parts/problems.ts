@@ -1,6 +1,6 @@
 /** What the checks found, what the builder let stand, and what was not looked at. */
 import type { NotChecked, Place, SheetData, SheetProblem } from "../data";
-import type { Item, Section } from "../document";
+import type { Item, Run, Section, Words } from "../document";
 import type { SheetWords } from "../words";
 import { list, paragraph, section } from "./blocks";
 
@@ -27,20 +27,20 @@ export function problemSections(data: SheetData, words: SheetWords): Section[] {
 
 function problemItem(problem: SheetProblem, plan: string, words: SheetWords): Item {
   const { place, message, code, cures, assumed, related, accepted } = problem;
-  const detail = (label: string, value: string) => [
-    { text: `${label}: `, style: "strong" as const },
-    { text: value },
-  ];
+  const detail = (label: string, ...said: readonly Run[]): Words =>
+    joined({ text: `${label}${words.colon} `, style: "strong" }, ...said);
+  const told = inMessages(words);
+  const before = (text: string): Run => ({ text: `${text}${words.colon} ` });
   return {
     lead: words.classes[problem.class],
     framed: problem.class === "hazard",
-    words: message,
+    words: joined(told(message)),
     below: [
       `${placeWords(place, plan, words)}, ${code}`,
-      ...cures.map((cure) => detail(words.cure, cure)),
-      ...assumed.map((what) => detail(words.assumed, what)),
-      ...related.map((r) => detail(words.see, `${placeWords(r.place, plan, words)}: ${r.message}`)),
-      ...(accepted === undefined ? [] : [detail(words.acceptedBecause, accepted)]),
+      ...cures.map((cure) => detail(words.cure, told(cure))),
+      ...assumed.map((what) => detail(words.assumed, told(what))),
+      ...related.map((r) => detail(words.see, before(placeWords(r.place, plan, words)), told(r.message))),
+      ...(accepted === undefined ? [] : [detail(words.acceptedBecause, { text: accepted })]),
     ],
     ...lineIn(place, plan),
   };
@@ -48,10 +48,31 @@ function problemItem(problem: SheetProblem, plan: string, words: SheetWords): It
 
 function notCheckedItem({ what, why, place }: NotChecked, plan: string, words: SheetWords): Item {
   const where = place ? ` (${placeWords(place, plan, words)})` : "";
+  const told = inMessages(words);
   return {
-    words: [{ text: what, style: "strong" }, { text: `: ${why}${where}` }],
+    words: joined({ ...told(what), style: "strong" }, { text: `${words.colon} ` }, told(why), {
+      text: where,
+    }),
     ...(place && lineIn(place, plan)),
   };
+}
+
+/** Words of the checks, with their language where the sheet is in another. */
+const inMessages =
+  ({ tag, messages }: SheetWords) =>
+  (text: string): Run => ({ text, ...(messages !== tag && { language: messages }) });
+
+/** Runs of one style and language as one; without either, plain words. */
+function joined(...runs: readonly Run[]): Words {
+  const made: Run[] = [];
+  for (const run of runs) {
+    const last = made.at(-1);
+    if (last && last.style === run.style && last.language === run.language)
+      made[made.length - 1] = { ...last, text: last.text + run.text };
+    else made.push(run);
+  }
+  const [only] = made;
+  return made.length === 1 && only && !only.style && !only.language ? only.text : made;
 }
 
 /** `line 12`, with the file's name when it is not the sheet's own plan. */

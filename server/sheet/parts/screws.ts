@@ -95,7 +95,7 @@ function groupOf(
 export function jointWords(joint: SheetJoint, words: SheetWords): string {
   const { title, what, pattern, holes, screws, crossings } = joint;
   const count = screws === null || crossings === null ? pattern : words.screwsInAll(screws, crossings);
-  return `${title}: ${[count, what, holes].filter((said) => said !== "").join(", ")}`;
+  return words.said(title, [count, what, holes].filter((said) => said !== "").join(", "));
 }
 
 /** `side, 4 pieces`; which ones, where not all of the part are marked alike. */
@@ -107,8 +107,9 @@ function pieceWords(set: SheetSetOut, joint: SheetJoint, words: SheetWords): str
 
 /** What tells these pieces from the others of their part. */
 function namesOf({ part, pieces }: SheetSetOut, words: SheetWords): string {
-  const names = pieces.map((id) => (id.startsWith(`${part} / `) ? id.slice(part.length + 3) : id));
-  const shown = names.slice(0, MOST_NAMES).join("; ");
+  const told = pieces.map(words.piece);
+  const names = told.map((name) => (name.startsWith(`${part} / `) ? name.slice(part.length + 3) : name));
+  const shown = names.slice(0, MOST_NAMES).join(words.between);
   return names.length > MOST_NAMES ? `${shown} ${words.andMore(names.length - MOST_NAMES)}` : shown;
 }
 const MOST_NAMES = 2;

@@ -19,10 +19,13 @@ export function toolSections(data: SheetData, words: SheetWords): Section[] {
 
 function toolItem({ what, uses, reach, have, instead }: SheetTool, words: SheetWords): Item {
   const state = have === "no" ? ` ${words.notThere}` : "";
-  const said = (reach.length > 0 ? reach : uses.length > MOST_USES ? [] : uses).join("; ");
+  const said = (reach.length > 0 ? reach : uses.length > MOST_USES ? [] : uses).join(words.between);
   return {
     ticks: [{ id: `tool/${what}`, what, done: words.ready }],
-    words: [{ text: what, style: "strong" }, { text: `${said === "" ? "" : `: ${said}`}${state}` }],
+    words: [
+      { text: what, style: "strong" },
+      { text: `${said === "" ? "" : `${words.colon} ${said}`}${state}` },
+    ],
     below: have !== "yes" && instead !== "" ? [words.instead(instead)] : [],
   };
 }
@@ -47,8 +50,10 @@ function bitColumns(words: SheetWords): readonly ColumnOf<SheetBit>[] {
       fit: "wide",
       cell: ({ kind, uses, source, assumed }) => ({
         lines: [
-          ...(kind === "driver" || kind === "countersink" || uses.length === 0 ? [] : [uses.join("; ")]),
-          ...notesOf(assumed, source),
+          ...(kind === "driver" || kind === "countersink" || uses.length === 0
+            ? []
+            : [uses.join(words.between)]),
+          ...notesOf(words, assumed, source),
         ],
       }),
     },
@@ -56,9 +61,9 @@ function bitColumns(words: SheetWords): readonly ColumnOf<SheetBit>[] {
 }
 
 /** What is said beside, in small type. */
-function notesOf(...said: readonly string[]): readonly Words[] {
+function notesOf(words: SheetWords, ...said: readonly string[]): readonly Words[] {
   const shown = said.filter((one) => one !== "");
-  return shown.length === 0 ? [] : [[{ text: shown.join("; "), style: "small" }]];
+  return shown.length === 0 ? [] : [[{ text: shown.join(words.between), style: "small" }]];
 }
 
 /** Blanks for what is measured at the yard. */
@@ -77,7 +82,7 @@ export function yardSection({ yard }: SheetData, words: SheetWords): Section[] {
       head: columns.takenAs,
       fit: "text",
       cell: ({ thickness, width }) =>
-        [thickness, width].flatMap((side) => (side ? [side.text] : [])).join(" x "),
+        [thickness, width].flatMap((side) => (side ? [side.text] : [])).join(words.by),
     },
     {
       name: "measured",
@@ -87,7 +92,7 @@ export function yardSection({ yard }: SheetData, words: SheetWords): Section[] {
         width
           ? [
               { text: words.thickness, style: "blank" },
-              { text: " x " },
+              { text: words.by },
               { text: words.width, style: "blank" },
             ]
           : [{ text: words.thickness, style: "blank" }],

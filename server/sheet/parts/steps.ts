@@ -73,7 +73,7 @@ function rowsOf(step: SheetStep, words: SheetWords): Terms["rows"] {
       labels.joins,
       step.joins.map(({ title, what, screws, holes }) => {
         const count = screws === null ? "" : words.screwsOn(screws, false);
-        return `${title}: ${[count, what, holes].filter((said) => said !== "").join(", ")}`;
+        return words.said(title, [count, what, holes].filter((said) => said !== "").join(", "));
       }),
     ),
     ...each(labels.coats, step.coats),
@@ -95,7 +95,7 @@ const each = (label: string, values: readonly Words[]): Terms["rows"] =>
 
 function sittingWords({ from, to, takes, wait, overnight }: SheetSitting, words: SheetWords): Words {
   const steps = from === to ? words.stepNo(from) : words.stepsNo(from, to);
-  const work = takes === null ? steps : `${steps}: ${takes.text}`;
+  const work = takes === null ? steps : words.said(steps, takes.text);
   if (wait === null) return `${work}.`;
   const stop = overnight ? ` ${words.overnight}` : "";
   return [{ text: `${work}. ` }, { text: `${words.waitAfter(wait.text)}${stop}`, style: "strong" }];

@@ -7,6 +7,7 @@ import type { Steps } from "../../solid/steps";
 import { type Picture, picturesOf, type View } from "../../solid/view";
 import { laid } from "../../solid/view-flat";
 import { type Box, boxOf, type Drawing, type Item } from "../display";
+import { type DrawingWords, ENGLISH } from "../words";
 import { GUTTER, type Gutter, placeBalloons } from "./balloons";
 import { drawMeasure, type Measure } from "./dimensions";
 import { marksOf } from "./marked";
@@ -15,17 +16,19 @@ import { fitsPage, MARGIN, NOTHING, PAGE_WIDTH, pageOf } from "./page";
 import { type Fit, ONE_LINE, paths } from "./paper";
 import type { DrawnPiece } from "./pieces";
 import { type Stroke, sidesOf } from "./plane";
-import { nextScale, type System, scaleWords, standardScale, wholeScale } from "./scale";
+import { nextScale, type System, standardScale, unbroken } from "./scale";
 import { type DrawnScrew, screwItems } from "./screws";
 import { sightOf } from "./spots";
 import { marksInWords } from "./title";
-import { highest, SEEN_FROM, type Side, viewOf } from "./views";
+import { highest, type Side, viewOf } from "./views";
 
 export interface DrawingOptions {
   /** What is drawn: `trough`, or the name of one assembly. */
   readonly name: string;
   /** A length in mm as the plan writes it. */
   readonly words: LengthWords;
+  /** What is written on it; unsaid, in English. */
+  readonly says?: DrawingWords;
   /** Which standard scales. */
   readonly system: System;
   /** Hidden lines, dashed; in straight views only. */
@@ -42,6 +45,7 @@ export interface DrawingOptions {
 export function drawView(pieces: readonly DrawnPiece[], side: Side, options: DrawingOptions): Steps<Drawing> {
   const view = viewOf(side);
   const straight = side !== "turned";
+  const says = options.says ?? ENGLISH.drawings;
   const room = { left: GUTTER + (straight ? DIMENSION : 0), right: GUTTER + (straight ? 0 : DIMENSION) };
   const layout: Layout = {
     pieces,
@@ -51,6 +55,7 @@ export function drawView(pieces: readonly DrawnPiece[], side: Side, options: Dra
       height: options.highest ?? highest(side),
     },
     system: options.system,
+    says,
     scale: options.scale ?? 0,
     hidden: straight && (options.hidden ?? false),
     gutters: straight ? ["left", "right", "top", "bottom"] : ["left", "right", "top"],
@@ -64,10 +69,12 @@ export function drawView(pieces: readonly DrawnPiece[], side: Side, options: Dra
       return turnedMeasures(corners, view, fit, options.words, offs);
     },
   };
-  return laidOut(layout, (scale) => ({
-    title: titleOf(pieces, `${options.name} seen ${SEEN_FROM[side]}, ${scaleWords(scale)}`, options.words),
-    caption: `seen ${SEEN_FROM[side]}, ${wholeScale(scale)}`,
-  }));
+  return laidOut(layout, (scale) => {
+    const seen = says.seen[side];
+    const title = `${options.name} ${seen}, ${says.scale(scale)}`;
+    const caption = `${seen}, ${unbroken(says.scale(scale))}`;
+    return { title: titleOf(pieces, title, options.words, says), caption };
+  });
 }
 
 /** What one kind of drawing asks of the page. */
@@ -77,6 +84,7 @@ export interface Layout {
   /** mm of paper for the object. */
   readonly room: { readonly width: number; readonly height: number };
   readonly system: System;
+  readonly says: DrawingWords;
   /** The least scale. */
   readonly scale: number;
   readonly hidden: boolean;
@@ -90,9 +98,9 @@ type Wording = (scale: number) => { readonly title: string; readonly caption: st
 
 /** The layout on a page, in the largest standard scale in which all of it fits. */
 export function* laidOut(layout: Layout, wording: Wording): Steps<Drawing> {
-  const { pieces, view, room, system } = layout;
+  const { pieces, view, room, system, says } = layout;
   const points = pieces.flatMap(({ cells }) => cells.flatMap((c) => c.vertices.map((v) => laid(v, view))));
-  if (points.length === 0) return pageOf(wording(1).title, NOTHING, ["nothing to show"]);
+  if (points.length === 0) return pageOf(wording(1).title, NOTHING, [says.nothing]);
   const { least, most } = boundsOf(points);
   const extent = { width: most[0] - least[0], height: most[1] - least[1] };
   let scale = Math.max(layout.scale, standardScale(extent.width, extent.height, room, system));
@@ -105,7 +113,7 @@ export function* laidOut(layout: Layout, wording: Wording): Steps<Drawing> {
     const { shown, unseen } = yield* shownOf(layout, picture, fit, box);
     if (fitsPage(shown) || scale > extent.width) {
       const { title, caption } = wording(scale);
-      const missing = unseen.length > 0 ? [`not seen from here: ${unseen.join(", ")}`] : [];
+      const missing = unseen.length > 0 ? [says.unseen(unseen.join(", "))] : [];
       return { ...pageOf([title, ...missing].join(". "), shown, [caption, ...missing]), scale };
     }
     scale = nextScale(scale, system);
@@ -132,13 +140,18 @@ const strokesOf = (items: readonly Item[]): readonly Stroke[] =>
   );
 
 /** What is shown, how large the built thing is, and what its marks mean. */
-export function titleOf(pieces: readonly DrawnPiece[], what: string, words: LengthWords): string {
+export function titleOf(
+  pieces: readonly DrawnPiece[],
+  what: string,
+  words: LengthWords,
+  says: DrawingWords,
+): string {
   if (pieces.length === 0) return what;
   const { least, most } = boundsOf(
     pieces.flatMap(({ cells }) => cells.flatMap((c) => [c.bounds.least, c.bounds.most])),
   );
-  const size = ([0, 1, 2] as const).map((k) => words(most[k] - least[k]));
-  return `${what}. Over all: width ${size[0]}, depth ${size[1]}, height ${size[2]}. ${marksInWords(pieces)}`;
+  const [width, depth, height] = ([0, 1, 2] as const).map((k) => words(most[k] - least[k]));
+  return [what, says.overAll(width!, depth!, height!), marksInWords(pieces, says)].join(". ");
 }
 
 /** mm of paper from the object to the line of a measure, and from a balloon. */

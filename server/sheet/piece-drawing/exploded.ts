@@ -3,12 +3,12 @@ import { MovedBody } from "../../solid/contact";
 import type { Steps } from "../../solid/steps";
 import type { Vec3 } from "../../solid/vector";
 import type { Drawing } from "../display";
+import { ENGLISH } from "../words";
 import { movesOf } from "./apart";
 import { GUTTER } from "./balloons";
 import { type DrawingOptions, laidOut, titleOf } from "./draw";
 import { MARGIN, PAGE_WIDTH } from "./page";
 import type { DrawnPiece } from "./pieces";
-import { scaleWords } from "./scale";
 import { touches } from "./touching";
 import { trailItems, trailsOf } from "./trails";
 import { viewOf } from "./views";
@@ -21,6 +21,7 @@ export interface ApartOptions extends DrawingOptions {
 /** The pieces drawn apart, from the side of the turned view. When some say how they come apart, those are moved so and the others stay. */
 export function* drawExploded(pieces: readonly DrawnPiece[], options: ApartOptions): Steps<Drawing> {
   const view = viewOf("turned");
+  const says = options.says ?? ENGLISH.drawings;
   const units = unitsOf(pieces, options.units);
   const wholes = units.map(whole);
   const pairs = touches(wholes);
@@ -35,16 +36,17 @@ export function* drawExploded(pieces: readonly DrawnPiece[], options: ApartOptio
       view,
       room: { width: PAGE_WIDTH - 2 * MARGIN - 2 * GUTTER, height: HIGHEST },
       system: options.system,
+      says,
       scale: options.scale ?? 0,
       hidden: false,
       gutters: ["left", "right", "top", "bottom"],
       extra: (fit) => trailItems(trails, moved, view, fit),
       measures: () => [],
     },
-    (scale) => ({
-      title: titleOf(pieces, `${options.name} drawn apart, ${scaleWords(scale)}`, options.words),
-      caption: `drawn apart, ${scaleWords(scale)}`,
-    }),
+    (scale) => {
+      const caption = `${says.apart}, ${says.scale(scale)}`;
+      return { title: titleOf(pieces, `${options.name} ${caption}`, options.words, says), caption };
+    },
   );
 }
 

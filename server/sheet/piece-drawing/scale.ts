@@ -22,11 +22,8 @@ export function nextScale(above: number, system: System, orAt = false): number {
     }
 }
 
-/** `1 : 8`. */
-export const scaleWords = (scale: number): string => `1 : ${scale}`;
-
-/** The same, never broken over two lines. */
-export const wholeScale = (scale: number): string => `1\u00a0:\u00a0${scale}`;
+/** Words of a scale that are never broken over two lines. */
+export const unbroken = (words: string): string => words.replaceAll(" ", "\u00a0");
 
 /** A foot of wood as 12, 6, 4, 3, 2, 1½, 1, ¾, ½, ⅜ or ¼ inch of paper; and the metric series. */
 const STEPS: Readonly<Record<System, readonly number[]>> = {

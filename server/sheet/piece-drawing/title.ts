@@ -1,17 +1,16 @@
 /** What a drawing says in words. */
+import type { DrawingWords } from "../words";
 import type { DrawnPiece } from "./pieces";
 
 /** `A leg, 4 pieces; B rail`: every mark with the name of its row and how many pieces bear it. */
-export function marksInWords(pieces: readonly DrawnPiece[]): string {
+export function marksInWords(pieces: readonly DrawnPiece[], says: DrawingWords): string {
   const rows = new Map<string, { name: string; count: number }>();
   for (const { mark, title } of pieces) {
     const row = rows.get(mark);
     if (row) row.count++;
     else rows.set(mark, { name: title.split(" / ")[0]!, count: 1 });
   }
-  return [...rows]
-    .map(([mark, { name, count }]) => `${mark} ${name}${count > 1 ? `, ${count} pieces` : ""}`)
-    .join("; ");
+  return [...rows].map(([mark, { name, count }]) => says.marked(mark, name, count)).join(says.between);
 }
 
 /** The words broken at spaces into lines that `fits` takes; a word that does not fit stands alone. */

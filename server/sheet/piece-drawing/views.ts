@@ -15,15 +15,5 @@ const ANGLES: Readonly<Record<Side, readonly [turn: number, raise: number]>> = {
 
 export const viewOf = (side: Side): View => viewFrom(...ANGLES[side]);
 
-/** Continues "seen …". */
-export const SEEN_FROM: Readonly<Record<Side, string>> = {
-  turned: "from the left, the front and above",
-  front: "from the front",
-  left: "from the left",
-  right: "from the right",
-  above: "from above",
-  back: "from the back",
-};
-
 /** Height in mm of paper that the object may take. */
 export const highest = (side: Side): number => (side === "turned" ? 112 : 80);

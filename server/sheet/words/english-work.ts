@@ -1,11 +1,21 @@
 /** What the sheet says of finishes, liners and steps, in English. */
 
+import { openingWords, stapleWords, tinWords } from "../../checks/lining-words";
+import type { Display } from "../../units";
+import type { FinishNeed } from "../../worked";
+
 export const ENGLISH_WORK = {
+  /** Sold as: `1 qt tin`, `13' off the roll`. */
+  tin: (size: string) => `${size} tin`,
+  offRoll: (length: string) => `${length} off the roll`,
+  tinsOf: (need: FinishNeed, _display: Display) => tinWords(need),
+  openingOf: openingWords,
+  staplesOf: stapleWords,
   hiddenLeftOut: (area: string) => `what lies on other wood is left out: ${area}`,
   endGrain: (area: string) => `${area} of it is end grain, which drinks more`,
   atLeast: (amount: string) => `or, where the finish goes farther, ${amount}`,
   countedWhole: (parts: string) => `counted whole, since they stand nowhere: ${parts}`,
-  taken: (what: string) => `taken for granted: ${what}`,
+  taken: "taken for granted: ",
   tins: (tins: string) => `to buy: ${tins}`,
   oneSheet: "one sheet",
   strip: "strip",

@@ -1,10 +1,37 @@
 /** The sheet's own words in English: every heading, label and sentence that is not a plan's. Other languages have the same keys. */
+import { briefly, cite, type Source } from "../../trade";
+import { ENGLISH_NUMBERS } from "../../units";
+import { SHOP_ENGLISH, type ShopWords } from "../../worked";
+import { ENGLISH_DRAWINGS } from "./english-drawings";
+import { ENGLISH_PLAN } from "./english-plan";
+import { ENGLISH_WOOD } from "./english-wood";
+
+/** On the sheet sources are cited without who reproduced them. */
+const SHOP: ShopWords = { ...SHOP_ENGLISH, cite: (source: Source) => briefly(cite(source)) };
 
 import { ENGLISH_WORK } from "./english-work";
 
 export const ENGLISH = {
   tag: "en",
   work: ENGLISH_WORK,
+  /** The language of problems and of what was not looked at: their words are not in this catalog. */
+  messages: "en",
+  numbers: ENGLISH_NUMBERS,
+  plan: ENGLISH_PLAN,
+  wood: ENGLISH_WOOD,
+  drawings: ENGLISH_DRAWINGS,
+  shop: SHOP,
+
+  /** What stands between a label and what it says, before a blank. */
+  colon: ":",
+  said: (what: string, how: string) => `${what}: ${how}`,
+  /** Between things told on one line, each of several words. */
+  between: "; ",
+  /** Between the sides of a board or a sheet. */
+  by: " x ",
+  /** A piece by its identity, `leg / front left`: names of the plan, and words of the line that places it. */
+  piece: (id: string) => id,
+
   /** `2 of 5`. */
   page: (page: number, of: number) => `${page} of ${of}`,
   tick: (what: string, done: string) => `${what}: ${done}`,
@@ -174,7 +201,6 @@ export const ENGLISH = {
   cutAlike: (label: string, count: number) => `${label}, ${count} cut alike`,
   allowedFor: (what: string) => `Allowed for: ${what}.`,
   noWoodFor: (pieces: string) => `No wood found for: ${pieces}.`,
-  offcutKeep: (length: string) => `${length}, keep`,
   noPrice: "no price",
   carry: (count: number, longest: string, weight: string) => {
     const said = [

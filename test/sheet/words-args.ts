@@ -1,0 +1,278 @@
+/** What the functions of the sheet's words are called with in tests, and a walk through a catalog. */
+
+import { known, MISTAKE } from "../../server/plan";
+import type { SheetWords } from "../../server/sheet/words";
+import { careRows, cautionRows, species, tools } from "../../server/trade";
+import { LENGTH, roughly, SIXTEENTHS } from "../../server/units";
+
+/** A text or a function of a catalog, with the names that lead to it. */
+export interface Leaf {
+  readonly path: string;
+  readonly value: string | ((...args: never[]) => unknown);
+}
+
+export function leavesOf(words: object, before = ""): Leaf[] {
+  return Object.entries(words).flatMap(([key, value]): Leaf[] => {
+    const path = before === "" ? key : `${before}.${key}`;
+    if (typeof value === "string" || typeof value === "function")
+      return [{ path, value: value as Leaf["value"] }];
+    return leavesOf(value as object, path);
+  });
+}
+
+/** Each thing a function can be called with; where it is not told here, a text for each argument. */
+export const argumentsOf = ({ path, value }: Leaf): readonly (readonly unknown[])[] =>
+  ARGUMENTS[path] ??
+  (typeof value === "function"
+    ? [Array.from({ length: value.length }, (_, i) => `§${String.fromCharCode(97 + i)}`)]
+    : []);
+
+/** What must be found in a text made of these arguments: texts that begin with a mark, and numbers. */
+export function wanted(args: readonly unknown[]): string[] {
+  return args.flatMap((arg): string[] => {
+    if (Array.isArray(arg)) return wanted(arg);
+    if (typeof arg === "number") return [String(arg)];
+    return typeof arg === "string" && arg.startsWith("§") ? [arg] : [];
+  });
+}
+
+/** Without an exact part, which no JSON holds. */
+const INCH_LONG = roughly(LENGTH, 25.4);
+
+/** Calls, with what is not a text's own argument given for what it is. */
+const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
+  page: [[3, 7]],
+  "numbers.withUnit": [["§", "lb"]],
+  piece: [["leg / front left"]],
+  noProblems: [
+    [true, true],
+    [true, false],
+    [false, true],
+    [false, false],
+  ],
+  people: [[1], [3]],
+  inBox: [
+    ["§a", "§b"],
+    ["§a", ""],
+  ],
+  sheetOf: [
+    [3, "§b", "§c"],
+    [2, "§b", "§c"],
+  ],
+  unitsTo: [
+    ["§a", "§b"],
+    ["§a", ""],
+  ],
+  "work.tinsOf": [
+    [
+      {
+        tins: [
+          { tin: { text: "§a", price: undefined }, count: 1 },
+          { tin: { text: "§b", price: undefined }, count: 3 },
+        ],
+      },
+      SIXTEENTHS,
+    ],
+  ],
+  "work.openingOf": [
+    [{ how: "whole", why: "no drain" }, SIXTEENTHS],
+    [{ how: "whole", why: "lets water through" }, SIXTEENTHS],
+    [{ how: "over gaps", gaps: 9, each: 3, diameter: INCH_LONG, apart: [INCH_LONG, INCH_LONG] }, SIXTEENTHS],
+    [{ how: "over gaps", gaps: 1, each: 1, diameter: INCH_LONG, apart: [INCH_LONG, INCH_LONG] }, SIXTEENTHS],
+    [
+      {
+        how: "over gaps",
+        gaps: undefined,
+        each: undefined,
+        diameter: INCH_LONG,
+        apart: [INCH_LONG, INCH_LONG],
+      },
+      SIXTEENTHS,
+    ],
+    [{ how: "over gaps", gaps: 0, each: 3, diameter: INCH_LONG, apart: [INCH_LONG, INCH_LONG] }, SIXTEENTHS],
+    [{ how: "over holes", holes: known({ count: 4, diameter: INCH_LONG, grid: undefined }) }, SIXTEENTHS],
+    [{ how: "over holes", holes: known({ count: 1, diameter: INCH_LONG, grid: undefined }) }, SIXTEENTHS],
+    [{ how: "over holes", holes: MISTAKE }, SIXTEENTHS],
+    [{ how: "unsaid" }, SIXTEENTHS],
+  ],
+  "work.staplesOf": [
+    [{ staples: known(63), staplesApart: [INCH_LONG, INCH_LONG], stapleHeight: INCH_LONG }, SIXTEENTHS],
+    [{ staples: MISTAKE, staplesApart: [INCH_LONG, INCH_LONG], stapleHeight: INCH_LONG }, SIXTEENTHS],
+    [
+      { staples: known(63), staplesApart: [INCH_LONG, INCH_LONG], stapleHeight: roughly(LENGTH, 0) },
+      SIXTEENTHS,
+    ],
+  ],
+  "work.time": [[40]],
+  "work.coats": [[1], [3]],
+  pieces: [[1], [3]],
+  cutAlike: [["§a", 3]],
+  carry: [
+    [3, "§b", "§c"],
+    [1, "", ""],
+  ],
+  kit: [[2, 3]],
+  screwsInAll: [
+    [4, 3],
+    [1, 1],
+  ],
+  screwsOn: [
+    [4, true],
+    [1, false],
+  ],
+  onThe: [
+    ["edge", "§b"],
+    ["end", "§b"],
+  ],
+  andMore: [[1], [3]],
+  "plan.limit": [
+    ["§a", "§b"],
+    ["§a", ""],
+  ],
+  "plan.kerf": [
+    ["§a", "plan"],
+    ["§a", "tools"],
+    ["§a", "assumed"],
+  ],
+  "plan.must": [
+    ["§a", true],
+    ["§a", false],
+  ],
+  "plan.boxes.fill": [["dry"], ["moist"], ["saturated"]],
+  "plan.boxes.source": [
+    [{ document: "NDS", table: "wood screws", confidence: "secondary", via: "web pages" }],
+  ],
+  "plan.boxes.taken": [[125]],
+  "plan.square.ring": [["§a", 3]],
+  "wood.materials.condition": [["treated"], ["rough"]],
+  "wood.materials.sizeFrom": [
+    [{ source: "as measured", sizeFrom: { by: "measured" } }],
+    [{ source: "as the plan says", sizeFrom: { by: "plan" } }],
+    [
+      {
+        source: "as the plan says (no such panel in the table)",
+        sizeFrom: { by: "plan, no such panel" },
+      },
+    ],
+    [
+      {
+        source: "PS 20-20, dressed dry sizes: really 1 to 2 mm",
+        sizeFrom: {
+          by: "table",
+          source: { document: "PS 20-20", table: "dressed dry sizes", confidence: "read" },
+          really: { min: 1, max: 2, mark: " mm" },
+        },
+      },
+    ],
+  ],
+  "wood.cuts.angled": [
+    ["§a", "§b"],
+    ["§a", undefined],
+    [undefined, "§b"],
+  ],
+  "wood.cuts.longPoints": [["one"], ["opposite"]],
+  "wood.cuts.toFit": [["§a"], [""]],
+  "wood.cuts.notch": [
+    ["notch", "§a", "§b", "at both ends", ""],
+    ["dado", "§a", "§b", "from left", "§c"],
+  ],
+  "wood.cuts.mirror": [["left"], ["right"]],
+  "wood.layouts.kerf": [
+    ["§a", true],
+    ["§a", false],
+  ],
+  "wood.layouts.trim": [
+    ["§a", true],
+    ["§a", false],
+  ],
+  "wood.layouts.spares": [[1], [3]],
+  "wood.setOut": [["§a", "§b"]],
+  "wood.marks": [
+    ...(["left", "right", "front", "back", "bottom", "top", "each", "either"] as const).map((which) => [
+      { from: "edge", which, point: false, mm: [] },
+      ["§a", "§b", "§c"],
+    ]),
+    [{ from: "end", which: "left", point: true, mm: [] }, ["§a"]],
+    [{ from: "face", which: "either", point: false, mm: [] }, ["§a"]],
+  ],
+  "drawings.handed": [
+    ["§a", "left"],
+    ["§a", "right"],
+  ],
+  "drawings.scale": [[8]],
+  "drawings.marked": [["§a", "§b", 3]],
+  "drawings.noAssembly": [
+    ["§a", ["§b", "§c"]],
+    ["§a", []],
+  ],
+  "drawings.holds": [["§a", ["§b", "§c"]]],
+  "shop.listed": [[["§a", "§b", "§c"]]],
+  "shop.joint.side": [
+    ["§a", "face"],
+    ["§a", "edge"],
+    ["§a", "end"],
+  ],
+  "shop.joint.sides": [[["§a", "§b"]]],
+  "shop.joint.title": [
+    ["fasten", "§a", "§b", "§c"],
+    ["glue", "§a", "", "§c"],
+  ],
+  "shop.joint.pattern": [
+    ...(["in all", "each end", "along each", "each crossing"] as const).map((where) => [{ each: 2, where }]),
+    [{ each: 2, where: "along it, spaced" }],
+    [{ each: 2, where: "crossings", crossings: 7 }],
+  ],
+  "shop.titleOf": [
+    [
+      {
+        title: "rail through slat into leg",
+        entry: {
+          kind: "fasten",
+          first: [{ thing: { name: { text: "rail" } } }],
+          through: [{ thing: { name: { text: "slat" } } }],
+          into: [{ thing: { name: { text: "leg" } }, face: "end" }],
+        },
+      },
+    ],
+  ],
+  "shop.tool": [],
+  "shop.caution": cautionRows.map((row) => [row]),
+  "shop.care": careRows.map((row) => [row]),
+  "shop.wood": [[species("white-oak")]],
+  "shop.cite": [[{ document: "NDS", table: "wood screws", confidence: "memory" }]],
+  "shop.uses.notches": [[["notch", "dado"], "§b"]],
+  "shop.uses.slants": [
+    ["miter", ["§a", "§b"], "§c", undefined],
+    ["bevel", ["§a"], undefined, "§d"],
+    ["compound", ["§a"], "§c", "§d"],
+  ],
+  "shop.uses.sawing": [[["§a", "§b"]]],
+  "shop.uses.coat": [["§a", ["§b", "§c"]]],
+  "shop.uses.liner": [["§a", ["§b", "§c"]]],
+  "shop.bits.cross": [[2]],
+  "shop.bits.assumed": [
+    ["nail", undefined, "no bit is thin enough"],
+    ["screw", 5, "no table of roots has a #5: taken by its diameter"],
+  ],
+  "shop.taken.gravity": [[3]],
+  "shop.taken.noGravity": [["§a", 3]],
+};
+
+/** Every text that a catalog gives, with the names that lead to it. */
+export function textsOf(
+  words: SheetWords,
+): { readonly path: string; readonly args: readonly unknown[]; readonly text: string }[] {
+  const own = leavesOf(words).flatMap((leaf) => {
+    const { path, value } = leaf;
+    if (typeof value === "string") return [{ path, args: [], text: value }];
+    return argumentsOf(leaf).map((args) => ({ path, args, text: String(value(...(args as never[]))) }));
+  });
+  const toolTexts = tools.flatMap((row) => {
+    const { name, instead } = words.shop.tool(row);
+    return [
+      { path: `shop.tool ${row.value.key} name`, args: [], text: name },
+      { path: `shop.tool ${row.value.key} instead`, args: [], text: instead },
+    ];
+  });
+  return [...own, ...toolTexts];
+}
