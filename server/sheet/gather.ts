@@ -1,5 +1,5 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
-import { type Judged, type Problem, problemText } from "../checks";
+import { type Judged, type Problem, problemText, uncheckedText } from "../checks";
 import { ifKnown } from "../plan";
 import { documented } from "../trade";
 import { LENGTH, moneyText, quantityText } from "../units";
@@ -63,7 +63,7 @@ export function gather(
     accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
     notChecked: [
       ...notDrawn(worked),
-      ...worked.unchecked.map((u) => ({ what: u.what, why: u.why, ...(u.at && { place: place(u.at) }) })),
+      ...worked.unchecked.map((u) => ({ ...uncheckedText(u), ...(u.at && { place: place(u.at) }) })),
     ],
     overall: overallOf(worked),
     pieces: pieceRows(worked, identities, place),

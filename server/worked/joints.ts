@@ -264,8 +264,10 @@ function countOf(
       pattern: `${n} at each of ${ifKnown(crossings) ?? "?"} crossings`,
     };
   }
-  const why = "where pieces cross follows from where they stand, and they are placed nowhere";
-  return { count: times(unknown("placing", why)), pattern: place ? `${n} at each crossing` : `${n}` };
+  return {
+    count: times(unknown("placing", "crossings unknown")),
+    pattern: place ? `${n} at each crossing` : `${n}`,
+  };
 }
 
 function sumOver(
