@@ -45,6 +45,7 @@ const WORDS: ReadonlyMap<string, PhraseKey> = new Map([
   ["joint place", "where it is fastened"],
   ["joint spacing", "on center"],
   ["pack", "box of"],
+  ["coats of", "how many coats"],
   ["points", "between which points the length is"],
   ["rips", "whether boards can be ripped"],
   ["salvage", "use up or keep"],

@@ -9,10 +9,8 @@ import { TONGUES } from "./tongues";
 /** What was not looked at, and why: "{what}, since {why}". */
 export const UNCHECKED = {
   // What.
-  coats: "areas to finish, and how much finish they take",
-  liners: "liners: their size and folds",
   loads: "loads: whether anything sags, tips or breaks",
-  steps: "the order of steps, their time and waits",
+  steps: "how long the steps really take, and whether clamps suffice for them",
   "glue holds": "how glue joints hold",
   "where it stands": "where {name} stands",
   "how many there are": "how many of {name} there are",
@@ -39,6 +37,10 @@ export const UNCHECKED = {
   "what it weighs empty": "what {box} weighs empty",
   "floor carries": "whether the floor carries {box}",
   "box holds": "whether {box} holds its fill, drains and stands",
+  "how much to finish": "how much there is to finish of {coat}",
+  "how much finish it takes": "how much {finish} {coat} takes",
+  "how large a liner": "how large a liner {box} takes",
+  "how much liner to buy": "how much {roll} to buy for {box}",
   "what to buy": "what to buy of {material}",
   "where to cut from": counted(
     "n",
@@ -48,10 +50,8 @@ export const UNCHECKED = {
   "what it costs": "what {what} costs",
   "cost in all": "what it costs in all",
   // Why.
-  "coats later": "areas are not worked out yet",
-  "liners later": "they are read but not worked out yet",
   "strength later": "strength is not worked out yet",
-  "steps later": "steps are printed as written but not checked yet",
+  "steps later": "times are taken as written, and of the tools only drill and brush are looked at",
   "glue later": "only whether placed pieces touch is looked at yet",
   "water later": "strength and water are not worked out yet",
   "not worked out yet": "this version does not work it out yet",
@@ -76,6 +76,12 @@ export const UNCHECKED = {
   "unsaid which": "the line does not say which",
   "unsaid how many": "the plan does not say how many",
   "unsaid how wide": "the plan does not say how wide",
+  "unsaid how far it goes": "neither the plan nor the shop says how far {name} goes",
+  "unsaid roll width": "neither the plan nor the shop says how wide {name} is",
+  "roll too narrow": "{name} is too narrow for strips that lie over each other so far",
+  "chooses none": "“{words}” chooses none of the pieces that stand there",
+  "chosen by place": "which “{words}” are follows from where they stand, and no line places them",
+  "assembly placed nowhere": "{name} is placed nowhere, so nothing says how many pieces it takes",
   "unsaid fill": "the plan does not say what fills it",
   "unsaid empty weight": "the plan names neither its walls and bottom nor what it weighs empty",
   "no dry weight": "no dry weight of {name} is known",

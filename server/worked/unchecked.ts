@@ -72,12 +72,13 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
   }
   boxes(worked, add, list);
   for (const { title, finish, exposed, amount, at } of worked.coats) {
-    add(`how much there is to finish of ${title}`, exposed, at);
-    if (finish && ifKnown(exposed)) add(`how much ${finish.name} ${title} takes`, amount, at);
+    add("how much to finish", { coat: title }, exposed, at);
+    if (finish && ifKnown(exposed))
+      add("how much finish it takes", { finish: finish.name, coat: title }, amount, at);
   }
   for (const { name, roll, sheet, along, at } of worked.linings) {
-    add(`how large a liner ${name} takes`, sheet, at);
-    if (roll && ifKnown(sheet)) add(`how much ${roll.name} to buy for ${name}`, along, at);
+    add("how large a liner", { box: name }, sheet, at);
+    if (roll && ifKnown(sheet)) add("how much liner to buy", { roll: roll.name, box: name }, along, at);
   }
   wood(worked, list);
   for (const must of worked.musts) {

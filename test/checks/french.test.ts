@@ -208,10 +208,12 @@ describe("problems in French", () => {
 
   test("what a line wants has its French, wherever it is named", () => {
     const asking = WORKED.filter((file) =>
-      /\b(?:positiveLength|wholeNumber|expect|declaredThing)\(|\bwants:/.test(file),
+      /\b(?:positiveLength|wholeNumber|expect|declaredThing|read\.length|read\.quantity)\(|\bwants(?::| =)/.test(
+        file,
+      ),
     );
     const keys = asking.flatMap((file) =>
-      [...file.matchAll(/"((?:an?|the|this|how) [^"]+)"/g)].map((m) => m[1]!),
+      [...file.matchAll(/"((?:an?|the|this|how|what) [^"]+)"/g)].map((m) => m[1]!),
     );
     const wanted = [...new Set(keys)].filter((key) => FRENCH_TONGUE.phrase(key) === undefined);
     // A number too large is told by how it is written.

@@ -5,6 +5,7 @@ import { MEANING } from "./meaning";
 import { FRENCH_PHRASES } from "./phrases";
 import { PLACED } from "./placed";
 import { SCREWS } from "./screws";
+import { STEPS } from "./steps";
 import { WORK } from "./work";
 
 export const FRENCH: Readonly<Record<string, Templates>> = {
@@ -13,6 +14,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...WORK,
   ...PLACED,
   ...SCREWS,
+  ...STEPS,
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));

@@ -3,10 +3,8 @@ import { counted, type Template } from "../telling";
 import type { UNCHECKED } from "../unchecked-words";
 
 export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>> = {
-  coats: "les surfaces à finir, et ce qu’il faut de finition",
-  liners: "les garnitures : leur taille et leurs plis",
   loads: "les charges : si quelque chose fléchit, bascule ou casse",
-  steps: "l’ordre des étapes, leur durée et leurs attentes",
+  steps: "la vraie durée des étapes, et si les serre-joints y suffisent",
   "glue holds": "la tenue des assemblages collés",
   "where it stands": "où se trouve {name}",
   "how many there are": "combien il y a de {name}",
@@ -33,6 +31,10 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "what it weighs empty": "le poids de {box} à vide",
   "floor carries": "si le plancher porte {box}",
   "box holds": "si {box} retient son contenu, se vide de son eau et tient debout",
+  "how much to finish": "ce qu’il y a à finir de « {coat} »",
+  "how much finish it takes": "combien de {finish} demande « {coat} »",
+  "how large a liner": "la taille de la garniture de {box}",
+  "how much liner to buy": "combien de {roll} acheter pour {box}",
   "what to buy": "ce qu’il faut acheter de {material}",
   "where to cut from": counted(
     "n",
@@ -42,10 +44,9 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "what it costs": "le prix de {what}",
   "cost in all": "ce que tout cela coûte",
 
-  "coats later": "les surfaces ne se calculent pas encore",
-  "liners later": "elles sont lues mais ne se calculent pas encore",
   "strength later": "la résistance ne se calcule pas encore",
-  "steps later": "les étapes s’impriment comme elles sont écrites, mais ne se contrôlent pas encore",
+  "steps later":
+    "les durées sont prises comme elles sont écrites, et des outils on ne regarde que la visseuse et le pinceau",
   "glue later": "on regarde seulement, pour l’instant, si les pièces placées se touchent",
   "water later": "la résistance et l’eau ne se calculent pas encore",
   "not worked out yet": "cette version ne le calcule pas encore",
@@ -72,6 +73,13 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "unsaid which": "la ligne ne dit pas lesquelles",
   "unsaid how many": "le plan n’en dit pas le nombre",
   "unsaid how wide": "le plan n’en dit pas le diamètre",
+  "unsaid how far it goes": "ni le plan ni le magasin ne disent quelle surface couvre {name}",
+  "unsaid roll width": "ni le plan ni le magasin ne disent la largeur de {name}",
+  "roll too narrow": "{name} est trop étroit pour des bandes qui se recouvrent autant",
+  "chooses none": "« {words} » ne choisit aucune des pièces qui se trouvent là",
+  "chosen by place":
+    "ce que choisit « {words} » découle de la place des pièces, et aucune ligne ne les place",
+  "assembly placed nowhere": "{name} n’a de place nulle part : rien ne dit donc combien de pièces il y faut",
   "unsaid fill": "le plan ne dit pas ce qui le remplit",
   "unsaid empty weight": "le plan ne nomme ni ses parois et son fond, ni ce qu’il pèse vide",
   "no dry weight": "on ne connaît pas le poids de {name} à sec",

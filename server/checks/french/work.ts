@@ -61,6 +61,7 @@ export const WORK: Readonly<Record<string, Templates>> = {
       "Cela coûte {total} et davantage, soit {more} de plus que le budget de {budget} : on ne connaît pas le prix de {without}.",
     other: "Les prix sont en {currency} : on ne peut pas les comparer au budget de {budget}.",
     uncounted: "On ne sait pas combien il faut de {what} : tout n’est donc pas compté ici.",
+    unmeasured: "On ne sait pas quelle quantité de {what} il faut : tout n’est donc pas compté ici.",
     first: "Le débit des planches est une première réponse ; il en existe peut-être une moins chère.",
   },
   "ring-open": {
