@@ -146,7 +146,7 @@ export function complain<C extends SyntaxCode>(
   span: Span,
   code: C,
   says: keyof (typeof SYNTAX_TEMPLATES)[C] & string,
-  slots: Readonly<Record<string, string>> = {},
+  slots: Complaint["slots"] = {},
   cure?: Complaint["cure"],
 ): Complaint {
   return { code, says, slots, start: span.start, end: span.end, ...(cure && { cure }) };
@@ -162,13 +162,13 @@ export const swap = (span: Span, text: string): Cure => ({
   text,
 });
 
-export const FEW_ENTRIES = listed(["part", "stock", "measure", "place", "fasten", "box"]);
+const FEW_ENTRIES = ["part", "stock", "measure", "place", "fasten", "box"];
 
 /** The complaint about an entry whose first word opens nothing. */
 export function unknownEntry(first: IToken): Complaint {
   const span = spanOf(first);
   const word = shorten(first.image);
-  const words = FEW_ENTRIES;
+  const words = { any: FEW_ENTRIES };
   if (!/^\p{L}/u.test(first.image)) return complain(span, "unknown-entry", "mark-opens", { word, words });
   const known = ENTRY_FORMS.map((e) => e.word);
   const small = first.image.toLowerCase();
@@ -238,17 +238,16 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
     const inside = ["place", "fasten", "glue"];
     const near = ENTRY_HABITS.get(first.image.toLowerCase()) ?? nearest(first.image.toLowerCase(), inside)[0];
     if (!near || !inside.includes(near)) return complain(span, "not-understood", "assembly-line", { word });
-    return complain(span, "not-understood", "clause-near", { word, a: "an", entry, near }, swap(span, near));
+    return complain(span, "not-understood", "clause-near", { word, entry, near }, swap(span, near));
   }
   if (forms.length === 0) {
-    const slots = { A: article(entry, "A"), word, entry, example: exampleOf(entry) };
+    const slots = { word, entry, example: exampleOf(entry) };
     return complain(span, "not-understood", "clause-none", slots);
   }
-  const a = article(entry);
   const habit = entry === "place" ? placeHabit(tokens) : undefined;
   if (habit) {
     const whole = spanOf(first, tokens[habit.words - 1]);
-    const slots = { word: wordsOf(text, whole), a, entry, near: habit.near };
+    const slots = { word: wordsOf(text, whole), entry, near: habit.near };
     return complain(whole, "not-understood", "clause-near", slots, swap(whole, habit.near));
   }
   if (entry === "place" && EVENLY.has(first.image.toLowerCase()))
@@ -256,12 +255,12 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   const openings = [...new Set(forms.flatMap((f) => f.opens.slice(0, 1)))];
   const near = isWord ? nearest(first.image.toLowerCase(), openings)[0] : undefined;
   if (near && near !== first.image) {
-    return complain(span, "not-understood", "clause-near", { word, a, entry, near }, swap(span, near));
+    return complain(span, "not-understood", "clause-near", { word, entry, near }, swap(span, near));
   }
   if (entry === "fasten") return undefined;
-  const words = listed(forms.flatMap((f) => (f.opens.length > 0 ? [f.opens.join(" ")] : [])).slice(0, 6));
+  const any = forms.flatMap((f) => (f.opens.length > 0 ? [f.opens.join(" ")] : [])).slice(0, 6);
   const found = isWord ? word : wordsOf(text, spanOf(first, tokens[tokens.length - 1]!));
-  return complain(span, "not-understood", "clause-unknown", { word: found, a, entry, words });
+  return complain(span, "not-understood", "clause-unknown", { word: found, entry, words: { any } });
 }
 
 /** The first line of an entry's example. */
@@ -311,21 +310,28 @@ export const wordsOf = (text: string, span: Span): string =>
 export const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text);
 
 /** `a` or `an`, by how the word or the number behind it is said: `an assembly`, `an 8' board`. */
-export const article = (word: string, a: "a" | "A" = "a"): string =>
+const article = (word: string, a: "a" | "A"): string =>
   /^(?:8|1[18](?!\d)|[aeio])/i.test(word) ? `${a}n` : a;
-
-/** `a, b or c` */
-export function listed(words: readonly string[]): string {
-  return words.length < 2
-    ? (words[0] ?? "")
-    : `${words.slice(0, -1).join(", ")} or ${words[words.length - 1]}`;
-}
 
 /** Whether a token is a word, a keyword too. */
 export const isWord = (t: IToken | undefined): boolean =>
   t !== undefined && (t.tokenType === Word || (t.tokenType.CATEGORIES?.includes(Word) ?? false));
 
-/** Fills a template's slots. Slots are plain text: nothing in them is read as a template again. */
-export function fill(template: string, slots: Readonly<Record<string, string>>): string {
-  return template.replace(/\{([a-zA-Z0-9-]+)\}/g, (whole, name: string) => slots[name] ?? whole);
+/**
+ * Fills a template's slots with what `slot` gives for their names; one it does not know stays as it is. `{a}` before a
+ * slot is the article of what fills that. What is put in is plain text: nothing in it is read as a template again.
+ */
+export function fill(
+  template: string,
+  slot: (name: string) => string | undefined,
+  articleOf: (word: string, a: "a" | "A") => string = article,
+): string {
+  return template.replace(
+    /(?:\{([aA])\} )?\{([a-zA-Z0-9-]+)\}/g,
+    (whole, a: "a" | "A" | undefined, name: string) => {
+      const text = slot(name);
+      if (text === undefined) return whole;
+      return a ? `${articleOf(text, a)} ${text}` : text;
+    },
+  );
 }

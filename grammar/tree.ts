@@ -307,7 +307,8 @@ export type EntryKind = Entry["kind"];
 export interface Complaint extends Span {
   readonly code: SyntaxCode;
   readonly says: string;
-  readonly slots: Readonly<Record<string, string>>;
+  /** Words of the plan and of its language; `any` is a choice of them. */
+  readonly slots: Readonly<Record<string, string | { readonly any: readonly string[] }>>;
   /** A change of the text that mends it. `says` and `slots` are its title, as above. */
   readonly cure?: {
     readonly says: string;

@@ -1,7 +1,8 @@
 import { order } from "../units";
 import type { Box, Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
 import { tellApart } from "./writing";
 
 export const boxOpen: Check = {
@@ -38,7 +39,7 @@ place plank across, flat, on floor, between left end and right end, behind front
 box bed, walls side and end, bottom plank, filled with soil, drains through the gaps
 \`\`\``,
   templates: {
-    wall: "{box} is open at the {where}: a gap {narrow} by {long} in its wall lets the fill out, where {limit} is let be.",
+    wall: "{box} is open {where}: a gap {narrow} by {long} in its wall lets the fill out, where {limit} is let be.",
     bottom:
       "{box} is open below: a gap {narrow} by {long} in its bottom lets the fill out, where {limit} is let be.",
     inside: "The line says {box} is {typed} {side} inside, but its walls stand {placed} apart.",
@@ -58,12 +59,18 @@ function openings(box: Box): Finding[] {
       at: declared.at,
       about: [box.name, ...new Set(pieces.map((p) => p.part))],
       says: where === "bottom" ? "bottom" : "wall",
-      slots: { box: box.name, where, narrow: mm(narrow), long: mm(long), limit: mm(limit) },
+      slots: {
+        box: box.name,
+        ...(where !== "bottom" && { where: phrase(`at the ${where}`) }),
+        narrow: mm(narrow),
+        long: mm(long),
+        limit: mm(limit),
+      },
       numbers: [
         { name: "gap", value: mm(narrow), source: "worked out" },
         { name: "let be", value: mm(limit), source: "common practice" },
       ],
-      related: [{ says: "here", slots: { piece: pieceName(piece) }, at: piece.at }],
+      related: [{ says: "here", slots: { piece: pieceSlot(piece) }, at: piece.at }],
     };
   });
 }
@@ -86,7 +93,7 @@ function typed(box: Box, { settings }: Worked): Finding[] {
         at,
         about: [box.name],
         says: side === "high" ? "deep" : "inside",
-        slots: { box: box.name, typed: a, placed: b, side },
+        slots: { box: box.name, typed: a, placed: b, ...(side !== "high" && { side: phrase(side) }) },
       },
     ];
   }).slice(0, 1);

@@ -1,8 +1,15 @@
 import { ifKnown } from "../plan";
-import { structuralCaution } from "../trade";
-import { AREA, bothLengths, PRESSURE, type Quantity, quantityText, roughly } from "../units";
+import { fill as fillNamed } from "../trade";
+import { AREA, bothLengths, PRESSURE, type Quantity, roughly } from "../units";
 import { type Box, depthAtLimit, floorShare, type Worked } from "../worked";
 import type { Check, Cure, Finding, Says } from "./check";
+import { phrase } from "./phrases";
+
+/** The source of a weight that the plan itself gives. */
+const FROM_PLAN = "as the plan says";
+
+/** What a fill of one's own is taken as. */
+const soil = fillNamed("soil")!;
 
 /** Within this share under the limit a warning is worth saying: fills are not weighed on a scale. */
 const NEAR = 0.95;
@@ -59,7 +66,9 @@ function finding(box: Box, worked: Worked): Finding[] {
   if (!pressure || !share || !limit || !box.fill) return [];
   if (pressure.approx < share.approx * NEAR) return [];
   const over = pressure.approx > share.approx * (1 + 1e-9);
-  const whose = settings.shares.length > 0 ? "is left of the limit you typed" : "you typed as its limit";
+  const whose = phrase(
+    settings.shares.length > 0 ? "is left of the limit you typed" : "you typed as its limit",
+  );
   return [
     {
       at: box.fillAt ?? box.declared.at,
@@ -90,7 +99,7 @@ function assumed(box: Box, { settings }: Worked): Says[] {
   const fill = box.fill!;
   const weights = (["dry", "moist", "saturated"] as const).flatMap((wetness) => {
     const weight = ifKnown(box.weights[wetness]);
-    return weight ? [`${quantityText(weight, settings.display)} ${wetness}`] : [];
+    return weight ? [phrase(wetness, { weight })] : [];
   });
   const own = ifKnown(box.own);
   const outline = box.outline!;
@@ -99,7 +108,7 @@ function assumed(box: Box, { settings }: Worked): Says[] {
     placed: "around its walls as they stand",
     "inside and walls": "its inside and its walls",
     inside: "its inside alone",
-  };
+  } as const;
   return [
     {
       says: "volume",
@@ -107,15 +116,22 @@ function assumed(box: Box, { settings }: Worked): Says[] {
         box: box.name,
         volume: ifKnown(box.filled)!,
         fill: fill.name,
-        weights: weights.join(", "),
-        source: fill.source,
+        weights: { row: weights, by: ", " },
+        source: fill.source === FROM_PLAN ? phrase(FROM_PLAN) : fill.source,
       },
     },
-    ...(fill.assumed ? [{ says: "fill-assumed", slots: { fill: fill.name, assumed: fill.assumed } }] : []),
+    ...(fill.assumed
+      ? [
+          {
+            says: "fill-assumed",
+            slots: { fill: fill.name, assumed: phrase("taken like soil", { n: soil.saturated.value }) },
+          },
+        ]
+      : []),
     own
       ? {
           says: "empty",
-          slots: { own, from: box.ownFrom === "said" ? "as the plan says" : "from its parts" },
+          slots: { own, from: phrase(box.ownFrom === "said" ? "as the plan says" : "from its parts") },
         }
       : { says: "no-empty", slots: {} },
     {
@@ -123,10 +139,10 @@ function assumed(box: Box, { settings }: Worked): Says[] {
       slots: {
         wide: bothLengths(outline.wide, settings.display),
         deep: bothLengths(outline.deep, settings.display),
-        from: from[outline.from],
+        from: phrase(from[outline.from]),
       },
     },
-    { says: "caution", slots: { caution: structuralCaution.value.text } },
+    { says: "caution", slots: { caution: phrase("structural caution") } },
   ];
 }
 

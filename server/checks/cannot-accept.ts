@@ -3,6 +3,7 @@ import { PLANNED_CODES, type Worked } from "../worked";
 import { accepts } from "./accepting";
 import type { Check, Finding, Problem } from "./check";
 import { CODES } from "./codes";
+import { phrase } from "./phrases";
 
 export const cannotAccept: Check = {
   code: "cannot-accept",
@@ -48,7 +49,10 @@ function findings(line: Worked["accepted"][number], found: readonly Problem[]): 
   // While something cannot be worked out, it may only be silent.
   if (same.length === 0 && found.some((p) => p.class === "error")) return [];
   if (same.length === 0) {
-    return of("gone", { class: "hint", slots: { code, on: line.on ? ` on ${line.on}` : "" } });
+    return of("gone", {
+      class: "hint",
+      slots: { code, on: line.on ? phrase("on it", { name: line.on }) : "" },
+    });
   }
   return same.every((p) => p.class === "error") ? of("error") : [];
 }

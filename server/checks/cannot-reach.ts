@@ -9,9 +9,10 @@ import {
   type Worked,
 } from "../worked";
 import type { Check, Cure, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
-import { screwName } from "./screw-words";
-import { namesOf, stepMoved, stepName } from "./step-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
+import { screwSlot } from "./screw-words";
+import { namesOf, stepMoved, stepSlot } from "./step-words";
 
 export const cannotReach: Check = {
   code: "cannot-reach",
@@ -56,7 +57,7 @@ step Screw the slats on
     brush:
       "Between {piece} and {other} there is {gap} when they are coated here{more}, and a brush needs {needs}.",
     driver:
-      "{screw} into {into} is driven {depth} below the rim of {box}, which is closed by then{more}: an arm with a driver reaches {reach}.",
+      "{Screw} into {into} is driven {depth} below the rim of {box}, which is closed by then{more}: an arm with a driver reaches {reach}.",
     closed: "Its walls and its bottom are there from this step on.",
     there: "They stand that near from this step on.",
     move: "Move this step before {first}",
@@ -80,7 +81,7 @@ step Screw the slats on
 function brushFinding({ step, piece, other, gap, more }: Narrow, worked: Worked): Finding {
   const { steps, stepOf } = worked.steps;
   const first = steps[Math.max(stepOf[piece]!, stepOf[other]!)]!;
-  const name = stepName(first, worked);
+  const name = stepSlot(first, worked);
   const edits = step.uses.length + step.lines.length === 0 ? stepMoved(step, "before", first, worked) : [];
   const cure: Cure = { says: edits.length > 0 ? "move" : "before", slots: { first: name }, edits };
   const [narrow, needs] = [mm(gap), mm(BRUSH)];
@@ -89,10 +90,10 @@ function brushFinding({ step, piece, other, gap, more }: Narrow, worked: Worked)
     about: namesOf([piece, other], worked),
     says: "brush",
     slots: {
-      piece: pieceName(worked.space.pieces[piece]!),
-      other: pieceName(worked.space.pieces[other]!),
+      piece: pieceSlot(worked.space.pieces[piece]!),
+      other: pieceSlot(worked.space.pieces[other]!),
       gap: narrow,
-      more: more > 0 ? ` (and in ${more} more ${more === 1 ? "place" : "places"})` : "",
+      more: more > 0 ? phrase("and in more places", { n: more }) : "",
       needs,
     },
     numbers: [
@@ -112,11 +113,11 @@ function deepFinding({ driven, box, depth, screws, closed, step }: TooDeep, work
     about: [box.name, ...joint.parts],
     says: "driver",
     slots: {
-      screw: screwName(joint, worked),
+      screw: screwSlot(joint),
       into: joint.parts.at(-1) ?? "",
       depth: deep,
       box: box.name,
-      more: screws > 1 ? ` (and ${screws - 1} more)` : "",
+      more: screws > 1 ? phrase("and more", { n: screws - 1 }) : "",
       reach,
     },
     numbers: [
@@ -124,6 +125,6 @@ function deepFinding({ driven, box, depth, screws, closed, step }: TooDeep, work
       { name: "reach of an arm", value: reach, source: "common practice" },
     ],
     related: [{ says: "closed", slots: {}, at: closed.at }],
-    cures: [{ says: "earlier", slots: { closed: stepName(closed, worked) }, edits: [] }],
+    cures: [{ says: "earlier", slots: { closed: stepSlot(closed, worked) }, edits: [] }],
   };
 }

@@ -2,31 +2,17 @@
  * What a problem is, and how a check is written: one file a code, which says what it finds, in which words, how it can
  * be cured, and its page. A check reads the worked-out plan; it computes no geometry or load of its own.
  */
-import { fill } from "../../grammar/messages";
-import type { At } from "../plan";
-import {
-  type Display,
-  LENGTH,
-  lengthInFull,
-  lengthText,
-  type Quantity,
-  quantityText,
-  sameDimension,
-} from "../units";
+import type { At, Says } from "../plan";
+import type { Display, Quantity } from "../units";
 import type { Worked } from "../worked";
+import { FRENCH } from "./french";
+import { type Language, type Templates, written } from "./telling";
+import { TONGUES } from "./tongues";
+
+export type { Says, Slot, Slots } from "../plan";
 
 /** error: cannot be built; hazard: someone could be hurt; warning: look at it; hint: style. */
 export type ProblemClass = "error" | "hazard" | "warning" | "hint";
-
-/** What fills a template: words, or a value that is written in the plan's own units. */
-export type Slot = string | number | Quantity;
-export type Slots = Readonly<Record<string, Slot>>;
-
-/** A template's name with its slots: text is made from it only when it is shown. */
-export interface Says {
-  readonly says: string;
-  readonly slots: Slots;
-}
 
 export interface ProblemNumber {
   readonly name: string;
@@ -70,7 +56,7 @@ export interface Check {
   readonly title: string;
   /** Markdown: what it means, then a plan that has the problem, then the same mended (two `sawbuck` blocks). */
   readonly page: string;
-  readonly templates: Readonly<Record<string, string>>;
+  readonly templates: Templates;
   /** Reads the plan; `found` is what the checks before it found, for the one that looks at `accept` lines. */
   readonly run: (worked: Worked, found: readonly Problem[]) => readonly Finding[];
 }
@@ -90,16 +76,8 @@ export function problemsOf(check: Check, worked: Worked, found: readonly Problem
 }
 
 /** The text of a template with its slots, values written to the plan's marks. */
-export function textOf(check: Check, what: Says, display: Display): string {
-  const template = check.templates[what.says] ?? what.says;
-  const words = Object.entries(what.slots).map(([name, slot]) => [name, slotText(slot, display)] as const);
-  return fill(template, Object.fromEntries(words));
-}
-
-export function slotText(slot: Slot, display: Display): string {
-  if (typeof slot !== "object") return String(slot);
-  if (!sameDimension(slot.dim, LENGTH)) return quantityText(slot, display);
-  const marked = lengthText(slot, display);
-  // A gap too small for the tape is still not nothing.
-  return /^-?0("| mm)$/.test(marked) && slot.approx !== 0 ? lengthInFull(slot, display) : marked;
+export function textOf(check: Check, what: Says, display: Display, language: Language = "en"): string {
+  const english = check.templates[what.says] ?? what.says;
+  const template = language === "fr" ? (FRENCH[check.code]?.[what.says] ?? english) : english;
+  return written(template, what.slots, display, TONGUES[language]);
 }

@@ -2,6 +2,7 @@ import { ifKnown } from "../plan";
 import type { Part, Ring, Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { isPlaced } from "./placed";
+import { counted } from "./telling";
 
 export const countDiffers: Check = {
   code: "count-differs",
@@ -21,7 +22,11 @@ part board 6 of 1x4, length 12", ends mitered 30°
 ring seat = 6 board
 \`\`\``,
   templates: {
-    ring: "The line says {stated} of “{part}”, but {rings} {takes} {wanted}.",
+    ring: counted(
+      "rings",
+      "The line says {stated} of “{part}”, but {rings} takes {wanted}.",
+      "The line says {stated} of “{part}”, but {rings} take {wanted}.",
+    ),
     hands: "The line says {stated} of “{part}”, but {left} left and {right} right make {sum}.",
     pairs: "“{part}” is cut in pairs, and {stated} is not an even number.",
     use: "It is counted here.",
@@ -73,8 +78,7 @@ function byRings(part: Part, uses: readonly Use[], worked: Worked): Finding[] {
       slots: {
         stated: part.statedCount,
         part: part.name,
-        rings: rings.join(" and "),
-        takes: rings.length > 1 ? "take" : "takes",
+        rings: { all: rings },
         wanted,
       },
       related: uses.map((u) => ({ at: u.m.at, says: "use", slots: {} })),

@@ -3,6 +3,7 @@ import type { Part, Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
 import { countCures, isPlaced, ringsWith } from "./placed";
+import { counted } from "./telling";
 
 export const cutNeverPlaced: Check = {
   code: "cut-never-placed",
@@ -22,8 +23,16 @@ part leg 4 of 2x4, length 28"
 place leg upright, on floor, at each corner of 30" x 16"
 \`\`\``,
   templates: {
-    more: "{stated} of “{part}” are cut, but only {placed} {stand} anywhere.",
-    none: "{stated} of “{part}” {are} cut, but no line places {it}.",
+    more: counted(
+      "placed",
+      "{stated} of “{part}” are cut, but only {placed} stands anywhere.",
+      "{stated} of “{part}” are cut, but only {placed} stand anywhere.",
+    ),
+    none: counted(
+      "stated",
+      "{stated} of “{part}” is cut, but no line places it.",
+      "{stated} of “{part}” are cut, but no line places them.",
+    ),
     whole: "“{name}” is put together, but no line places it.",
     write: "Write {to}",
     drop: "Leave the number out, so that its places count",
@@ -52,12 +61,11 @@ function tell(part: Part, worked: Worked): Finding[] {
   if (!part.placed) {
     // A ring that stands nowhere may still be made of it.
     if (ringsWith(name, worked).length > 0) return [];
-    const [are, it] = stated === 1 ? ["is", "it"] : ["are", "them"];
-    return [{ ...place, says: "none", slots: { part: name, stated, are, it } }];
+    return [{ ...place, says: "none", slots: { part: name, stated } }];
   }
   const placed = ifKnown(part.placed);
   if (placed === undefined || stated <= placed) return [];
-  const slots = { part: name, stated, placed, stand: placed === 1 ? "stands" : "stand" };
+  const slots = { part: name, stated, placed };
   return [{ ...place, says: "more", slots, cures: countCures(part, placed, worked) }];
 }
 

@@ -1,3 +1,4 @@
+import { say } from "../plan";
 import { kindWord } from "../worked";
 import type { Check } from "./check";
 import { baseName } from "./writing";
@@ -30,7 +31,7 @@ part back-leg 2 of 4x4, length 30"
       const name = second.name;
       // What the plan's builder can change is the plan; the other file may be anyone's.
       if (first.role === "plan" && second.role !== "plan") {
-        const slots = { name, kind: kindWord(second.kind), file: baseName(second.at.file) };
+        const slots = { name, kind: say(kindWord(second.kind)), file: baseName(second.at.file) };
         const related = [{ at: second.at, says: "second", slots: {} }];
         return { at: first.at, about, says: "elsewhere", slots, related };
       }
@@ -38,7 +39,7 @@ part back-leg 2 of 4x4, length 30"
         at: second.at,
         about,
         says: "same",
-        slots: { name, kind: kindWord(first.kind) },
+        slots: { name, kind: say(kindWord(first.kind)) },
         related: [{ at: first.at, says: "first", slots: { name } }],
       };
     }),

@@ -1,3 +1,4 @@
+import { say } from "../plan";
 import type { Check } from "./check";
 
 export const fileNotFound: Check = {
@@ -19,5 +20,5 @@ part leg 4 of 2x4, length 28"
   run: ({ loaded }) =>
     loaded.faults
       .filter((f) => f.kind === "not-found")
-      .map(({ at, path, why }) => ({ at, says: "missing", slots: { path, why } })),
+      .map(({ at, path, why }) => ({ at, says: "missing", slots: { path, why: say(why) } })),
 };

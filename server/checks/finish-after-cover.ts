@@ -1,8 +1,9 @@
 import { AREA, roughly } from "../units";
 import { type Covered, coveredFinish, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
-import { pieceName } from "./piece-words";
-import { namesOf, stepMoved, stepName } from "./step-words";
+import { phrase } from "./phrases";
+import { pieceSlot } from "./piece-words";
+import { namesOf, stepMoved, stepSlot } from "./step-words";
 
 export const finishAfterCover: Check = {
   code: "finish-after-cover",
@@ -49,7 +50,7 @@ step Screw the rails on
 \`\`\``,
   templates: {
     covered:
-      "{area} of {count} {pieces} to be coated here is covered by then, such as where {by} lies on {piece}: outdoors that wood stays bare.",
+      "{area} of {pieces} to be coated here is covered by then, such as where {by} lies on {piece}: outdoors that wood stays bare.",
     first: "Here the first of it is covered.",
     move: "Move this step before {first}",
     before: "Coat them before {first}.",
@@ -62,7 +63,7 @@ step Screw the rails on
 
 function findingOf({ step, pieces, area, piece, by, first }: Covered, worked: Worked): Finding {
   const { space } = worked;
-  const before = stepName(first, worked);
+  const before = stepSlot(first, worked);
   const edits = step.uses.length + step.lines.length === 0 ? stepMoved(step, "before", first, worked) : [];
   const cure: Cure = { says: edits.length > 0 ? "move" : "before", slots: { first: before }, edits };
   const covered = roughly(AREA, area);
@@ -72,10 +73,9 @@ function findingOf({ step, pieces, area, piece, by, first }: Covered, worked: Wo
     says: "covered",
     slots: {
       area: covered,
-      count: pieces.length,
-      pieces: pieces.length === 1 ? "piece" : "pieces",
-      by: pieceName(space.pieces[by]!),
-      piece: pieceName(space.pieces[piece]!),
+      pieces: phrase("so many pieces", { n: pieces.length }),
+      by: pieceSlot(space.pieces[by]!),
+      piece: pieceSlot(space.pieces[piece]!),
     },
     numbers: [{ name: "covered before it is coated", value: covered, source: "worked out" }],
     related: [{ says: "first", slots: {}, at: first.at }],

@@ -10,7 +10,8 @@ import {
 } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { distanceCure, MOST_TRIED } from "./move-cure";
-import { mm, pieceName, wayWords } from "./piece-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot, wayWords } from "./piece-words";
 
 export const hangsInAir: Check = {
   code: "hangs-in-air",
@@ -79,7 +80,7 @@ function wallHung({ space }: Worked): Finding[] {
       at: lowest.at,
       about: [...new Set(space.pieces.flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]))],
       says: "wall",
-      slots: { piece: pieceName(lowest), gap },
+      slots: { piece: pieceSlot(lowest), gap },
       numbers: [{ name: "above the floor", value: gap, source: "worked out" }],
       cures: [
         { says: "fixed", slots: {}, edits: [] },
@@ -94,15 +95,11 @@ function findingOf(groups: readonly Hanging[], worked: Worked, tries: boolean): 
   // The one nearest to what stands shows the cause.
   const { piece, to, gap, way, group } = rest.reduce((a, b) => (b.gap < a.gap - TOUCHING ? b : a), first);
   const others = group.length - 1;
-  const along = `, with ${others === 1 ? "1 piece" : `${others} pieces`} on it,`;
   const common = {
-    piece: pieceName(piece),
-    others: others === 0 ? "" : along,
+    piece: pieceSlot(piece),
+    others: others === 0 ? "" : phrase("with pieces on it", { n: others }),
     gap: mm(gap),
-    more:
-      rest.length === 0
-        ? ""
-        : `, and so ${rest.length === 1 ? "does" : "do"} ${rest.length} more of this line`,
+    more: rest.length === 0 ? "" : phrase("and so do", { n: rest.length }),
   };
   const base = {
     at: piece.at,
@@ -117,7 +114,7 @@ function findingOf(groups: readonly Hanging[], worked: Worked, tries: boolean): 
       slots: common,
       cures: [...other, { says: "under", slots: {}, edits: [] }],
     };
-  const name = pieceName(to);
+  const name = pieceSlot(to);
   const related = to.at.start === piece.at.start ? [] : [{ says: "here", slots: { piece: name }, at: to.at }];
   if (gap <= TOUCHING)
     return {
@@ -132,8 +129,8 @@ function findingOf(groups: readonly Hanging[], worked: Worked, tries: boolean): 
     ...base,
     related,
     says: "near",
-    slots: { ...common, to: name, where: WHERE[toward] ?? "away at an angle" },
-    cures: [...other, { says: "move", slots: { gap: mm(gap), toward }, edits: [] }],
+    slots: { ...common, to: name, where: phrase(WHERE[toward]) },
+    cures: [...other, { says: "move", slots: { gap: mm(gap), toward: phrase(toward) }, edits: [] }],
   };
 }
 
@@ -147,11 +144,12 @@ function otherDistance(groups: readonly Hanging[], way: Vec3, worked: Worked): C
   return distanceCure(line, axis, Math.sign(way[axis]) * gap, worked, pieces, {});
 }
 
-const WHERE: Readonly<Record<string, string>> = {
+const WHERE = {
   "to the left": "to its left",
   "to the right": "to its right",
   "to the front": "in front of it",
   "to the back": "behind it",
   up: "above it",
   down: "below it",
-};
+  "at an angle": "away at an angle",
+} as const;

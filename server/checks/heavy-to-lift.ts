@@ -1,7 +1,8 @@
 import { cite, liftingLimit } from "../trade";
 import { handsFor, LIFTS, type Lift, type Worked, type WorkStep } from "../worked";
 import type { Check, Cure, Finding } from "./check";
-import { pieceName } from "./piece-words";
+import { phrase } from "./phrases";
+import { pieceSlot } from "./piece-words";
 import { clauseAdded, kilos, namesOf } from "./step-words";
 import { edit } from "./writing";
 
@@ -59,18 +60,18 @@ const ROUNDING = 1e-9;
 function findingOf(step: WorkStep, lift: Lift, hands: number, worked: Worked): Finding {
   const weight = kilos(lift.kg);
   const limit = kilos(LIFTS);
-  const piece = lift.pieces.length > 0 ? pieceName(worked.space.pieces[lift.pieces[0]!]!) : lift.part;
+  const [first] = lift.pieces;
   return {
     at: step.at,
-    about: lift.pieces.length > 0 ? namesOf(lift.pieces, worked) : [piece],
+    about: first === undefined ? [lift.part] : namesOf(lift.pieces, worked),
     says: lift.is,
     slots: {
-      what: piece,
+      what: first === undefined ? lift.part : pieceSlot(worked.space.pieces[first]!),
       weight,
       count: lift.pieces.length,
-      people: hands === 1 ? "one person" : `${hands} people`,
+      people: phrase("so many people", { n: hands }),
       limit,
-      each: hands === 1 ? "one" : "each of them",
+      each: phrase("each of so many", { n: hands }),
     },
     numbers: [
       { name: "to be lifted", value: weight, source: "worked out" },

@@ -1,4 +1,5 @@
-import type { Fault } from "../worked";
+import { asSays, nameIn } from "../plan";
+import type { Fault, Impossible } from "../worked";
 import type { Check } from "./check";
 import { ofKind } from "./faults";
 import { textAt } from "./writing";
@@ -45,16 +46,19 @@ part leg 4 of 2x4, length rim - thickness of 1x4
   run: (worked) =>
     ofKind(worked, "impossible").map((fault) => ({
       at: fault.at,
-      about: [fault.what],
+      about: [nameIn(fault.what)],
       says: belowRim(fault) ? "underfilled-rim" : fault.why,
       slots: {
-        what: fault.what,
+        what: SAID.has(fault.why) ? asSays(fault.what) : fault.what,
         found: fault.found ?? "",
         most: fault.most ?? "",
         here: textAt(worked, fault.at),
       },
     })),
 };
+
+/** What comes out wrong is told in words here; elsewhere it is a name of the plan. */
+const SAID: ReadonlySet<Impossible> = new Set(["nothing", "less than nothing", "whole number"]);
 
 /** A depth below the rim, and not one from the bottom up, which would be less than nothing. */
 const belowRim = ({ why, found }: Extract<Fault, { kind: "impossible" }>): boolean =>

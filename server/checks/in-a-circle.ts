@@ -1,3 +1,4 @@
+import { asSays, nameIn, type Told } from "../plan";
 import type { Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
@@ -39,18 +40,20 @@ function values(worked: Worked): Finding[] {
     const step = says === "places" ? "step-place" : "step";
     return {
       at,
-      about: path.map((p) => p.name),
+      about: path.map((p) => nameIn(p.name)),
       says,
-      slots: { name: path[0]!.name, path: path.map((p) => p.name).join(" → ") },
+      slots: { name: path[0]!.name, path: { row: path.map((p) => p.name), by: " → " } },
       related: path.slice(1, -1).map((p) => ({ at: p.at, says: step, slots: { name: p.name } })),
     };
   });
 }
 
 /** Places that lean on each other, assemblies inside each other, or values. */
-function sayingOf(path: readonly { readonly name: string }[], { scope }: Worked): string {
-  if (path.every(({ name }) => name.startsWith("where "))) return "places";
-  return path.every(({ name }) => scope.declared.get(name)?.kind === "assembly") ? "assemblies" : "values";
+function sayingOf(path: readonly { readonly name: Told }[], { scope }: Worked): string {
+  if (path.every(({ name }) => asSays(name).says === "where stands")) return "places";
+  const isAssembly = (name: Told) =>
+    typeof name === "string" && scope.declared.get(name)?.kind === "assembly";
+  return path.every(({ name }) => isAssembly(name)) ? "assemblies" : "values";
 }
 
 function files(worked: Worked): Finding[] {
@@ -59,6 +62,6 @@ function files(worked: Worked): Finding[] {
     .map(({ at, along }) => ({
       at,
       says: "files",
-      slots: { path: along.map(baseName).join(" → ") },
+      slots: { path: { row: along.map(baseName), by: " → " } },
     }));
 }

@@ -55,6 +55,7 @@ import { screwPokesThrough } from "./screw-pokes-through";
 import { sizeMissing } from "./size-missing";
 import { stepUsesLater } from "./step-uses-later";
 import { strayCharacter } from "./stray-character";
+import type { Language } from "./telling";
 import { tooBig } from "./too-big";
 import { tooDeep } from "./too-deep";
 import { tooLongForStock } from "./too-long-for-stock";
@@ -68,6 +69,8 @@ import { waitMissing } from "./wait-missing";
 import { wontGoIn } from "./wont-go-in";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
+export { LANGUAGES, type Language } from "./telling";
+export { causeText, uncheckedText } from "./unchecked-words";
 
 export const CHECKS: readonly Check[] = [
   badName,
@@ -171,8 +174,8 @@ function inOrderOf({ loaded }: Worked): (a: Problem, b: Problem) => number {
     (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
 }
 
-/** A problem's own sentence, a cure's title, or any other of its texts, in the plan's units. */
-export function problemText(code: string, says: Says, display: Display): string {
+/** A problem's own sentence, a cure's title, or any other of its texts, in the plan's units and in that language. */
+export function problemText(code: string, says: Says, display: Display, language: Language = "en"): string {
   const check = checkOf(code);
-  return check ? textOf(check, says, display) : says.says;
+  return check ? textOf(check, says, display, language) : says.says;
 }

@@ -1,6 +1,7 @@
 import type { LoosePiece, Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { pieceName } from "./piece-words";
+import { phrase } from "./phrases";
+import { pieceSlot } from "./piece-words";
 
 export const jointUnfastened: Check = {
   code: "joint-unfastened",
@@ -63,11 +64,11 @@ function findingOf(group: readonly LoosePiece[], { space }: Worked): Finding {
     about: [piece.part, ...piece.owners.map((o) => o.name)],
     says: `${more > 0 ? "some" : "one"}${is === "on" ? "" : "-beside"}`,
     slots: {
-      piece: pieceName(piece),
-      other: pieceName(other),
-      more: more === 1 ? "the other one" : `the ${more} others`,
+      piece: pieceSlot(piece),
+      other: pieceSlot(other),
+      more: phrase("the others", { n: more }),
     },
-    related: [{ says: "here", slots: { other: pieceName(other) }, at: other.at }],
+    related: [{ says: "here", slots: { other: pieceSlot(other) }, at: other.at }],
     cures: [{ says: "join", slots: { part, into }, edits: [] }],
   };
 }

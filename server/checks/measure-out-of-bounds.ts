@@ -1,5 +1,6 @@
 import { ifKnown } from "../plan";
 import type { Check } from "./check";
+import { phrase } from "./phrases";
 import { apart } from "./writing";
 
 export const measureOutOfBounds: Check = {
@@ -33,7 +34,7 @@ part leg 4 of 2x4, length rim
             at: measure.declared.at,
             about: [measure.name],
             says: "outside",
-            slots: { name: measure.name, value: is, comparison: b.comparison, bound },
+            slots: { name: measure.name, value: is, comparison: phrase(b.comparison), bound },
             numbers: [
               { name: measure.name, value, source: "worked out" },
               { name: b.comparison, value: b.value, source: "the measure's own bound" },

@@ -1,5 +1,6 @@
 import { ifKnown } from "../plan";
 import type { Check } from "./check";
+import { phrase } from "./phrases";
 import { apart, textAt } from "./writing";
 
 export const mustBroken: Check = {
@@ -31,7 +32,7 @@ must rim at most 32" because small children must reach the soil
           says: m.because ? "reason" : "bare",
           slots: {
             here: textAt(worked, { ...m.at, start: m.entry.left.start, end: m.entry.left.end }),
-            comparison: m.entry.comparison,
+            comparison: phrase(m.entry.comparison),
             left,
             right,
             because: m.because,

@@ -1,6 +1,6 @@
 import { handsFor, type Worked, type WorkStep } from "../worked";
 import type { Check, Cure, Edit, Finding } from "./check";
-import { namesOf, someOf, stepName, stepsWritten, textOfPlan } from "./step-words";
+import { namesOf, someOf, stepSlot, stepsWritten, textOfPlan } from "./step-words";
 
 export const neverAssembled: Check = {
   code: "never-assembled",
@@ -52,7 +52,7 @@ step Screw the frames together
     if (pieces.length + parts.length === 0) return [];
     if (steps.every((s) => s.uses.length === 0)) {
       const names = [...new Set([...pieces.map((i) => worked.space.pieces[i]!.part), ...parts])];
-      const cure: Cure = { says: "name", slots: { names: someOf(names).replace(/,/g, " and") }, edits: [] };
+      const cure: Cure = { says: "name", slots: { names: someOf(names) }, edits: [] };
       return [{ class: "hint", at: first.at, about: names, says: "prose", slots: {}, cures: [cure] }];
     }
     return [...byPart(pieces, worked), ...parts.map((part) => findingOf(part, [], worked))];
@@ -75,7 +75,7 @@ function findingOf(part: string, pieces: readonly number[], worked: Worked): Fin
   const edits = step ? usedToo(step, part) : [];
   const cure: Cure =
     step && edits.length > 0
-      ? { says: "add", slots: { part, step: stepName(step, worked) }, edits }
+      ? { says: "add", slots: { part, step: stepSlot(step, worked) }, edits }
       : { says: "step", slots: { part }, edits: [] };
   return {
     at,

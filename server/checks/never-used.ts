@@ -1,4 +1,4 @@
-import { lookUp, usesOf } from "../plan";
+import { lookUp, say, usesOf } from "../plan";
 import { kindWord, type Worked } from "../worked";
 import type { Check } from "./check";
 import { minusIn } from "./minus";
@@ -36,7 +36,7 @@ part leg 4 of 2x4, length rim
           at: d.at,
           about: [d.name],
           says: "unused",
-          slots: { name: d.name, kind: kindWord(d.kind) },
+          slots: { name: d.name, kind: say(kindWord(d.kind)) },
         }))
     );
   },

@@ -1,7 +1,8 @@
 import { type Blocked, blockedScrews, DRIVER, type Joint, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
-import { screwName } from "./screw-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
+import { screwSlot } from "./screw-words";
 
 export const noRoomToDrive: Check = {
   code: "no-room-to-drive",
@@ -58,20 +59,19 @@ function findingOf(joint: Joint, blocked: readonly Blocked[], worked: Worked): F
   const [worst, ...rest] = blocked as readonly [Blocked, ...Blocked[]];
   const { crossing } = worst.screw;
   const [first, into] = [crossing.first, crossing.into].map((i) => worked.space.pieces[i]!);
-  const by = pieceName(worst.by);
+  const by = pieceSlot(worst.by);
   const all = [first!, into!, worst.by];
   const [room, needs] = [mm(worst.room), mm(DRIVER.length)];
-  const name = screwName(joint, worked);
   return {
     at: joint.sizeAt ?? joint.at,
     about: [...new Set(all.flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]))],
     says: "blocked",
     slots: {
-      screw: name.replace(/^A/, "a"),
-      first: pieceName(first!),
+      screw: screwSlot(joint),
+      first: pieceSlot(first!),
       room,
       by,
-      more: rest.length > 0 ? ` (and too little behind ${rest.length} more of this line)` : "",
+      more: rest.length > 0 ? phrase("and too little behind", { n: rest.length }) : "",
       needs,
     },
     numbers: [

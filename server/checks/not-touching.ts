@@ -2,7 +2,8 @@ import type { At } from "../plan";
 import { type Joint, type NearMiss, TOUCHING, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
-import { mm, pieceName, wayWords } from "./piece-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot, wayWords } from "./piece-words";
 
 export const notTouching: Check = {
   code: "not-touching",
@@ -77,7 +78,7 @@ function ofJoint(joint: Joint, worked: Worked): Finding[] {
       .map((s) => s.thing.name.text)
       .filter((n) => n !== name);
     const at: At = { file: joint.at.file, start: thing.start, end: thing.end };
-    return { at, about: [name, ...others], says: "never", slots: { name, others: others.join(" and ") } };
+    return { at, about: [name, ...others], says: "never", slots: { name, others: { all: others } } };
   });
 }
 
@@ -90,13 +91,13 @@ function gapOf(joint: Joint, worst: NearMiss, more: number, { space }: Worked): 
     about: [first.part, into.part, ...first.owners.map((o) => o.name)],
     says: more > 0 ? "gap-more" : "gap",
     slots: {
-      first: pieceName(first),
-      into: pieceName(into),
+      first: pieceSlot(first),
+      into: pieceSlot(into),
       gap: mm(worst.gap),
-      way: wayWords(worst.direction),
-      more: more === 1 ? "as does another pair of this line" : `as do ${more} other pairs of this line`,
+      way: phrase(wayWords(worst.direction)),
+      ...(more > 0 && { more: phrase("as do other pairs", { n: more }) }),
     },
     numbers: [{ name: "gap", value: mm(worst.gap), source: "worked out" }],
-    related: [first, into].map((p) => ({ says: "here", slots: { piece: pieceName(p) }, at: p.at })),
+    related: [first, into].map((p) => ({ says: "here", slots: { piece: pieceSlot(p) }, at: p.at })),
   };
 }

@@ -12,6 +12,7 @@ import {
 } from "../units";
 import type { Part, Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
+import { phrase } from "./phrases";
 import { edit, writtenLength } from "./writing";
 
 export const offTheTape: Check = {
@@ -67,10 +68,10 @@ function finding(
       says,
       slots: {
         part: part.name,
-        exact: lengthInFull(is, display),
+        exact: { full: is },
         mark: lengthText(is, display),
         error: lengthInFull(off, display).replace(/^about /, ""),
-        way: error > 0 ? "longer" : "shorter",
+        way: phrase(error > 0 ? "longer" : "shorter"),
       },
       numbers: [
         { name: "comes to", value: is, source: "worked out" },

@@ -2,7 +2,8 @@ import type { Clause } from "../../grammar/tree";
 import type { At } from "../plan";
 import { reachBeyond, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
 
 export const outsideSpace: Check = {
   code: "outside-space",
@@ -61,13 +62,13 @@ function findingsOf({ side, axis, less }: (typeof SIDES)[number], worked: Worked
       at: piece.at,
       about: [piece.part, ...piece.owners.map((o) => o.name)],
       says: "over",
-      slots: { reach, limit, over, way: side, piece: pieceName(piece) },
+      slots: { reach, limit, over, way: phrase(side), piece: pieceSlot(piece) },
       numbers: [
         { name: `everything, ${side}`, value: reach, source: "worked out" },
         { name: `space, ${side}`, value: limit, source: "the plan" },
       ],
-      related: at ? [{ says: "space", slots: { limit, way: side }, at }] : [],
-      cures: [{ says: "less", slots: { over, less }, edits: [] }],
+      related: at ? [{ says: "space", slots: { limit, way: phrase(side) }, at }] : [],
+      cures: [{ says: "less", slots: { over, less: phrase(less) }, edits: [] }],
     },
   ];
 }
@@ -80,15 +81,14 @@ function below({ space }: Worked): Finding[] {
   const [deepest] = sunk;
   if (!deepest) return [];
   const rest = sunk.length - 1;
-  const more =
-    rest === 0 ? "" : rest === 1 ? ", and so does another piece" : `, and so do ${rest} other pieces`;
+  const more = rest === 0 ? "" : phrase("and so do other pieces", { n: rest });
   return [
     {
       at: deepest.at,
       class: deepest.bounds.most[2] > GROUND ? "warning" : "error",
       about: [deepest.part, ...deepest.owners.map((o) => o.name)],
       says: "below",
-      slots: { piece: pieceName(deepest), depth: mm(-deepest.bounds.least[2]), more },
+      slots: { piece: pieceSlot(deepest), depth: mm(-deepest.bounds.least[2]), more },
       numbers: [{ name: "below the floor", value: mm(-deepest.bounds.least[2]), source: "worked out" }],
     },
   ];

@@ -46,7 +46,7 @@ part rail 2 of 2x4, length 60"
       {
         at: budget.at,
         says: without.length > 0 ? "least" : "over",
-        slots: { total, more: more as Quantity, budget: budget.value, without: without.join(", ") },
+        slots: { total, more: more as Quantity, budget: budget.value, without: { row: without, by: ", " } },
         numbers: [
           { name: "costs", value: total, source: "the shop's prices" },
           { name: "budget", value: budget.value, source: "the plan" },

@@ -1,8 +1,8 @@
-import type { Quantity } from "../units";
 import { AXIS_WORDS, clearWhenMoved, HAIRLINE, type Overlap, overlapsOf, type Worked } from "../worked";
-import type { Check, Cure, Finding } from "./check";
+import type { Check, Cure, Finding, Slots } from "./check";
 import { distanceCure, MOST_TRIED } from "./move-cure";
-import { mm, pieceName, wayWords } from "./piece-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot, wayWords } from "./piece-words";
 
 export const piecesOverlap: Check = {
   code: "pieces-overlap",
@@ -49,11 +49,10 @@ function findingOf(overlap: Overlap, worked: Worked, tries: boolean): Finding {
   const [first, second] = pieces;
   const [earlier, later] = lines;
   const depth = mm(overlap.depth);
-  const pairs = count - 1 === 1 ? "1 more pair does" : `${count - 1} more pairs do`;
-  const way = axis === undefined ? "at an angle" : AXIS_WORDS[axis];
-  const common = { depth, way, more: count > 1 ? `, and ${pairs}` : "" };
+  const way = phrase(axis === undefined ? "at an angle" : AXIS_WORDS[axis]);
+  const common = { depth, way, more: count > 1 ? phrase("and more pairs do", { n: count - 1 }) : "" };
   const sides = sidesOf(overlap);
-  const told = { first: pieceName(first), second: pieceName(second) };
+  const told = { first: pieceSlot(first), second: pieceSlot(second) };
   const one = earlier.at.file === later.at.file && earlier.at.start === later.at.start;
   const same = inOnePlace(overlap);
   const names = pieces.flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]);
@@ -64,7 +63,7 @@ function findingOf(overlap: Overlap, worked: Worked, tries: boolean): Finding {
       ? { says: "axis", slots: { ...common, ...sides } }
       : { says: same ? "same" : "plain", slots: { ...common, ...told } }),
     numbers: [{ name: "overlap", value: depth, source: "worked out" }],
-    related: one ? [] : [{ says: "here", slots: { piece: pieceName(first) }, at: earlier.at }],
+    related: one ? [] : [{ says: "here", slots: { piece: pieceSlot(first) }, at: earlier.at }],
     cures: same
       ? [{ says: "twice", slots: told, edits: [] }]
       : one
@@ -84,12 +83,18 @@ const inOnePlace = ({ pieces: [a, b] }: Overlap): boolean =>
 const FROM = ["from the left", "from the front", "up from the floor"] as const;
 
 /** Where the one ends and the other begins, where that is the overlap and both are within the plan's own corner. */
-function sidesOf({ pieces, out, axis, depth }: Overlap): Record<string, string | Quantity> | undefined {
+function sidesOf({ pieces, out, axis, depth }: Overlap): Slots | undefined {
   if (axis === undefined) return undefined;
   const [low, high] = out[axis] > 0 ? pieces : [pieces[1], pieces[0]];
   const [to, starts] = [low.bounds.most[axis], high.bounds.least[axis]];
   if (starts < 0 || Math.abs(to - starts - depth) > 0.01) return undefined;
-  return { low: pieceName(low), high: pieceName(high), to: mm(to), starts: mm(starts), from: FROM[axis] };
+  return {
+    low: pieceSlot(low),
+    high: pieceSlot(high),
+    to: mm(to),
+    starts: mm(starts),
+    from: phrase(FROM[axis]),
+  };
 }
 
 /** A move the other way is offered up to so many times the overlap. */
@@ -100,7 +105,7 @@ function curesOf(overlap: Overlap, worked: Worked, tries: boolean): Cure[] {
   const depth = mm(overlap.depth);
   if (axis === undefined) return [{ says: "askew", slots: { depth }, edits: [] }];
   const [first, second] = pieces;
-  const slots = { second: pieceName(second), depth, toward: wayWords(out) };
+  const slots = { second: pieceSlot(second), depth, toward: phrase(wayWords(out)) };
   const sign = Math.sign(out[axis]);
   const shift = sign * overlap.depth;
   const line = overlap.lines[1];
@@ -114,6 +119,6 @@ function curesOf(overlap: Overlap, worked: Worked, tries: boolean): Cure[] {
       : first.bounds.most[axis] - second.bounds.least[axis];
   if (Math.abs(back) > overlap.depth * MOST_FARTHER || !clearWhenMoved(worked, line, axis, back))
     return [{ says: "shorten", slots, edits: [] }];
-  const toward = wayWords([-out[0], -out[1], -out[2]]);
+  const toward = phrase(wayWords([-out[0], -out[1], -out[2]]));
   return [{ says: "move", slots: { ...slots, depth: mm(Math.abs(back)), toward }, edits: [] }];
 }

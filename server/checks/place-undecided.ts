@@ -1,7 +1,8 @@
+import { say } from "../plan";
 import { chooseNothing, type Fault, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { ofKind } from "./faults";
-import { allOf } from "./writing";
+import { phrase } from "./phrases";
 
 type Undecided = Extract<Fault, { kind: "undecided" }>;
 
@@ -62,12 +63,13 @@ place rail across, flat, on legs, flush with left of legs, flush with front of l
 };
 
 function farSide({ at, side, inside }: Extract<Fault, { kind: "no-far-side" }>): Finding {
-  if (inside) return { at, says: "no-far-side inside", slots: { side, other: OTHER[side] ?? "left" } };
+  if (inside)
+    return { at, says: "no-far-side inside", slots: { side: say(side), other: say(OTHER[side] ?? "left") } };
   const example = 'space 60" wide, 30" deep, 48" high';
   return {
     at,
     says: "no-far-side",
-    slots: { side },
+    slots: { side: say(side) },
     cures: [{ says: "space", slots: { example }, edits: [] }],
   };
 }
@@ -82,8 +84,8 @@ const LIES: Readonly<Record<NonNullable<Undecided["lie"]>, readonly string[]>> =
 
 function open(fault: Undecided): Finding {
   const { at, subject, lie } = fault;
-  const directions = allOf(fault.open.map((axis) => DIRECTIONS[axis]));
-  const says = lie ? (directions ? `${lie} and open` : lie) : "open";
+  const directions = { all: fault.open.map((axis) => phrase(DIRECTIONS[axis])) };
+  const says = lie ? (fault.open.length > 0 ? `${lie} and open` : lie) : "open";
   return { at, about: [subject], says, slots: { subject, directions }, cures: curesOf(fault) };
 }
 

@@ -1,6 +1,7 @@
 import { ifKnown } from "../plan";
 import type { Check } from "./check";
 import { countCures } from "./placed";
+import { counted } from "./telling";
 
 export const placedNeverCut: Check = {
   code: "placed-never-cut",
@@ -19,7 +20,11 @@ part leg of 2x4, length 28"
 place leg upright, on floor, at each corner of 30" x 16"
 \`\`\``,
   templates: {
-    short: "“{part}” stands in {placed} places, but only {stated} {are} cut.",
+    short: counted(
+      "stated",
+      "“{part}” stands in {placed} places, but only {stated} is cut.",
+      "“{part}” stands in {placed} places, but only {stated} are cut.",
+    ),
     write: "Write {to}",
     drop: "Leave the number out, so that its places count",
   },
@@ -33,7 +38,7 @@ place leg upright, on floor, at each corner of 30" x 16"
           at: part.declared.at,
           about: [name],
           says: "short",
-          slots: { part: name, placed, stated, are: stated === 1 ? "is" : "are" },
+          slots: { part: name, placed, stated },
           cures: countCures(part, placed, worked),
         },
       ];

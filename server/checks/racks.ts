@@ -1,6 +1,7 @@
 import { type Frame, STIFF, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
 
 export const racks: Check = {
   code: "racks",
@@ -80,9 +81,9 @@ function findingOf(frame: Frame, worked: Worked): Finding {
     about: partsIn(frame, space),
     says: spread > 0 ? "racks" : screwed(frame, worked) ? "single" : "loose",
     slots: {
-      way: WAYS[axis],
-      upright: pieceName(first),
-      others: uprights.length > 2 ? `the ${uprights.length - 1} other uprights` : "the other upright",
+      way: phrase(WAYS[axis]),
+      upright: pieceSlot(first),
+      others: phrase("the other uprights", { n: uprights.length - 1 }),
       spread: mm(spread),
       stiff: mm(STIFF),
     },
@@ -92,7 +93,7 @@ function findingOf(frame: Frame, worked: Worked): Finding {
     ],
     related: rails.slice(0, 1).map((i) => {
       const piece = space.pieces[i]!;
-      return { says: "rail", slots: { piece: pieceName(piece) }, at: piece.at };
+      return { says: "rail", slots: { piece: pieceSlot(piece) }, at: piece.at };
     }),
     cures: [
       { says: "brace", slots: { side: SIDES[axis] }, edits: [] },

@@ -4,7 +4,8 @@ import type { Ring as Closing } from "../solid/ring";
 import { LENGTH, roughly } from "../units";
 import { opensBy, type Ring, ringChanges, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
-import { pieceName } from "./piece-words";
+import { phrase } from "./phrases";
+import { pieceSlot } from "./piece-words";
 import { angles, faces, type RingCase, sideName, sides } from "./ring-words";
 
 export const ringOpen: Check = {
@@ -81,8 +82,8 @@ function inSpace(ring: Ring, { corners, space }: Worked): Finding[] {
       slots: {
         opening: roughly(LENGTH, open.opening),
         ring: ring.name,
-        a: pieceName(first),
-        b: pieceName(second),
+        a: pieceSlot(first),
+        b: pieceSlot(second),
         share: `${Math.round(worst.share * 100)}%`,
       },
       cures: compound(ring),
@@ -96,7 +97,7 @@ function leaning(ring: Ring, { misfitDegrees }: Closing): Pick<Finding, "says" |
   const slots = {
     ring: ring.name,
     lean: angle(Math.abs(ring.out)),
-    way: ring.out > 0 ? "out" : "in",
+    way: phrase(ring.out > 0 ? "out" : "in"),
     n: ring.sides.length,
     turns: angle(360 + misfitDegrees),
   };
@@ -124,7 +125,7 @@ function findingsOf(ring: Ring, worked: Worked): Finding[] {
   if (closing.kind === "no-ring") {
     const side = closing.side === undefined ? "" : sideName(ring, closing.side);
     const known = closing.reason === "too-few" || closing.reason === "ends-cross";
-    const slots = { ring: ring.name, side, sides: n === 1 ? "1 side" : `${n} sides` };
+    const slots = { ring: ring.name, side, sides: phrase("sides", { n }) };
     return [{ ...common, says: known ? closing.reason : "unusable", slots }];
   }
   const trouble = opensBy(closing, ring.explained?.length ?? 0);

@@ -4,6 +4,7 @@ import type { Ring as Closing } from "../solid/ring";
 import { ANGLE, fraction, type Quantity, roughly } from "../units";
 import type { Part, Ring, RingChange, Worked } from "../worked";
 import type { Cure, Edit, Finding, ProblemNumber } from "./check";
+import { phrase } from "./phrases";
 import { mm } from "./piece-words";
 import { edit, tellApart, writtenLength } from "./writing";
 
@@ -94,7 +95,7 @@ export function faces(here: RingCase): Told {
   const corner = closing.corners.reduce((a, b) => (b.lengthMismatch > a.lengthMismatch + 1e-9 ? b : a));
   const [i, j] = corner.between;
   const [first, second] = [closing.sides[i]!, closing.sides[j]!];
-  const way = ring.lies === "flat" ? "wide" : "thick";
+  const way = phrase(ring.lies === "flat" ? "wide" : "thick");
   const [w1, w2] = [mm(first.width), mm(second.width)];
   const change = changes.find((c) => c.cure.kind === "corner-angles");
   const match =

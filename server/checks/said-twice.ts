@@ -2,6 +2,7 @@ import type { At } from "../plan";
 import type { Worked } from "../worked";
 import type { Check } from "./check";
 import { ofKind } from "./faults";
+import { type PhraseKey, phrase } from "./phrases";
 
 export const saidTwice: Check = {
   code: "said-twice",
@@ -23,25 +24,36 @@ part leg 4 of 2x4, length 28"
       .map(({ at, what, first }) => ({
         at,
         says: "twice",
-        slots: { what: WORDS[what] ?? what },
+        slots: { what: WORDS.has(what) ? phrase(WORDS.get(what)!) : what },
         related: [{ at: first, says: "first", slots: {} }],
       })),
 };
 
+/** Said in words already, since no one clause has a name for it. */
+const WRITTEN_ALIKE = [
+  "which way it is long",
+  "flat or on edge",
+  "how many across",
+  "how many deep",
+  "how many high",
+] as const;
+
 /** What a builder calls the things whose clauses open otherwise. */
-const WORDS: Readonly<Record<string, string>> = {
-  driven: "what it is fastened with",
-  fits: "the size",
-  "joint place": "where it is fastened",
-  "joint spacing": "on center",
-  pack: "box of",
-  points: "between which points the length is",
-  rips: "whether boards can be ripped",
-  salvage: "use up or keep",
-  setting: "outdoors or indoors",
-  filled: "filled with",
-  tapering: "tapering to",
-};
+const WORDS: ReadonlyMap<string, PhraseKey> = new Map([
+  ["driven", "what it is fastened with"],
+  ["fits", "the size"],
+  ["joint place", "where it is fastened"],
+  ["joint spacing", "on center"],
+  ["pack", "box of"],
+  ["coats of", "how many coats"],
+  ["points", "between which points the length is"],
+  ["rips", "whether boards can be ripped"],
+  ["salvage", "use up or keep"],
+  ["setting", "outdoors or indoors"],
+  ["filled", "filled with"],
+  ["tapering", "tapering to"],
+  ...WRITTEN_ALIKE.map((key) => [key, key] as const),
+]);
 
 /** Whether something between the two was not read: then the second may be about another thing. */
 const unreadBetween = (first: At, second: At, { loaded }: Worked): boolean =>

@@ -1,12 +1,13 @@
 import { type Joint, SCREW_RULE, type ScrewFit, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
+import { phrase } from "./phrases";
 import {
   aboutPath,
-  layersText,
+  layersSlot,
   otherParts,
   SCREW_TEMPLATES,
   screwedJoints,
-  screwName,
+  screwSlot,
   sizeCure,
 } from "./screw-words";
 import { apart } from "./writing";
@@ -35,11 +36,11 @@ fasten side face into leg face, 2 #8 x 1-5/8" at each end
 \`\`\``,
   templates: {
     ...SCREW_TEMPLATES,
-    unreached: "{screw} does not reach {into} at all: {before} must be gone through first.",
+    unreached: "{Screw} does not reach {into} at all: {before} must be gone through first.",
     "under-half":
-      "{screw} goes through {before} and holds only {bite} in {into}: less than half of its {length}.",
+      "{Screw} goes through {before} and holds only {bite} in {into}: less than half of its {length}.",
     "under-least":
-      "{screw} goes through {before} and holds only {bite} in {into}, where {least} is the least.",
+      "{Screw} goes through {before} and holds only {bite} in {into}, where {least} is the least.",
     "also-unreached": "From {first} it does not reach {into}.",
     "also-little": "From {first} it holds only {bite} in {into}.",
     shop: "Use {name} ({length}): {hold} must hold in {into}.",
@@ -68,13 +69,13 @@ function findingOf(
   const about = aboutPath(joint, worst, worked);
   const says =
     worst.trouble === "unreached" ? "unreached" : bite.approx < least.approx ? "under-least" : "under-half";
-  const hold = half ? "half of it" : "enough of it";
+  const hold = phrase(half ? "half of it" : "enough of it");
   return {
     ...about,
     says,
     slots: {
-      screw: screwName(joint, worked),
-      before: layersText(path.layers.slice(0, -1), worked),
+      screw: screwSlot(joint),
+      before: layersSlot(path.layers.slice(0, -1)),
       into: path.into,
       bite: holds,
       least: most,

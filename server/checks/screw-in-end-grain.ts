@@ -1,8 +1,8 @@
 import { cite, endGrainLateral, endGrainWithdrawal } from "../trade";
 import { intoEnds, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { kindOf } from "./screw-words";
-import { allOf } from "./writing";
+import { phrase } from "./phrases";
+import { kindSlot } from "./screw-words";
 
 /** A share as the trade writes it: 67%. */
 const percent = (share: number): string => `${Math.round(share * 100)}%`;
@@ -32,10 +32,10 @@ fasten rail face into post face, 2 #8 x 3" at each end
 \`\`\``,
   templates: {
     counted:
-      "In the end of {into} a {kind} keeps {share} of its strength sideways, and none that counts against being pulled out: {many} in there.",
+      "In the end of {into} {a} {kind} keeps {share} of its strength sideways, and none that counts against being pulled out: {many} in there.",
     uncounted:
-      "In the end of {into} a {kind} keeps {share} of its strength sideways, and none that counts against being pulled out.",
-    block: "Put a block behind, and drive a {kind} across the grain into each of the two.",
+      "In the end of {into} {a} {kind} keeps {share} of its strength sideways, and none that counts against being pulled out.",
+    block: "Put a block behind, and drive {a} {kind} across the grain into each of the two.",
     other: "Or drive it from the other side, through {into} into {first}, where that goes across the grain.",
     lean: "Or lean it 30° and more off square, so that it crosses the fibers.",
   },
@@ -45,10 +45,9 @@ fasten rail face into post face, 2 #8 x 3" at each end
       if (paths.length === 0) return [];
       const names = [...new Set(paths.flatMap((p) => [p.first, p.into]))];
       const owners = [...pieces.flatMap((p) => p.owners.map((o) => o.name)), ...ringsOf(names, worked)];
-      const kind = kindOf(joint);
-      const into = allOf([...new Set(paths.map((p) => p.into))]);
-      const first = allOf([...new Set(paths.map((p) => p.first))]);
-      const many = count === 1 ? `1 ${kind} goes` : `${count} ${kind}s go`;
+      const kind = kindSlot(joint);
+      const into = { all: [...new Set(paths.map((p) => p.into))] };
+      const first = { all: [...new Set(paths.map((p) => p.first))] };
       const { start } = joint.entry.into[0] ?? joint.entry;
       const { end } = joint.entry.into.at(-1) ?? joint.entry;
       return [
@@ -56,7 +55,12 @@ fasten rail face into post face, 2 #8 x 3" at each end
           at: { file: joint.at.file, start, end },
           about: [...new Set([...names, ...owners, ...(joint.fastener ? [joint.fastener.name] : [])])],
           says: count === undefined ? "uncounted" : "counted",
-          slots: { into, kind, share: KEEPS, many },
+          slots: {
+            into,
+            kind,
+            share: KEEPS,
+            ...(count !== undefined && { many: phrase("so many go", { n: count, kind }) }),
+          },
           cures: [
             { says: "block", slots: { kind }, edits: [] },
             { says: "other", slots: { into, first }, edits: [] },

@@ -1,7 +1,8 @@
 import { type Joint, missingScrews, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
-import { screwName } from "./screw-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
+import { screwSlot } from "./screw-words";
 
 export const screwMisses: Check = {
   code: "screw-misses",
@@ -31,8 +32,8 @@ place slat upright, wide face front, in front of blocks, flush with left of post
 fasten slat through block into post, #8 x 2-1/2"
 \`\`\``,
   templates: {
-    misses: "{screw} through {first} never enters {into}: it comes out of {leaves} beside it{more}.",
-    ends: "{screw} ends inside {leaves}, which is {through} through on its way to {into}{more}.",
+    misses: "{Screw} through {first} never enters {into}: it comes out of {leaves} beside it{more}.",
+    ends: "{Screw} ends inside {leaves}, which is {through} through on its way to {into}{more}.",
     here: "{piece} is placed here.",
     other: "Drive it from the side of {into}, or at an angle close to where they meet.",
     straight: "Drive it straight, or less far off square.",
@@ -48,12 +49,12 @@ function findingsOf(joint: Joint, worked: Worked): Finding[] {
   const [first, into] = [worked.space.pieces[crossing.first]!, worked.space.pieces[crossing.into]!];
   const more = missing.length - 1;
   const slots = {
-    screw: screwName(joint, worked),
-    first: pieceName(first),
-    into: pieceName(into),
-    leaves: pieceName(one.last),
+    screw: screwSlot(joint),
+    first: pieceSlot(first),
+    into: pieceSlot(into),
+    leaves: pieceSlot(one.last),
     through: mm(one.through),
-    more: more > 0 ? `, as ${more === 1 ? "does" : "do"} ${more} more of this line` : "",
+    more: more > 0 ? phrase("as do more", { n: more }) : "",
   };
   return [
     {

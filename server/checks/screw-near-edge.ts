@@ -11,8 +11,9 @@ import {
   type Worked,
 } from "../worked";
 import type { Check, Cure, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
-import { kindOf, screwName } from "./screw-words";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
+import { kindSlot, screwSlot } from "./screw-words";
 import { edit, markAbove, tellApart } from "./writing";
 
 export const screwNearEdge: Check = {
@@ -42,7 +43,7 @@ place slat front to back, flat, on rail, 9" in from left of rail, flush with fro
 fasten slat into rail, 2 #8 x 1-5/8" at each crossing
 \`\`\``,
   templates: {
-    near: "{screw} stands {distance} from the {side} of {piece}{more}: nearer than {asked} it splits the wood.",
+    near: "{Screw} stands {distance} from the {side} of {piece}{more}: nearer than {asked} it splits the wood.",
     here: "{piece} is placed here.",
     fewer: "Take {count} in place of {now}: then each stands far enough from every side.",
     thinner: "Take a thinner {kind}: {size} may stand so near.",
@@ -70,21 +71,18 @@ function findingOf(joint: Joint, worst: NearSide, more: number, worked: Worked):
     about: [...new Set([piece, ...joined].flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]))],
     says: "near",
     slots: {
-      screw: screwName(joint, worked),
+      screw: screwSlot(joint),
       distance: stands,
-      side,
-      piece: pieceName(piece),
-      more:
-        more > 0
-          ? `, and ${more} more of this line ${more === 1 ? "is" : "are"} too near a side as well`
-          : "",
+      side: phrase(side),
+      piece: pieceSlot(piece),
+      more: more > 0 ? phrase("and more are too near", { n: more }) : "",
       asked: needed,
     },
     numbers: [
       { name: `to the ${side}`, value: distance, source: "worked out" },
       { name: "least to any side", value: asked, source: cite(EDGE_RULE.source) },
     ],
-    related: [{ says: "here", slots: { piece: pieceName(piece) }, at: piece.at }],
+    related: [{ says: "here", slots: { piece: pieceSlot(piece) }, at: piece.at }],
     cures: curesOf(joint, worst, worked),
   };
 }
@@ -100,7 +98,7 @@ function curesOf(joint: Joint, worst: NearSide, worked: Worked): Cure[] {
     cures.push({ says: "fewer", slots: { count: fewer, now }, edits: [edit(at, String(fewer))] });
   }
   const size = thinnerScrew(joint, worst.distance);
-  if (size) cures.push({ says: "thinner", slots: { kind: kindOf(joint), size }, edits: [] });
+  if (size) cures.push({ says: "thinner", slots: { kind: kindSlot(joint), size }, edits: [] });
   const least = markAbove(mm(edgeDistance(joint.size!.diameter.approx)), worked.settings.display);
-  return [...cures, { says: "move", slots: { least, side: worst.side }, edits: [] }];
+  return [...cures, { says: "move", slots: { least, side: phrase(worst.side) }, edits: [] }];
 }

@@ -1,4 +1,4 @@
-import { fraction, lengthText, negated } from "../units";
+import { fraction, negated } from "../units";
 import {
   type Joint,
   otherAngle,
@@ -8,18 +8,19 @@ import {
   tipOut,
   type Worked,
 } from "../worked";
-import type { Check, Cure, Finding } from "./check";
-import { mm, pieceName } from "./piece-words";
+import type { Check, Cure, Finding, Slots } from "./check";
+import { phrase } from "./phrases";
+import { mm, pieceSlot } from "./piece-words";
 import {
   aboutPath,
-  kindOf,
+  kindSlot,
   otherParts,
   SCREW_TEMPLATES,
   screwedJoints,
-  screwName,
+  screwSlot,
   sizeCure,
   WAY,
-  woodText,
+  woodSlot,
 } from "./screw-words";
 import { apart, edit, editAfter, markAbove } from "./writing";
 
@@ -50,11 +51,11 @@ fasten slat face into rail face, 2 #8 x 1-1/4" at each end
 \`\`\``,
   templates: {
     ...SCREW_TEMPLATES,
-    out: "{screw} goes through {layers} and comes out {proud} proud{where}.",
-    box: "{screw} goes through {layers} and comes out {proud} proud{where}, inside {box}, where hands dig.",
-    gap: "{screw} goes through {layers}, crosses a gap of {gap} and ends in {next}, where it was not meant to go.",
-    near: "{screw} goes through {layers} and leaves only {over} of wood over its tip; {margin} must stay.",
-    reaches: "{screw} goes through {layers}, and its tip reaches the far side: no wood is left over it.",
+    out: "{Screw} goes through {layers} and comes out {proud} proud{where}.",
+    box: "{Screw} goes through {layers} and comes out {proud} proud{where}, inside {box}, where hands dig.",
+    gap: "{Screw} goes through {layers}, crosses a gap of {gap} and ends in {next}, where it was not meant to go.",
+    near: "{Screw} goes through {layers} and leaves only {over} of wood over its tip; {margin} must stay.",
+    reaches: "{Screw} goes through {layers}, and its tip reaches the far side: no wood is left over it.",
     "also-out": "From {first} into {into} it comes out {proud} proud.",
     "also-near": "From {first} into {into} too little wood is left over its tip.",
     shop: "Use {name} ({length}): {margin} of wood must stay over the tip.",
@@ -90,10 +91,10 @@ function findingOf(
     class: worst.trouble === "out" && says !== "gap" ? "hazard" : "warning",
     says,
     slots: {
-      screw: screwName(joint, worked),
-      layers: woodText(worst.path, worked),
+      screw: screwSlot(joint),
+      layers: woodSlot(worst.path),
       proud: negated(worst.over),
-      ...tipSlots(tip, worked),
+      ...tipSlots(tip),
       over,
       margin,
     },
@@ -123,17 +124,18 @@ function saysOf({ trouble, over }: ScrewFit, tip: TipOut | undefined): string {
 }
 
 /** Where it comes out: of which side of which piece, and into what gap. Nothing is known of that before placing. */
-function tipSlots(tip: TipOut | undefined, { settings: { display } }: Worked): Record<string, string> {
+function tipSlots(tip: TipOut | undefined): Slots {
   if (!tip) return { where: "", box: "", gap: "", next: "" };
-  const { piece, side, next } = tip;
-  const gap = next ? lengthText(mm(next.gap), display) : "";
-  const into = next && next.gap <= NARROW ? `, into the ${gap} before ${pieceName(next.piece)}` : "";
-  return {
-    where: ` of ${side === "face" ? "" : `the ${side} of `}${pieceName(piece)}${into}`,
-    box: tip.box ?? "",
-    gap,
-    next: next ? pieceName(next.piece) : "",
-  };
+  const { side, next } = tip;
+  const gap = next ? mm(next.gap) : "";
+  const before = next ? pieceSlot(next.piece) : "";
+  const into = next && next.gap <= NARROW ? phrase("into the gap", { gap, next: before }) : "";
+  const piece = pieceSlot(tip.piece);
+  const where =
+    side === "face"
+      ? phrase("of it", { piece, into })
+      : phrase("of its side", { side: phrase(side), piece, into });
+  return { where, box: tip.box ?? "", gap, next: before };
 }
 
 /** A gap this wide, in mm, is a gap and no room: 2". */
@@ -144,7 +146,7 @@ function thicker(joint: Joint, { path, lastNeeds }: ScrewFit, { settings }: Work
   const { face } = path.layers.at(-1)!;
   if (face === "end") return [];
   const needs = markAbove(lastNeeds, settings.display);
-  const slots = { into: path.into, needs, way: WAY[face], kind: kindOf(joint) };
+  const slots = { into: path.into, needs, way: phrase(WAY[face]), kind: kindSlot(joint) };
   return [{ says: "thicker", slots, edits: [] }];
 }
 

@@ -1,6 +1,5 @@
 /** What both screw checks say: the screw, what it goes through, and the cure by another size. */
-import { article } from "../../grammar/messages";
-import { type Display, fraction, LENGTH, lengthInFull, lengthText, order, roughly } from "../units";
+import { type Display, fraction, LENGTH, lengthText, order, roughly } from "../units";
 import {
   type Joint,
   type Layer,
@@ -13,47 +12,55 @@ import {
   screwFits,
   type Worked,
 } from "../worked";
-import type { Cure, Finding, ProblemNumber, Says } from "./check";
+import type { Cure, Finding, ProblemNumber, Says, Slot } from "./check";
+import { phrase } from "./phrases";
 import { standsByALine } from "./placed";
-import { allOf, edit, markAbove, markBelow } from "./writing";
+import { edit, markAbove, markBelow } from "./writing";
 
 export const SCREW_TEMPLATES = {
   faces: "The line does not say which faces meet: face to face is taken.",
   layer: "{part} is {depth} {way}.",
-  "one-length": "A {kind} {least} long would bite enough and leave {margin} of wood over its tip.",
-  range: "A {kind} from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
-  longer: "A {kind} at least {least} long would bite enough.",
+  "one-length": "{A} {kind} {least} long would bite enough and leave {margin} of wood over its tip.",
+  range: "{A} {kind} from {least} to {most} long would bite enough and leave {margin} of wood over its tip.",
+  longer: "{A} {kind} at least {least} long would bite enough.",
   "too-thin":
     "These pieces are too thin for any {kind} driven {how}: use a thicker {into}, or join them another way, such as with a block behind.",
   "one-size": "No one length does for all the pieces of this line: give each its own fasten line.",
 } as const;
 
-/** `deck-2 (2")`, or `A #8 x 2" screw`. */
-export function screwName(joint: Joint, worked: Worked): string {
-  const { display } = worked.settings;
-  const { size, fastener } = joint;
-  const name =
+/** `deck-2 (2")`, or `a #8 x 2" screw`. */
+export function screwSlot(joint: Joint): Says {
+  const { size, fastener, angle, angledAt } = joint;
+  const length: Slot = { full: size!.length };
+  const screw =
     fastener && isNamed(joint)
-      ? `${fastener.name} (${lengthInFull(size!.length, display)})`
-      : `${article(size!.text, "A")} ${size!.text} ${kindOf(joint)}`;
-  return joint.angledAt ? `${name}, angled ${fraction.toDecimal(joint.angle.exact!, 2)}°,` : name;
+      ? phrase("named screw", { name: fastener.name, length })
+      : phrase("sized screw", { size: size!.text, kind: kindSlot(joint) });
+  return angledAt ? phrase("angled", { screw, angle: `${fraction.toDecimal(angle.exact!, 2)}°` }) : screw;
 }
 
-export const kindOf = (joint: Joint): string => joint.fastener?.kind ?? "screw";
+const kindOf = (joint: Joint): string => joint.fastener?.kind ?? "screw";
+
+/** What kind of fastener a joint takes; one with a name that only its line gives it, by that. */
+export function kindSlot(joint: Joint): Says {
+  const kind = kindOf(joint);
+  return kind === "screw" || kind === "nail" || kind === "bolt"
+    ? phrase(kind)
+    : phrase("fastening", { kind });
+}
+
+const LAYERS = { face: "layer", edge: "layer edge", end: "layer end" } as const;
 
 /** `slat (3/4") and leg edge (3-1/2")` */
-export function layersText(layers: readonly Layer[], worked: Worked): string {
-  const { display } = worked.settings;
-  const one = ({ part, face, depth }: Layer) =>
-    `${part}${face === "face" ? "" : ` ${face}`} (${lengthInFull(depth, display)})`;
-  return allOf(layers.map(one));
-}
+export const layersSlot = (layers: readonly Layer[]): Slot => ({
+  all: layers.map(({ part, face, depth }) => phrase(LAYERS[face], { part, depth: { full: depth } })),
+});
 
 /** The layers, and what lies tight behind the last of them. */
-export const woodText = ({ layers, behind }: Path, worked: Worked): string =>
+export const woodSlot = ({ layers, behind }: Path): Slot =>
   behind > 0
-    ? `${layersText(layers, worked)}, with ${lengthInFull(roughly(LENGTH, behind), worked.settings.display)} of wood behind,`
-    : layersText(layers, worked);
+    ? phrase("wood behind", { layers: layersSlot(layers), depth: { full: roughly(LENGTH, behind) } })
+    : layersSlot(layers);
 
 export const WAY = { face: "thick", edge: "wide", end: "long" } as const;
 
@@ -64,7 +71,6 @@ export function aboutPath(
   worked: Worked,
 ): Pick<Finding, "about" | "numbers" | "related" | "assumed"> & { at: Finding["at"] } {
   const { layers } = fit.path;
-  const { display } = worked.settings;
   const depths = layers.map(({ part, face, depth }): ProblemNumber => {
     const source = worked.parts.get(part)?.material?.source || "as the plan says";
     return {
@@ -86,7 +92,7 @@ export function aboutPath(
     ],
     related: uniqueParts(layers).flatMap(({ part, face, depth }) => {
       const at = worked.parts.get(part)?.declared.at;
-      const slots = { part, depth: lengthInFull(depth, display), way: WAY[face] };
+      const slots = { part, depth: { full: depth }, way: phrase(WAY[face]) };
       return at ? [{ says: "layer", slots, at }] : [];
     }),
     assumed: joint.facesAssumed ? [{ says: "faces", slots: {} }] : [],
@@ -102,7 +108,7 @@ export function sizeCure(
   why: Says["slots"],
 ): Cure[] {
   const { display } = worked.settings;
-  const kind = kindOf(joint);
+  const kind = kindSlot(joint);
   const window = lengthWindow(fits, joint.angle);
   const told = (says: string, slots: Says["slots"]): Cure[] => [{ says, slots, edits: [] }];
   const ends = window && windowText(window, display);
@@ -113,7 +119,7 @@ export function sizeCure(
     };
     const alone = fits.filter((f) => !does(f));
     if (alone.length === 0) return told("one-size", {});
-    const how = joint.angle.approx === 0 ? "straight" : "at this angle";
+    const how = phrase(joint.angle.approx === 0 ? "straight" : "at this angle");
     return told("too-thin", { kind, how, into: alone[0]!.path.into });
   }
   const other = otherSize(joint, worked.fasteners, window, want);
@@ -121,14 +127,14 @@ export function sizeCure(
     const says = window.most > LONGEST ? "longer" : ends.least === ends.most ? "one-length" : "range";
     return told(says, { kind, margin: SCREW_RULE.margin, ...ends });
   }
-  const length = lengthInFull(other.size.length, display);
+  const length: Slot = { full: other.size.length };
   const named = other.fastener && (isNamed(joint) || other.fastener.size?.text === other.fastener.name);
   const text = named ? other.fastener!.name : other.size.text;
   const edits = [edit(joint.sizeAt, text)];
   if (other.fastener) return [{ says: "shop", slots: { ...why, name: other.fastener.name, length }, edits }];
   // A gauge's screws are sold by the inch, also where the plan is in millimetres.
   const sold = display.system === "inches" || other.size.gauge === undefined ? length : other.size.text;
-  return [{ says: "usual", slots: { ...why, a: article(sold), length: sold, kind }, edits }];
+  return [{ says: "usual", slots: { ...why, length: sold, kind }, edits }];
 }
 
 /** The paths of every joint with screws, those with anything known. */
@@ -152,14 +158,14 @@ const NARROW = 0.5;
 function windowText(
   { least, most }: LengthWindow,
   display: Display,
-): { least: string; most: string } | undefined {
+): { least: Slot; most: Slot } | undefined {
   const [from, to] = [roughly(LENGTH, least), roughly(LENGTH, most)];
   const [above, below] = [markAbove(from, display), markBelow(to, display)];
   const onMarks = Number(order(above, below)) <= 0;
   if (!onMarks && most - least < NARROW) return undefined;
   return onMarks
     ? { least: lengthText(above, display), most: lengthText(below, display) }
-    : { least: lengthInFull(from, display), most: lengthInFull(to, display) };
+    : { least: { full: from }, most: { full: to } };
 }
 
 /** Of ways through a joint, one for each two parts, and none for those of the worst. */

@@ -9,8 +9,8 @@ import {
   type WorkStep,
 } from "../worked";
 import type { Check, Cure, Edit, Finding } from "./check";
-import { pieceName } from "./piece-words";
-import { clauseAdded, stepMoved, stepName } from "./step-words";
+import { pieceSlot } from "./piece-words";
+import { clauseAdded, stepMoved, stepSlot } from "./step-words";
 
 export const stepUsesLater: Check = {
   code: "step-uses-later",
@@ -76,7 +76,7 @@ step Screw the slats on
         at: placeOf(thing, step),
         about: [thing.name, ring],
         says: "taken",
-        slots: { thing: thing.words, ring, before: stepName(before, worked) },
+        slots: { thing: thing.words, ring, before: stepSlot(before, worked) },
         related: [{ says: "used", slots: {}, at: before.at }],
         cures: [{ says: "leave", slots: { thing: thing.words, ring }, edits: [] }],
       };
@@ -89,8 +89,8 @@ const placeOf = ({ thing }: StepThing, { at }: WorkStep): Finding["at"] =>
   thing ? { ...at, start: thing.start, end: thing.end } : at;
 
 function earlyFinding({ step, thing, needs, later }: UsedEarly, worked: Worked): Finding {
-  const piece = pieceName(worked.space.pieces[needs]!);
-  const after = stepName(later, worked);
+  const piece = pieceSlot(worked.space.pieces[needs]!);
+  const after = stepSlot(later, worked);
   const alone = step.uses.length === 1 && step.coats.length === 0 && step.lines.length === 0;
   const cures: Cure[] = alone
     ? [{ says: "move", slots: { later: after }, edits: stepMoved(step, "after", later, worked) }]
@@ -125,8 +125,8 @@ function given(step: WorkStep, { thing, words }: StepThing, later: WorkStep): Ed
 }
 
 function linedFinding({ step, thing, needs, later }: LinedEarly, worked: Worked): Finding {
-  const piece = pieceName(worked.space.pieces[needs]!);
-  const after = stepName(later, worked);
+  const piece = pieceSlot(worked.space.pieces[needs]!);
+  const after = stepSlot(later, worked);
   const alone = step.uses.length === 0 && step.coats.length === 0;
   const edits = alone ? stepMoved(step, "after", later, worked) : [];
   return {

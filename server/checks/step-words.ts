@@ -2,11 +2,12 @@
 import { ifKnown } from "../plan";
 import { exactly, fraction, type Quantity, quantityText, roughly, TIME, WEIGHT } from "../units";
 import type { Worked, WorkStep } from "../worked";
-import type { Edit } from "./check";
-import { allOf, editAfter } from "./writing";
+import type { Edit, Slot } from "./check";
+import { phrase } from "./phrases";
+import { editAfter } from "./writing";
 
 /** `step 3 (“Put the cap on”)`; a long title is cut short at a word. */
-export function stepName(step: WorkStep, { steps: { steps } }: Worked): string {
+export function stepSlot(step: WorkStep, { steps: { steps } }: Worked): Slot {
   const words = step.title.trim().split(/\s+/);
   let short = "";
   for (const word of words) {
@@ -16,7 +17,8 @@ export function stepName(step: WorkStep, { steps: { steps } }: Worked): string {
     }
     short += short === "" ? word.slice(0, LONGEST) : ` ${word}`;
   }
-  return `step ${steps.indexOf(step) + 1}${short === "" ? "" : ` (“${short}”)`}`;
+  const n = steps.indexOf(step) + 1;
+  return short === "" ? phrase("step", { n }) : phrase("titled step", { n, title: short });
 }
 
 /** Letters of a title that a sentence repeats. */
@@ -89,11 +91,11 @@ export function stepsWritten(worked: Worked): string {
     .join("\n");
 }
 
-/** `leg, rail and 2 more`. */
-export function someOf(names: readonly string[]): string {
+/** Names as a step's clause joins them, `leg and rail`; of many the first three, and how many more there are. */
+export function someOf(names: readonly string[]): Slot {
   const most = 3;
-  if (names.length <= most + 1) return allOf(names);
-  return allOf([...names.slice(0, most), `${names.length - most} more`]);
+  if (names.length <= most + 1) return { row: names, by: " and " };
+  return { row: [...names.slice(0, most), phrase("so many more", { n: names.length - most })], by: " and " };
 }
 
 /** Names of the parts of pieces, and of what they belong to. */

@@ -1,4 +1,3 @@
-import { article } from "../../grammar/messages";
 import { ifKnown } from "../plan";
 import { soldLengths } from "../trade";
 import { exactly, fraction, LENGTH, lengthText, type Quantity, roughly } from "../units";
@@ -85,7 +84,7 @@ function usualLength(part: Part, { material }: BoardWork, { lumber, display }: W
   const length = lengths.find((l) => (metric ? l : l * FOOT) >= wanted - NUMERIC);
   if (length === undefined) return [];
   const text = metric ? lengthText(inTicks(length * TICKS_PER_MM), display) : `${length}'`;
-  return [{ says: "usual", slots: { A: article(text, "A"), length: text }, edits: [] }];
+  return [{ says: "usual", slots: { length: text }, edits: [] }];
 }
 
 const FOOT = 304.8;

@@ -1,7 +1,6 @@
-import { MOST_FILES } from "../plan";
+import { asSays, MOST_FILES } from "../plan";
 import type { Check } from "./check";
 import { ofKind } from "./faults";
-import { capital } from "./writing";
 
 export const tooMany: Check = {
   code: "too-many",
@@ -18,14 +17,14 @@ part leg 40000 of 2x4, length 28"
 part leg 4 of 2x4, length 28"
 \`\`\``,
   templates: {
-    many: "{what}: {found} is too many, and at most {limit} are worked out.",
+    many: "{What}: {found} is too many, and at most {limit} are worked out.",
     files: "This plan brings more files than the {limit} that are read; this one was left out.",
   },
   run: (worked) => [
     ...ofKind(worked, "too-many").map(({ at, what, found, limit }) => ({
       at,
       says: "many",
-      slots: { what: capital(what), found, limit },
+      slots: { what: asSays(what), found, limit },
     })),
     ...worked.loaded.faults
       .filter((f) => f.kind === "too-many")

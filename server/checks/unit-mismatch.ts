@@ -1,9 +1,10 @@
-import { type At, usesOf } from "../plan";
+import { type At, asSays, say, usesOf } from "../plan";
 import { ANGLE, isNumber, LENGTH, nameOf, order, type Quantity, readLiteral, sameDimension } from "../units";
 import { compares, type Fault, type Worked } from "../worked";
-import { type Check, type Cure, type Finding, slotText } from "./check";
+import type { Check, Cure, Finding, Says } from "./check";
 import { ofKind } from "./faults";
-import { capital, textAt } from "./writing";
+import { phrase } from "./phrases";
+import { textAt } from "./writing";
 
 export const unitMismatch: Check = {
   code: "unit-mismatch",
@@ -30,9 +31,9 @@ part leg 4 of 2x4, length 28"
       "“{here}” cannot be worked out from {left}: sin, cos and tan take an angle, like 30°, and asin, acos and atan a plain number.",
     "put together": "{Left} and {right} do not go together here.",
     meant: "{Right} cannot be taken from {left}. Did you mean {meant}, without blanks?",
-    wanted: "{what} is wanted here, not {found}.",
-    "no-kind": "{what} is wanted here, and “{text}” comes to a value of no everyday kind.",
-    bare: "{what} is wanted here, but {text} has no unit. Is it inches or millimetres?",
+    wanted: "{What} is wanted here, not {found}.",
+    "no-kind": "{What} is wanted here, and “{text}” comes to a value of no everyday kind.",
+    bare: "{What} is wanted here, but {text} has no unit. Is it inches or millimetres?",
     "bare-measure": "“{name}” is used as a length, but {text} has no unit. Is it inches or millimetres?",
     use: "It is used as a length here.",
     write: "Write {to}",
@@ -47,12 +48,12 @@ function sums(worked: Worked): Finding[] {
   return ofKind(worked, "kinds").map((fault) => {
     // A function has one value, which stands on both sides.
     if (fault.left === fault.right) return ofFunction(fault, worked);
-    const left = said(fault.left, worked);
-    const right = said(fault.right, worked);
+    const left = said(fault.left);
+    const right = said(fault.right);
     return {
       at: fault.at,
       says: fault.meant ? "meant" : fault.doing,
-      slots: { left, right, Left: capital(left), Right: capital(right), meant: fault.meant ?? "" },
+      slots: { left, right, meant: fault.meant ?? "" },
       cures: fault.meant ? [write(fault.at, fault.meant)] : besideLength(fault, worked),
     };
   });
@@ -62,7 +63,7 @@ function ofFunction({ at, left }: Kinds, worked: Worked): Finding {
   const here = textAt(worked, at);
   const bare = /^((?:sin|cos|tan) ?\( ?[\d.]+)( ?\))$/.exec(here);
   const cures = bare ? [write(at, `${bare[1]}°${bare[2]}`)] : [];
-  return { at, says: "function", slots: { here, left: said(left, worked) }, cures };
+  return { at, says: "function", slots: { here, left: said(left) }, cures };
 }
 
 /** The units a bare number beside a length may have; of those compared, only such as keep what is said of them. */
@@ -97,7 +98,7 @@ function wanted(worked: Worked): Finding[] {
     return {
       at: fault.at,
       says: bare ? "bare" : nameOf(fault.found.dim) === NO_KIND ? "no-kind" : "wanted",
-      slots: { what: capital(fault.what), found: said(fault.found, worked), text },
+      slots: { what: asSays(fault.what), found: said(fault.found), text },
       cures: (fault.meant ? [fault.meant] : options).map((to) => write(fault.at, to)),
     };
   });
@@ -149,10 +150,7 @@ function inUnits(text: string, { settings }: Worked): string[] {
 const NO_KIND = nameOf({ ...LENGTH, length: 9 });
 
 /** `a length (28-1/2")` */
-function said(q: Quantity, { settings }: Worked): string {
-  const value = slotText(q, settings.display);
-  return `${nameOf(q.dim)} (${value})`;
-}
+const said = (q: Quantity): Says => phrase("valued", { kind: say(nameOf(q.dim)), value: q });
 
 const write = (at: Finding["at"], to: string): Cure => ({
   says: "write",

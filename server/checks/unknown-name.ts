@@ -1,7 +1,9 @@
+import { asSays, say } from "../plan";
 import { kindWord, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
 import { minusIn } from "./minus";
+import { phrase } from "./phrases";
 
 export const unknownName: Check = {
   code: "unknown-name",
@@ -44,7 +46,11 @@ part leg 4 of 2x4, length rim
           at,
           about,
           says: near.length > 0 ? "near" : "unknown",
-          slots: { name, near: near.map((n) => `“${n}”`).join(" or "), wants },
+          slots: {
+            name,
+            near: { any: near.map((n) => phrase("quoted", { name: n })) },
+            wants: asSays(wants),
+          },
           cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
         };
       }),
@@ -52,7 +58,7 @@ part leg 4 of 2x4, length rim
       at: fault.at,
       about: [fault.name],
       says: "wrong-kind",
-      slots: { name: fault.name, found: kindWord(fault.found), wants: fault.wants },
+      slots: { name: fault.name, found: say(kindWord(fault.found)), wants: asSays(fault.wants) },
     })),
   ],
 };

@@ -1,9 +1,9 @@
 import { section } from "../trade";
 import { type Display, exactly, fraction, INCH, LENGTH, lengthText, readNumber } from "../units";
 import type { Worked } from "../worked";
-import type { Check } from "./check";
+import type { Check, Slot } from "./check";
 import { ofKind } from "./faults";
-import { allOf } from "./writing";
+import { phrase } from "./phrases";
 
 export const unknownSection: Check = {
   code: "unknown-section",
@@ -31,17 +31,18 @@ part leg 4 of 2x6, length 28"
       says: near.length > 0 ? "near" : "unknown",
       slots: {
         name,
-        near: allOf(near.map((to) => withSize(to, worked.settings))),
+        near: { all: near.map((to) => withSize(to, worked.settings)) },
       },
       cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
     })),
 };
 
 /** `2x4 (really 1-1/2" x 3-1/2")`; a metric name is its own size. */
-function withSize(name: string, { lumber, display }: Worked["settings"]): string {
+function withSize(name: string, { lumber, display }: Worked["settings"]): Slot {
   const found = section(name, lumber);
   if (found?.unit !== "in") return name;
-  return `${name} (really ${inchesText(found.thickness, display)} x ${inchesText(found.width, display)})`;
+  const [thick, wide] = [found.thickness, found.width].map((side) => inchesText(side, display));
+  return phrase("really", { name, thick: thick!, wide: wide! });
 }
 
 const inchesText = (tape: string, display: Display): string =>

@@ -1,7 +1,8 @@
 import { type ShortWait, shortWaits, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
-import { pieceName } from "./piece-words";
-import { clauseAdded, minutesOf, namesOf, stepName, timeWritten } from "./step-words";
+import { phrase } from "./phrases";
+import { pieceSlot } from "./piece-words";
+import { clauseAdded, minutesOf, namesOf, stepSlot, timeWritten } from "./step-words";
 import { edit } from "./writing";
 
 export const waitMissing: Check = {
@@ -45,8 +46,8 @@ step Screw the rails on
   uses leg and rail
 \`\`\``,
   templates: {
-    coat: "{finish} on “{thing}” dries {needs}{coats}, and {later} handles it after {has}.",
-    glue: "{piece} is glued here and held by nothing else, and {later} works on it after {has}: glue wants {needs} at least.",
+    coat: "{finish} on “{thing}” dries {needs}{coats}, and {later} handles it {has}.",
+    glue: "{piece} is glued here and held by nothing else, and {later} works on it {has}: glue wants {needs} at least.",
     handled: "It is handled in this step.",
     wait: "Write {to}",
   },
@@ -56,9 +57,9 @@ step Screw the rails on
 function findingOf(found: ShortWait, worked: Worked): Finding {
   const { step, coat, piece, later, needs, has, source } = found;
   const common = {
-    later: stepName(later, worked),
+    later: stepSlot(later, worked),
     needs: minutesOf(needs),
-    has: has === 0 ? "no wait" : minutesOf(has),
+    has: has === 0 ? phrase("after no wait") : phrase("after so long", { time: minutesOf(has) }),
   };
   const slots =
     coat || piece === undefined
@@ -66,9 +67,9 @@ function findingOf(found: ShortWait, worked: Worked): Finding {
           ...common,
           finish: coat!.line!.finish,
           thing: coat!.words,
-          coats: coat!.coats > 1 ? ` for ${coat!.coats} coats` : "",
+          coats: coat!.coats > 1 ? phrase("for coats", { n: coat!.coats }) : "",
         }
-      : { ...common, piece: pieceName(worked.space.pieces[piece]!) };
+      : { ...common, piece: pieceSlot(worked.space.pieces[piece]!) };
   return {
     at: step.at,
     about: coat ? [coat.name, coat.line!.finish] : namesOf([piece!], worked),

@@ -1,9 +1,9 @@
 import type { At } from "../plan";
 import { type Display, lengthText, type Quantity } from "../units";
 import { builtSides, goesThrough, loads, type Sides, type Worked } from "../worked";
-import type { Check, Finding } from "./check";
+import type { Check, Finding, Slot } from "./check";
+import { phrase } from "./phrases";
 import { mm } from "./piece-words";
-import { allOf } from "./writing";
 
 export const wontGoIn: Check = {
   code: "wont-go-in",
@@ -99,7 +99,7 @@ function toldOf(
       { name: "takes", value: need, source: "worked out" },
       { name: "way in", value: have, source: "the plan" },
     ],
-    related: at ? [{ says: "way-in", slots: { opening: openingText(worked) }, at }] : [],
+    related: at ? [{ says: "way-in", slots: { opening: openingSlot(worked) }, at }] : [],
   };
 }
 
@@ -109,12 +109,12 @@ const sidesText = (sides: Sides, display: Display): string =>
     .map((s) => lengthText(mm(s), display))
     .join(" x ");
 
-function openingText({ settings: { wayIn, display } }: Worked): string {
+function openingSlot({ settings: { wayIn } }: Worked): Slot {
   const sides = (["wide", "high", "deep"] as const).flatMap((side) => {
     const value = wayIn?.[side];
-    return value ? [`${lengthText(value, display)} ${side}`] : [];
+    return value ? [phrase("measured", { value, side: phrase(side) })] : [];
   });
-  return allOf(sides);
+  return { all: sides };
 }
 
 /** Where the plan says what it goes in by. */

@@ -7,7 +7,6 @@ import {
   exactOf,
   fraction,
   LENGTH,
-  lengthInFull,
   lengthText,
   type Quantity,
   sameDimension,
@@ -37,13 +36,10 @@ export function textAt({ loaded }: Worked, at: At): string {
 /** A file's own name, without the folders it lies in. */
 export const baseName = (file: string): string => file.split(/[\\/]/).pop()!;
 
-/** A sentence's first word. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Two lengths that differ: to the plan's marks, or in full where the marks would make them look alike. */
-export function tellApart(a: Quantity, b: Quantity, display: Display): readonly [string, string] {
+export function tellApart(a: Quantity, b: Quantity, display: Display): readonly [Slot, Slot] {
   const marked = [lengthText(a, display), lengthText(b, display)] as const;
-  return marked[0] === marked[1] ? [lengthInFull(a, display), lengthInFull(b, display)] : marked;
+  return marked[0] === marked[1] ? [{ full: a }, { full: b }] : marked;
 }
 
 /** Two values that differ, as slots: lengths are told apart. */

@@ -1,7 +1,7 @@
 /** What a hover says of the language's own words, of problem codes and of the lines that have no name. */
 import { type EntryForm, entryForm, type Form } from "../../grammar/forms";
 import type { Entry } from "../../grammar/tree";
-import { checkOf } from "../checks";
+import { checkOf, uncheckedText } from "../checks";
 import { species, weightOf } from "../trade";
 import { DENSITY, roughly } from "../units";
 import type { Worked } from "../worked";
@@ -52,7 +52,11 @@ export function describeUnchecked(entry: Entry, { loaded, unchecked }: Worked): 
   const told = unchecked.filter(
     ({ at }) => at && first && at.file === main.file && at.start === first.start && at.end === first.end,
   );
-  return list(told.map((u) => `Not checked: ${escaped(`${u.what}, since ${u.why}`)}`));
+  return list(
+    told
+      .map((u) => uncheckedText(u))
+      .map(({ what, why }) => `Not checked: ${escaped(`${what}, since ${why}`)}`),
+  );
 }
 
 /** A species, or a word before a thing. */

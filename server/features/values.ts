@@ -1,5 +1,6 @@
 /** Values as hovers tell them: in both systems, why there is none, and how a value was worked out from others. */
 import type { Expression, Thing } from "../../grammar/tree";
+import { causeText } from "../checks";
 import { lookUp, type Value } from "../plan";
 import {
   type Display,
@@ -80,7 +81,7 @@ export function whyNot(value: Value<unknown>): string {
   if (value.state === "known") return "";
   return value.cause.kind === "mistake"
     ? "not worked out: a mistake stands in the way"
-    : `not checked: ${escaped(value.cause.why)}`;
+    : `not checked: ${escaped(causeText(value.cause))}`;
 }
 
 /** `Length 12" (305 mm)`, or `Length: not checked: …`. */

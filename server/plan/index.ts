@@ -1,4 +1,5 @@
 /** What the text means: names, entries, expressions not yet worked out. */
 export * from "./load";
 export * from "./names";
+export * from "./says";
 export * from "./value";

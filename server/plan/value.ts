@@ -1,5 +1,6 @@
 /** Known, unknown and outside-the-table values, and places in files: what every later room passes around. */
 import type { Span } from "../../grammar/tree";
+import { type Says, type Slots, say } from "./says";
 
 /** A place in one of the plan's files. */
 export interface At extends Span {
@@ -16,7 +17,7 @@ export type CauseKind = "mistake" | "placing" | "later" | "unsaid";
 export interface Cause {
   readonly kind: CauseKind;
   /** Goes on "… was not checked because": "no price is given for #8 x 2\"". */
-  readonly why: string;
+  readonly why: Says;
 }
 
 export type Value<T> =
@@ -25,12 +26,13 @@ export type Value<T> =
   | { readonly state: "outside"; readonly range: string };
 
 export const known = <T>(value: T): Value<T> => ({ state: "known", value });
-export const unknown = (kind: CauseKind, why: string): Value<never> => ({
+/** `why` names a template of what was not looked at, which the slots fill. */
+export const unknown = (kind: CauseKind, why: string, slots?: Slots): Value<never> => ({
   state: "unknown",
-  cause: { kind, why },
+  cause: { kind, why: say(why, slots) },
 });
 export const outside = (range: string): Value<never> => ({ state: "outside", range });
-export const MISTAKE = unknown("mistake", "a mistake stands in the way");
+export const MISTAKE = unknown("mistake", "a mistake");
 
 /** The value, or undefined when there is none. */
 export const ifKnown = <T>(v: Value<T> | undefined): T | undefined =>

@@ -1,6 +1,6 @@
 /** What the shop wants to know before the first cut, and what the thing wants after the last: tools, bits, boards, weight, care. */
 import { ifKnown } from "../plan";
-import { documented } from "../trade";
+import { COMMON_PRACTICE, FROM_MEMORY } from "../trade";
 import { type Display, lengthText, quantityText } from "../units";
 import {
   aisleFacts,
@@ -32,9 +32,13 @@ export function shopOf(worked: Worked, words: SheetWords): Shop {
         width: width ? marked(width, display) : null,
       })),
     weight: own && own.approx > 0 ? { kg: own.approx, text: both(own, display) } : null,
-    care: careOf(worked, words.shop).map(({ text, source }) => ({ text, source: documented(source) })),
+    care: careOf(worked, words.shop).map(({ text, source }) => ({ text, source: documented(source, words) })),
   };
 }
+
+/** Where a sentence comes from; that somebody remembers it, or does it so, is left out. */
+export const documented = (source: string, { shop }: SheetWords): string =>
+  [COMMON_PRACTICE, FROM_MEMORY].some((plain) => shop.cite(plain) === source) ? "" : source;
 
 function toolRow(
   { name, for: uses, settings, have, instead }: ToolNeed,

@@ -105,18 +105,16 @@ export function squareRow(
 }
 
 /** Why there is no drawing, or which parts are not on it. */
-export function notDrawn({ parts, pieces, loaded }: Worked): SheetData["notChecked"] {
+export function notDrawn(
+  { parts, pieces, loaded }: Worked,
+  { plan: { undrawn } }: SheetWords,
+): SheetData["notChecked"] {
   const own = [...parts.values()].filter((p) => p.declared.at.file === loaded.files[0]!.file);
   if (own.length === 0) return [];
-  if (pieces.all.length === 0) {
-    const why =
-      pieces.lines.length > 0
-        ? "no `place` line could be worked out"
-        : "no `place` line says where a piece stands";
-    return [{ what: "a drawing", why }];
-  }
+  if (pieces.all.length === 0)
+    return [{ what: undrawn.all, why: pieces.lines.length > 0 ? undrawn.unknown : undrawn.unplaced }];
   const standing = new Set(pieces.all.map((p) => p.part));
   const missing = own.filter((p) => !standing.has(p.name)).map((p) => p.name);
   if (missing.length === 0) return [];
-  return [{ what: `${missing.join(", ")} on the drawing`, why: "it is not worked out where they stand" }];
+  return [{ what: undrawn.some(missing.join(", ")), why: undrawn.unknownPlaces }];
 }

@@ -1,14 +1,13 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
-import { type Judged, type Problem, problemText } from "../checks";
+import { type Judged, type Problem, problemText, uncheckedText } from "../checks";
 import { ifKnown } from "../plan";
-import { documented } from "../trade";
 import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
 import type { SheetData, SheetProblem } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
 import { finishRows, liningRows } from "./gather-coats";
 import { cutGroups } from "./gather-cuts";
-import { shopOf } from "./gather-shop";
+import { documented, shopOf } from "./gather-shop";
 import { jointRows, notDrawn, overallOf, pieceRows, squareRows } from "./gather-space";
 import { sittingRows, stepRows } from "./gather-steps";
 import { boxRows, fastenerRows, ringRows, shoppingOf } from "./gather-work";
@@ -32,7 +31,7 @@ export function gather(
   const place = placer(loaded.files, named);
   const main = loaded.files[0]!;
   const identities = identitiesOf(worked);
-  const message = (p: Problem): string => problemText(p.code, p, display);
+  const message = (p: Problem): string => problemText(p.code, p, display, words.messages);
   const problem = (p: Problem, accepted?: string): SheetProblem => ({
     code: p.code,
     class: p.class,
@@ -45,9 +44,12 @@ export function gather(
       text: quantityText(n.value, display),
       source: n.source,
     })),
-    related: p.related.map((r) => ({ message: problemText(p.code, r, display), place: place(r.at) })),
-    assumed: p.assumed.map((a) => problemText(p.code, a, display)),
-    cures: p.cures.map((c) => problemText(p.code, c, display)),
+    related: p.related.map((r) => ({
+      message: problemText(p.code, r, display, words.messages),
+      place: place(r.at),
+    })),
+    assumed: p.assumed.map((a) => problemText(p.code, a, display, words.messages)),
+    cures: p.cures.map((c) => problemText(p.code, c, display, words.messages)),
     ...(accepted !== undefined && { accepted }),
   });
   const shop = shopOf(worked, words);
@@ -67,8 +69,11 @@ export function gather(
     problems: judged.problems.map((p) => problem(p)),
     accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
     notChecked: [
-      ...notDrawn(worked),
-      ...worked.unchecked.map((u) => ({ what: u.what, why: u.why, ...(u.at && { place: place(u.at) }) })),
+      ...notDrawn(worked, words),
+      ...worked.unchecked.map((u) => ({
+        ...uncheckedText(u, words.messages),
+        ...(u.at && { place: place(u.at) }),
+      })),
     ],
     overall: overallOf(worked),
     pieces: pieceRows(worked, identities, place),
@@ -94,7 +99,7 @@ export function gather(
     sittings: sittingRows(worked, words),
     cautions: cautionsOf(worked, words.shop).map(({ text, source }) => ({
       text,
-      source: documented(source),
+      source: documented(source, words),
     })),
   };
 }

@@ -1,6 +1,17 @@
 /** The blocks of a sheet as HTML. */
 import type { Drawing } from "./display";
-import type { Block, Figure, Group, Item, Links, List, Progress, WriterWords } from "./document";
+import type {
+  Block,
+  Figure,
+  Group,
+  Item,
+  Links,
+  List,
+  Progress,
+  Terms,
+  Words,
+  WriterWords,
+} from "./document";
 import { tableHtml } from "./html-table";
 import { ticksHtml, wordsHtml } from "./html-words";
 import { type Child, element, type Markup } from "./markup";
@@ -18,8 +29,13 @@ export function blockHtml(block: Block, words: WriterWords): Child {
       return element(
         "dl",
         { class: block.light ? "light" : block.columns && "columns" },
-        block.rows.map(({ label, words }) =>
-          element("div", {}, element("dt", {}, label), element("dd", {}, wordsHtml(words))),
+        together(block.rows).map(({ label, all }) =>
+          element(
+            "div",
+            {},
+            element("dt", {}, label),
+            all.map((words) => element("dd", {}, wordsHtml(words))),
+          ),
         ),
       );
     case "list":
@@ -35,6 +51,19 @@ export function blockHtml(block: Block, words: WriterWords): Child {
     case "progress":
       return progressHtml(block);
   }
+}
+
+/** What stands under a label with those after it that have none of their own. */
+function together(
+  rows: Terms["rows"],
+): readonly { readonly label: string; readonly all: readonly Words[] }[] {
+  const groups: { label: string; all: Words[] }[] = [];
+  for (const { label, words } of rows) {
+    const last = groups.at(-1);
+    if (label === "" && last) last.all.push(words);
+    else groups.push({ label, all: [words] });
+  }
+  return groups;
 }
 
 function listHtml({ style, columns, items }: List, words: WriterWords): Markup {

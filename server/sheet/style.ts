@@ -20,13 +20,12 @@ export const SHEET_STYLE = `
 .sheet .blank { display: inline-block; width: 30mm; height: 1.1em; border-bottom: 0.22mm solid #000; vertical-align: bottom; }
 
 .sheet dl { margin: 0 0 2mm; }
-.sheet dl div { display: flex; gap: 3mm; padding: 0.5mm 0; }
-.sheet dt { flex: 0 0 42mm; }
-.sheet dd { margin: 0; font-weight: bold; }
+.sheet dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 3mm; padding: 0.5mm 0; }
+.sheet dd { grid-column: 2; margin: 0; font-weight: bold; }
 .sheet .light dd { font-weight: normal; }
-.sheet .light dt { flex-basis: 30mm; }
+.sheet .light div { grid-template-columns: 30mm 1fr; }
 .sheet dl.columns, .sheet ul.columns { columns: 2 70mm; column-gap: 8mm; }
-.sheet dl.columns dt { flex-basis: 26mm; }
+.sheet dl.columns div { grid-template-columns: 26mm 1fr; }
 
 .sheet .below { list-style: none; padding: 0; margin: 0; }
 .sheet .below li { margin: 0; }
@@ -100,7 +99,7 @@ export const SHEET_STYLE = `
   .sheet h1 { font-size: 20pt; }
   .sheet .leads > li { padding-left: 0; }
   .sheet .leads .lead { float: none; margin-left: 0; }
-  .sheet dt, .sheet dl.columns dt { flex-basis: 26mm; }
+  .sheet dl div, .sheet .light div, .sheet dl.columns div { grid-template-columns: 26mm 1fr; }
   .sheet .beside { float: none; margin: 2mm 0; max-width: none; }
   .sheet figure:not(.to-scale):not(.beside) .drawing { max-width: none; zoom: 0.76; }
   .sheet .tick-box input { width: 9mm; height: 9mm; }
@@ -147,4 +146,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-anJWpJB0ouYH+Sn66ZTyMJeexx4zQUuzAGtzk3I1M6Q=";
+export const SHEET_STYLE_HASH = "sha256-eMw24AwPkufSXhsg0um5VEaIpyRUf4IYcPaBV9Fs9RM=";

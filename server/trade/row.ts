@@ -50,10 +50,6 @@ export const cite = (source: Source): string => `${named(source)}${standing(sour
 export const briefly = (cited: string): string =>
   cited.replace(/ \(as reproduced by (?:[^()]|\([^()]*\))*\)/, "");
 
-/** The same for a sentence that stands by itself: that somebody remembers it, or does it so, is left out. */
-export const documented = (cited: string): string =>
-  cited === COMMON_PRACTICE.document || cited === FROM_MEMORY.document ? "" : briefly(cited);
-
 function named({ document, edition, table }: Source): string {
   return `${document}${edition === undefined ? "" : ` ${edition}`}${table === undefined ? "" : `, ${table}`}`;
 }

@@ -178,8 +178,7 @@ function volumeOf(
   level: Level | undefined,
   worker: Worker,
 ): Value<Quantity> {
-  if (!inside)
-    return unknown("placing", "its inside follows from its walls, and these do not stand on all four sides");
+  if (!inside) return unknown("placing", "inside from walls");
   const { wide, deep, high } = inside;
   if (!wide || !deep || !high) {
     if (declared.entry.clauses.some((c) => c.kind === "broken") || allSaid(declared)) return MISTAKE;
@@ -271,11 +270,11 @@ function fillWeightOf(
   wetness: Wetness,
   hasFill: boolean,
 ): Value<Quantity> {
-  if (!hasFill) return unknown("unsaid", "the plan does not say what fills it");
+  if (!hasFill) return unknown("unsaid", "unsaid fill");
   if (!info) return MISTAKE;
   if (volume.state !== "known") return volume;
   const per = info.density[wetness];
-  if (!per) return unknown("unsaid", `no ${wetness} weight of ${info.name} is known`);
+  if (!per) return unknown("unsaid", `no ${wetness} weight`, { name: info.name });
   const kg = fillWeight(volume.value.approx / 1e9, per.approx * 1e9);
   return kg === undefined ? MISTAKE : known(roughly(WEIGHT, kg));
 }
@@ -296,8 +295,7 @@ function namedParts(
 }
 
 function weightOfParts(names: readonly string[], parts: ReadonlyMap<string, Part>): Value<Quantity> {
-  if (names.length === 0)
-    return unknown("unsaid", "the plan names neither its walls and bottom nor what it weighs empty");
+  if (names.length === 0) return unknown("unsaid", "unsaid empty weight");
   let kg = 0;
   for (const name of new Set(names)) {
     const part = parts.get(name);
@@ -335,7 +333,7 @@ function pressureOf(
   outline: Box["outline"],
 ): Value<Quantity> {
   if (fillWeight.state !== "known") return fillWeight;
-  if (!outline) return unknown("placing", "its outline follows from where its parts stand");
+  if (!outline) return unknown("placing", "outline from parts");
   const kg = fillWeight.value.approx + (ifKnown(own)?.approx ?? 0);
   const pressure = outlinePressure(kg, outline.wide.approx, outline.deep.approx);
   return pressure ? known(roughly(PRESSURE, pressure.kgfPerM2 / 1e6)) : MISTAKE;

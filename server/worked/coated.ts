@@ -81,8 +81,8 @@ function coatedAs(thing: Thing, declared: Declared, input: CoatedIn): Value<Coat
   if (own.length > 0) return known({ pieces: own, loose: [] });
   const words = wordsOf(thing);
   return chosen({ ...thing, where: [] }, space, scope).length > 0
-    ? unknown("unsaid", `“${words}” chooses none of the pieces that stand there`)
-    : unknown("placing", `which “${words}” are follows from where they stand, and no line places them`);
+    ? unknown("unsaid", "chooses none", { words })
+    : unknown("placing", "chosen by place", { words });
 }
 
 /** How many pieces of a thing stand nowhere, by their parts. */
@@ -99,7 +99,7 @@ function looseOf(declared: Declared, names: readonly string[], input: CoatedIn):
   }
   if (space.named.has(declared.name)) return known([]);
   if (declared.kind === "assembly")
-    return unknown("placing", `${declared.name} is placed nowhere, so nothing says how many pieces it takes`);
+    return unknown("placing", "assembly placed nowhere", { name: declared.name });
   const ring = rings.find((r) => r.name === declared.name);
   const members = new Map<string, number>();
   for (const { part, count } of ring?.members ?? []) members.set(part, (members.get(part) ?? 0) + count);

@@ -16,12 +16,8 @@ export function drainsOf({ boxes, evaluate }: Worked): Drains[] {
     const clause = box.declared.entry.clauses.find((c) => c.kind === "drains");
     if (clause?.kind !== "drains" || clause.how !== "holes") return [];
     const { file } = box.declared.at;
-    const count = clause.count
-      ? evaluate(clause.count, file)
-      : unknown("unsaid", "the plan does not say how many");
-    const bore = clause.size
-      ? evaluate(clause.size, file)
-      : unknown("unsaid", "the plan does not say how wide");
+    const count = clause.count ? evaluate(clause.count, file) : unknown("unsaid", "unsaid how many");
+    const bore = clause.size ? evaluate(clause.size, file) : unknown("unsaid", "unsaid how wide");
     return [
       {
         box,

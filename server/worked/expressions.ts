@@ -13,6 +13,8 @@ import {
   mayBeDeclared,
   nearNames,
   type Scope,
+  say,
+  type Told,
   type Value,
 } from "../plan";
 import {
@@ -48,7 +50,7 @@ export type PropertyFinder = (thing: Thing, property: string, at: At) => Value<Q
 export class Worker {
   readonly faults: Fault[] = [];
   private readonly done = new Map<string, Value<unknown>>();
-  private readonly underWay: { key: string; name: string; at: At }[] = [];
+  private readonly underWay: { key: string; name: Told; at: At }[] = [];
 
   constructor(
     readonly scope: Scope,
@@ -65,7 +67,7 @@ export class Worker {
   }
 
   /** Works `run` out once under that key. `name` and `at` tell where it stands, should it lead round to itself. */
-  once<T>(key: string, name: string, at: At, run: () => Value<T>): Value<T> {
+  once<T>(key: string, name: Told, at: At, run: () => Value<T>): Value<T> {
     const before = this.done.get(key);
     // A key is only ever asked for by one function, with one kind of value.
     if (before) return before as Value<T>;
@@ -106,7 +108,7 @@ export class Worker {
   }
 
   /** An expression that must be of one kind; `what` names it in the complaint: "a length". */
-  expect(e: Expression, file: string, wanted: Dimension, what: string): Value<Quantity> {
+  expect(e: Expression, file: string, wanted: Dimension, what: Told): Value<Quantity> {
     const value = this.evaluate(e, file);
     if (value.state !== "known" || sameDimension(value.value.dim, wanted)) return value;
     const zero = isNumber(value.value.dim) && value.value.approx === 0;
@@ -125,12 +127,12 @@ export class Worker {
   }
 
   /** A length more than nothing. */
-  positiveLength(e: Expression, file: string, what: string): Value<Quantity> {
+  positiveLength(e: Expression, file: string, what: Told): Value<Quantity> {
     return this.positive(this.expect(e, file, LENGTH, what), e, file, what);
   }
 
   /** A whole number from 1 to `most`. */
-  wholeNumber(e: Expression, file: string, what: string, most: number): Value<number> {
+  wholeNumber(e: Expression, file: string, what: Told, most: number): Value<number> {
     const value = this.expect(e, file, NUMBER, what);
     if (value.state !== "known") return value;
     const at = { file, start: e.start, end: e.end };
@@ -153,7 +155,7 @@ export class Worker {
   }
 
   /** The same value if it is more than nothing; else a fault at its expression. */
-  positive(value: Value<Quantity>, e: Expression, file: string, what: string): Value<Quantity> {
+  positive(value: Value<Quantity>, e: Expression, file: string, what: Told): Value<Quantity> {
     if (value.state !== "known" || value.value.approx > 0) return value;
     const at = { file, start: e.start, end: e.end };
     const why = value.value.approx === 0 ? "nothing" : "less than nothing";
@@ -211,7 +213,7 @@ export class Worker {
       at,
       name: e.property.text,
       near,
-      wants: `something that ${e.of.name.text} has`,
+      wants: say("something of", { name: e.of.name.text }),
       fixed: true,
     });
   }

@@ -1,7 +1,7 @@
 /** What went wrong while working a plan out, as typed facts. The checks turn them into problems; nothing here is text for a builder. */
 
 import type { Comparison } from "../../grammar/tree";
-import type { At, DeclaredKind } from "../plan";
+import type { At, DeclaredKind, Says, Told } from "../plan";
 import type { Dimension, Quantity } from "../units";
 
 export type Fault =
@@ -23,7 +23,7 @@ export type Fault =
   | {
       readonly kind: "wanted";
       readonly at: At;
-      readonly what: string;
+      readonly what: Told;
       readonly wanted: Dimension;
       readonly found: Quantity;
       readonly text: string;
@@ -33,14 +33,15 @@ export type Fault =
   | {
       readonly kind: "circle";
       readonly at: At;
-      readonly path: readonly { readonly name: string; readonly at: At }[];
+      /** Names of the plan, or what is asked: where something stands. */
+      readonly path: readonly { readonly name: Told; readonly at: At }[];
     }
   /** No such value: division by zero, a length of nothing … `what` names it, `found` is what came out. */
   | {
       readonly kind: "impossible";
       readonly at: At;
       readonly why: Impossible;
-      readonly what: string;
+      readonly what: Told;
       readonly found?: Quantity;
       /** What `found` may be at most. */
       readonly most?: Quantity;
@@ -50,7 +51,7 @@ export type Fault =
       readonly at: At;
       readonly name: string;
       readonly near: readonly string[];
-      readonly wants: string;
+      readonly wants: Told;
       /** It is looked up in a table and not among the names of the plan. */
       readonly fixed?: true;
     }
@@ -59,7 +60,7 @@ export type Fault =
       readonly at: At;
       readonly name: string;
       readonly found: DeclaredKind;
-      readonly wants: string;
+      readonly wants: Told;
     }
   | {
       readonly kind: "unknown-section";
@@ -77,7 +78,7 @@ export type Fault =
   | {
       readonly kind: "too-many";
       readonly at: At;
-      readonly what: string;
+      readonly what: Told;
       readonly found: number;
       readonly limit: number;
     }
@@ -184,9 +185,9 @@ export type Impossible =
   | "lean"
   | "wide face";
 
-/** Something that was not looked at, and why. */
+/** Something that was not looked at, and why; `uncheckedText` of the checks writes it. */
 export interface Unchecked {
-  readonly what: string;
-  readonly why: string;
+  readonly what: Says;
+  readonly why: Says;
   readonly at?: At;
 }

@@ -84,9 +84,7 @@ function workFinish(declared: Declared, worker: Worker): Finish {
   const usual = usualRow(name);
   const broken = entry.clauses.some((c) => c.kind === "broken");
   const typed = clause && map(coverageOf(clause, file, worker), (q): Coverage => ({ least: q, most: q }));
-  const unsaid = broken
-    ? MISTAKE
-    : unknown("unsaid", `neither the plan nor the shop says how far ${name} goes`);
+  const unsaid = broken ? MISTAKE : unknown("unsaid", "unsaid how far it goes", { name });
   const covers = typed ?? (usual && !broken ? known(usual.covers) : unsaid);
   const taken = !typed && usual && !broken ? usual : undefined;
   const dries = read.quantity("dries", TIME, "a time, like 12 h,");

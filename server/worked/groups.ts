@@ -1,6 +1,6 @@
 /** From the things a line names to the parts they mean: a ring or a box stands for its parts. */
 import type { Thing } from "../../grammar/tree";
-import { type Declared, type DeclaredKind, lookUp, nearNames, type Scope } from "../plan";
+import { type Declared, type DeclaredKind, lookUp, nearNames, type Scope, type Told } from "../plan";
 import type { Worker } from "./expressions";
 
 const KIND_WORDS: Readonly<Record<DeclaredKind, string>> = {
@@ -23,7 +23,7 @@ export function declaredThing(
   thing: Thing,
   file: string,
   kinds: readonly DeclaredKind[],
-  wants: string,
+  wants: Told,
   scope: Scope,
   worker: Worker,
 ): Declared | undefined {

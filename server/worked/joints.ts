@@ -275,8 +275,7 @@ function countAndWhere(
     const crossings = worker.wholeNumber(place.count, file, "how many crossings", MOST_SCREWS);
     return { count: times(crossings), where: "crossings", crossings: ifKnown(crossings) };
   }
-  const why = "where pieces cross follows from where they stand, and they are placed nowhere";
-  return { count: times(unknown("placing", why)), where: place ? "each crossing" : "unsaid" };
+  return { count: times(unknown("placing", "crossings unknown")), where: place ? "each crossing" : "unsaid" };
 }
 
 function sumOver(

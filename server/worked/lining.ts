@@ -10,6 +10,7 @@ import {
   MISTAKE,
   map,
   type Scope,
+  type Told,
   unknown,
   type Value,
 } from "../plan";
@@ -92,12 +93,12 @@ function workLine(entry: LiningWork["entry"], file: string, input: LineInput): L
   const { worker, rolls, boxes, scope, drainage } = input;
   const read = new Reader(worker, file, entry.clauses);
   const roll = rolls.find((r) => r.name === entry.with.text);
-  const said = (kind: "fold" | "overlap"): Value<Quantity> | undefined => {
-    const length = read.length(kind, `the ${kind}`);
+  const said = (kind: "fold" | "overlap", what: Told): Value<Quantity> | undefined => {
+    const length = read.length(kind, what);
     if (length) return known(length);
     return entry.clauses.some((c) => c.kind === kind || c.kind === "broken") ? MISTAKE : undefined;
   };
-  const [fold, overlap] = [said("fold"), said("overlap")];
+  const [fold, overlap] = [said("fold", "the fold"), said("overlap", "the overlap")];
   const folded = fold ?? known(inches(linerFold));
   return entry.things.map((thing) => {
     const declared = lookUp(scope, thing.name.text);
@@ -135,8 +136,7 @@ function sized(
     return chain(roll.width, (width) =>
       chain(overlap ?? known(roll.overlap.value), (o) => {
         const found = linerCuts(s, width, o);
-        const why = `${roll.name} is too narrow for strips that lie over each other so far`;
-        return found ? known(found) : unknown("unsaid", why);
+        return found ? known(found) : unknown("unsaid", "roll too narrow", { name: roll.name });
       }),
     );
   });

@@ -1,6 +1,17 @@
 /** The parts of a plan: how many pieces, how long, how their ends are cut, and the identity of every piece. */
 import type { Clause } from "../../grammar/tree";
-import { type At, chain, type Declared, ifKnown, known, MISTAKE, map, unknown, type Value } from "../plan";
+import {
+  type At,
+  chain,
+  type Declared,
+  ifKnown,
+  known,
+  MISTAKE,
+  map,
+  say,
+  unknown,
+  type Value,
+} from "../plan";
 import { type CutBoard, lengths } from "../solid/ends";
 import { woodWeight } from "../strength/weight";
 import { ANGLE, exactly, fraction, LENGTH, type Quantity, roughly, WEIGHT } from "../units";
@@ -87,7 +98,7 @@ export class Shapes {
     const before = this.done.get(name);
     if (before) return before;
     // Its cuts may ask where things stand, and that may ask for its cuts.
-    const worked = this.worker.once(`shape ${name}`, `how ${name} is cut`, at, () =>
+    const worked = this.worker.once(`shape ${name}`, say("how cut", { name }), at, () =>
       known(this.work(declared)),
     );
     const shape = ifKnown(worked) ?? lost(declared);
@@ -218,7 +229,7 @@ export function workPart(declared: Declared, worker: Worker, shape: Shape, asked
   const read = new Reader(worker, file, entry.clauses);
   const stated =
     entry.count &&
-    ifKnown(worker.wholeNumber(entry.count, file, `how many of ${declared.name}`, MOST_PIECES));
+    ifKnown(worker.wholeNumber(entry.count, file, say("how many of", { name: declared.name }), MOST_PIECES));
   const hands = handsOf(read, worker, file);
   const count: Value<number> =
     stated !== undefined ? known(stated) : entry.count ? MISTAKE : (asked?.count ?? NOT_COUNTED);
@@ -247,28 +258,28 @@ export function workPart(declared: Declared, worker: Worker, shape: Shape, asked
   };
 }
 
-const NOT_COUNTED = unknown("placing", "neither its line nor a place says how many");
+const NOT_COUNTED = unknown("placing", "not counted");
 
 /** A part's own length as written, worked out once. */
 export function partLength(declared: Declared, worker: Worker): Value<Quantity> {
-  const { entry, at } = declared;
+  const { entry, at, name } = declared;
   const clause = entry.clauses.find((c): c is Clause & { kind: "length" } => c.kind === "length");
-  return worker.once(`length ${declared.name}`, `length of ${declared.name}`, at, () => {
-    if (clause) return worker.positiveLength(clause.value, at.file, `the length of ${declared.name}`);
+  return worker.once(`length ${name}`, `length of ${name}`, at, () => {
+    if (clause) return worker.positiveLength(clause.value, at.file, say("the length of", { name }));
     if (entry.clauses.some((c) => c.kind === "broken")) return MISTAKE;
-    return worker.fault({ kind: "size-missing", at, name: declared.name, what: "length" });
+    return worker.fault({ kind: "size-missing", at, name, what: "length" });
   });
 }
 
 /** A part's own width: ripped, or its board's; a piece of a sheet must say. */
 function partWidth(declared: Declared, worker: Worker, material: Material | undefined): Value<Quantity> {
-  const { entry, at } = declared;
+  const { entry, at, name } = declared;
   const clause = entry.clauses.find((c): c is Clause & { kind: "width" } => c.kind === "width");
-  return worker.once(`width ${declared.name}`, `width of ${declared.name}`, at, () => {
-    if (clause) return worker.positiveLength(clause.value, at.file, `the width of ${declared.name}`);
+  return worker.once(`width ${name}`, `width of ${name}`, at, () => {
+    if (clause) return worker.positiveLength(clause.value, at.file, say("the width of", { name }));
     if (!material) return MISTAKE;
     if (material.width) return material.width;
-    return worker.fault({ kind: "size-missing", at, name: declared.name, what: "width" });
+    return worker.fault({ kind: "size-missing", at, name, what: "width" });
   });
 }
 
@@ -380,7 +391,7 @@ function handsOf(read: Reader, worker: Worker, file: string): Part["hands"] {
 function weigh(cut: Value<CutBoard>, material: Material | undefined): Value<Quantity> {
   const density = material?.wood.density;
   if (!density)
-    return material ? unknown("unsaid", `no table gives the weight of ${material.wood.title}`) : MISTAKE;
+    return material ? unknown("unsaid", "no weight of wood", { wood: material.wood.title }) : MISTAKE;
   return chain(cut, (board) => {
     const kg = woodWeight(board.volume, density);
     return kg === undefined ? MISTAKE : known(roughly(WEIGHT, kg));

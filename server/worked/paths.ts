@@ -30,7 +30,5 @@ export function drive(size: Size, angle: Quantity, layers: readonly Layer[]): Va
     angleOffSquare: angle.approx,
     layers: layers.map((l) => ({ id: l.part, depth: l.depth.approx })),
   });
-  return result.kind === "driven"
-    ? known(result)
-    : unknown("mistake", "the screw cannot be driven like that");
+  return result.kind === "driven" ? known(result) : unknown("mistake", "screw cannot be driven");
 }

@@ -106,7 +106,7 @@ function ofPart(
   const stated = entry.count;
   if (!stated) {
     const placed = placing.counts.of(declared, placing.plan);
-    return placed ? map(placed, count) : unknown("placing", `${declared.name} is placed nowhere`);
+    return placed ? map(placed, count) : unknown("placing", "placed nowhere", { name: declared.name });
   }
   return worker.once(`count ${declared.name}`, `count of ${declared.name}`, at, () => {
     const value = worker.evaluate(stated, at.file);

@@ -54,8 +54,7 @@ const undeclared = (name: string): Roll => ({
   ...kindOf(name),
 });
 
-const widthUnsaid = (name: string): Value<never> =>
-  unknown("unsaid", `neither the plan nor the shop says how wide ${name} is`);
+const widthUnsaid = (name: string): Value<never> => unknown("unsaid", "unsaid roll width", { name });
 
 /** Words in the name of what lets water through. */
 const OPEN = /fabric|felt|fleece|mesh|cloth|burlap|hessian|netting|screen/;

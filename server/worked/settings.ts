@@ -1,6 +1,6 @@
 /** What holds for the whole plan: units, place, limits, money, tools; with what was taken for granted. */
 import type { Clause, Entry, Expression } from "../../grammar/tree";
-import { type At, ifKnown, type Loaded } from "../plan";
+import { type At, ifKnown, type Loaded, type Told } from "../plan";
 import type { LumberStandard } from "../trade";
 import {
   ANGLE,
@@ -91,7 +91,7 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
   const make = read.clause("make");
   const language = read.clause("language");
   const spare = read.clause("spare");
-  const whole = (e: Expression, what: string, most: number) =>
+  const whole = (e: Expression, what: Told, most: number) =>
     ifKnown(worker.wholeNumber(e, main.file, what, most));
   const spareCount = spare && whole(spare.count, "the number of spares", 1000);
   const sparePer = spare && whole(spare.per, "the number that one spare is for", 100_000);
@@ -188,7 +188,7 @@ export class Reader {
   quantity(
     kind: "tax" | "weighs" | "dries" | "wait" | "takes",
     wanted: Dimension,
-    what: string,
+    what: Told,
   ): Quantity | undefined {
     const clause = this.clause(kind);
     return clause && ifKnown(this.worker.expect(clause.value, this.file, wanted, what));
@@ -196,13 +196,13 @@ export class Reader {
 
   length(
     kind: "kerf" | "end trim" | "width" | "thickness" | "thread" | "pilot" | "clearance" | "fold" | "overlap",
-    what: string,
+    what: Told,
   ): Quantity | undefined {
     const clause = this.clause(kind);
     return clause && ifKnown(this.worker.positiveLength(clause.value, this.file, what));
   }
 
-  limit(kind: "floor limit" | "foot limit", wanted: Dimension, what: string): Limit | undefined {
+  limit(kind: "floor limit" | "foot limit", wanted: Dimension, what: Told): Limit | undefined {
     const clause = this.clause(kind);
     const value = clause && ifKnown(this.worker.expect(clause.value, this.file, wanted, what));
     return clause && value ? { value, by: clause.by?.text ?? "", at: this.at(clause) } : undefined;

@@ -124,7 +124,7 @@ function oneOf(material: Material, length: Quantity, wide: Quantity | undefined)
   const width = material.kind === "board" ? material.width : known(wide ?? length);
   if (thickness.state !== "known") return thickness;
   if (width?.state !== "known") return width ?? MISTAKE;
-  if (!wood.density) return unknown("unsaid", `no table gives the weight of ${wood.title}`);
+  if (!wood.density) return unknown("unsaid", "no weight of wood", { wood: wood.title });
   const kg = woodWeight(length.approx * width.value.approx * thickness.value.approx, wood.density);
   return kg === undefined ? MISTAKE : known(roughly(WEIGHT, kg));
 }

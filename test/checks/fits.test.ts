@@ -1,9 +1,10 @@
 /** When problems of placed solids are raised, and when they are left alone. */
 import { describe, expect, test } from "vitest";
+import { uncheckedText } from "../../server/checks";
 import { run } from "./plans";
 
 const found = (text: string): string[] => [...new Set(run(text).problems.map((p) => p.code))].sort();
-const unchecked = (text: string): string[] => run(text).worked.unchecked.map((u) => u.what);
+const unchecked = (text: string): string[] => run(text).worked.unchecked.map((u) => uncheckedText(u).what);
 
 const RAIL = 'part rail of 2x4, length 30"\nplace rail across, flat, on floor, 0 from left, 0 from front\n';
 const block = (where: string): string =>

@@ -4,7 +4,7 @@ import { ifKnown, type Value } from "../../server/plan";
 import type { Quantity } from "../../server/units";
 import type { CoatWork } from "../../server/worked";
 import { evaluated } from "../placing/plans";
-import { allProblems, sample } from "./plans";
+import { allProblems, notChecked, sample } from "./plans";
 
 const SQIN = 25.4 ** 2;
 const sqin = (q: Quantity | undefined): number => Number((q!.approx / SQIN).toFixed(6));
@@ -98,7 +98,7 @@ place leg upright, wide face front, on floor, at each corner of 20" x 20"\n`;
   test("words that choose nothing are told as not checked", () => {
     const { worked } = evaluated(`${OIL}${LEGS}coat middle front leg with oil`);
     expect(worked.coats[0]!.exposed.state).toBe("unknown");
-    expect(worked.unchecked.map((u) => u.why)).toContain(
+    expect(notChecked(worked).map((u) => u.why)).toContain(
       "“middle front leg” chooses none of the pieces that stand there",
     );
   });
@@ -182,14 +182,14 @@ describe("what is not known", () => {
     ],
   ])("%s has its cause on the not-checked list", (_, text, why) => {
     const { worked } = evaluated(OIL + text);
-    const told = worked.unchecked.filter((u) => u.what.startsWith("how much there is to finish"));
+    const told = notChecked(worked).filter((u) => u.what.startsWith("how much there is to finish"));
     expect(told.map((u) => u.why)).toEqual([expect.stringContaining(why)]);
   });
 
   test("how far it goes, where nothing says it", () => {
     const { worked } = evaluated('finish brew, 2 coats\npart a 1 of 2x4, length 10"\ncoat a with brew');
     expect(worked.coats[0]!.exposed.state).toBe("known");
-    expect(worked.unchecked.map((u) => `${u.what}: ${u.why}`)).toContain(
+    expect(notChecked(worked).map((u) => `${u.what}: ${u.why}`)).toContain(
       "how much brew a takes: neither the plan nor the shop says how far brew goes",
     );
     expect(worked.shopping.rows.filter((r) => r.aisle === "finish")).toEqual([]);
@@ -206,7 +206,7 @@ describe("what is not known", () => {
   ])("a mistake is told once, and nothing of it is listed: %s", (text, codes) => {
     const plan = allProblems(text);
     expect(plan.codes.filter((c) => c !== "never-used")).toEqual(codes);
-    expect(plan.unchecked.filter((u) => /takes|to finish/.test(u.what))).toEqual([]);
+    expect(notChecked(plan).filter((u) => /takes|to finish/.test(u.what))).toEqual([]);
   });
 });
 
@@ -292,8 +292,8 @@ describe("the samples whole", () => {
   test.each(["salad-trough", "post-stand", "school-gate", "slope-planter", "tree-seat"])(
     "%s leaves neither finish nor liner unchecked",
     (name) => {
-      const { unchecked } = sample(`${name}.sawbuck`);
-      expect(unchecked.filter((u) => /finish|liner|to buy for/.test(u.what))).toEqual([]);
+      const told = notChecked(sample(`${name}.sawbuck`));
+      expect(told.filter((u) => /finish|liner|to buy for/.test(u.what))).toEqual([]);
     },
   );
 });

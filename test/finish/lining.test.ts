@@ -5,7 +5,7 @@ import { ifKnown } from "../../server/plan";
 import { SIXTEENTHS } from "../../server/units";
 import type { LinerSheet, LiningWork, Worked } from "../../server/worked";
 import { evaluated, inch } from "../placing/plans";
-import { allProblems, sample } from "./plans";
+import { allProblems, notChecked, sample } from "./plans";
 
 const ROLL = "roll rubber-liner, width 6', price $2.10 per foot\n";
 const TUB = 'box tub, inside 40" x 16" x 10", filled with potting-mix to 3" below rim\n';
@@ -218,8 +218,8 @@ describe("what is bought off the roll", () => {
 
 describe("what is not known", () => {
   const listed = (text: string): string[] =>
-    worked(text)
-      .unchecked.filter((u) => /liner|to buy for/.test(u.what))
+    notChecked(worked(text))
+      .filter((u) => /liner|to buy for/.test(u.what))
       .map((u) => `${u.what}: ${u.why}`);
 
   test("the width of a roll, of a usual liner too", () => {
@@ -251,6 +251,6 @@ describe("what is not known", () => {
   ])("a mistake is told once, and nothing of it is listed: %s", (text, codes) => {
     const plan = allProblems(text);
     expect(plan.codes).toEqual(codes);
-    expect(plan.unchecked.filter((u) => /liner|to buy for/.test(u.what))).toEqual([]);
+    expect(notChecked(plan).filter((u) => /liner|to buy for/.test(u.what))).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 /** Samples and small plans for the tests of finish and liner. */
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { uncheckedText } from "../../server/checks";
 import { load } from "../../server/plan";
 import { evaluate } from "../../server/service";
 import { type Unchecked, type Worked, work } from "../../server/worked";
@@ -14,6 +15,10 @@ export const sample = (name: string): Worked =>
       text: readFileSync(resolve(SAMPLES, path), "utf8"),
     })),
   );
+
+/** The not-checked list in words. */
+export const notChecked = ({ unchecked }: Pick<Worked, "unchecked">) =>
+  unchecked.map((u) => uncheckedText(u));
 
 /** The codes of a plan's problems, each once, and its not-checked list. */
 export function allProblems(text: string): {

@@ -17,6 +17,15 @@ const DRAINS: Readonly<Record<NonNullable<Box["drains"]>, string>> = {
 export const ENGLISH_PLAN = {
   untitled: "Untitled plan",
 
+  /** What is not on the drawing, and why. */
+  undrawn: {
+    all: "a drawing",
+    unplaced: "no `place` line says where a piece stands",
+    unknown: "no `place` line could be worked out",
+    some: (parts: string) => `${parts} on the drawing`,
+    unknownPlaces: "it is not worked out where they stand",
+  },
+
   facts: {
     writtenBy: "Written by",
     licence: "Licence",

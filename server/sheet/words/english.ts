@@ -9,13 +9,14 @@ import { ENGLISH_WOOD } from "./english-wood";
 /** On the sheet sources are cited without who reproduced them. */
 const SHOP: ShopWords = { ...SHOP_ENGLISH, cite: (source: Source) => briefly(cite(source)) };
 
+import type { Language } from "../../checks";
 import { ENGLISH_WORK } from "./english-work";
 
 export const ENGLISH = {
   tag: "en",
   work: ENGLISH_WORK,
-  /** The language of problems and of what was not looked at: their words are not in this catalog. */
-  messages: "en",
+  /** The language in which the checks tell problems and what was not looked at: their words are not in this catalog. */
+  messages: "en" as Language,
   numbers: ENGLISH_NUMBERS,
   plan: ENGLISH_PLAN,
   wood: ENGLISH_WOOD,

@@ -25,6 +25,14 @@ const KERF_FROM = { plan: "(selon le plan)", tools: "(selon les outils)", assume
 export const FRENCH_PLAN: SheetWords["plan"] = {
   untitled: "Plan sans titre",
 
+  undrawn: {
+    all: "un dessin",
+    unplaced: fr`aucune ligne \`place\` ne dit où se tient une pièce`,
+    unknown: fr`aucune ligne \`place\` n'a pu être calculée`,
+    some: (parts) => `${parts} sur le dessin`,
+    unknownPlaces: fr`leur place n'est pas calculée`,
+  },
+
   facts: {
     writtenBy: "Auteur",
     licence: "Licence",

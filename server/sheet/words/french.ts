@@ -10,7 +10,7 @@ import { FRENCH_WORK } from "./french-work";
 
 export const FRENCH: SheetWords = {
   tag: "fr",
-  messages: "en",
+  messages: "fr",
   numbers: FRENCH_NUMBERS,
   work: FRENCH_WORK,
   plan: FRENCH_PLAN,

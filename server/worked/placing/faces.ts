@@ -49,7 +49,7 @@ function alone(placing: Placing, thing: Thing, axis: Axis, context: Context): Va
   if (lines.length !== 1 || !line?.block || !isSingle(line, axis)) return undefined;
   if (line.subject.name === declared.name) return line.block.size(axis);
   return chain(reach(line.block.inside(declared.name), axis), (r) =>
-    r ? known(sizeOf(r)) : unknown("placing", ""),
+    r ? known(sizeOf(r)) : unknown("placing", "it is placed nowhere"),
   );
 }
 
@@ -62,7 +62,7 @@ const isSingle = ({ entry, patterns }: Placement, axis: Axis): boolean =>
 function here(placing: Placing, thing: Thing, axis: Axis, context: Context): Value<Stretch> {
   const declared = lookUp(placing.input.scope, thing.name.text);
   const nowhere = declared && placing.groupOf(declared, context).length === 0;
-  if (nowhere) return unknown("placing", `${declared.name} is placed nowhere`);
+  if (nowhere) return unknown("placing", "placed nowhere", { name: declared.name });
   return placing.reachOf(thing, axis, context);
 }
 
@@ -88,7 +88,7 @@ export function insideOf(placing: Placing, box: Declared, axis: Axis): Value<Str
         : [],
     );
   const walls = named("walls");
-  if (walls.length === 0) return unknown("placing", `the walls of ${box.name} are placed nowhere`);
+  if (walls.length === 0) return unknown("placing", "walls placed nowhere", { box: box.name });
   if (axis === 2) {
     const floor = named("floor");
     return chain(reachSure(walls, 2), (w) =>
@@ -98,8 +98,7 @@ export function insideOf(placing: Placing, box: Declared, axis: Axis): Value<Str
     );
   }
   const across = walls.filter((w) => w.thin(axis));
-  if (across.length === 0)
-    return unknown("placing", `no wall of ${box.name} stands square to that direction`);
+  if (across.length === 0) return unknown("placing", "no wall square", { box: box.name });
   return chain(reachSure(across, axis), (all) => {
     const lows: Quantity[] = [];
     const highs: Quantity[] = [];
@@ -113,7 +112,7 @@ export function insideOf(placing: Placing, box: Declared, axis: Axis): Value<Str
       }
     }
     if (lows.length === 0 || highs.length === 0)
-      return unknown("placing", `the walls of ${box.name} stand on one side only`);
+      return unknown("placing", "walls on one side", { box: box.name });
     return known({ low: most(lows), high: least(highs), flipped: false });
   });
 }

@@ -12,7 +12,9 @@ import {
   MISTAKE,
   map,
   type PlanFile,
+  type Says,
   type Scope,
+  say,
   type Value,
 } from "../../plan";
 import type { Worker } from "../expressions";
@@ -140,7 +142,7 @@ export class Placing {
   along(p: Placement, axis: Axis): Value<Along> {
     const { start, end } = p.entry.subject;
     const at = { file: p.context.file, start, end };
-    const what = `where ${p.subject.name} stands ${AXIS_WORDS[axis]}`;
+    const what = say("where stands", { name: p.subject.name, way: WAYS[axis] });
     return this.input.worker.once(`place ${p.key} ${axis}`, what, at, () => workAlong(this, p, axis));
   }
 
@@ -265,6 +267,8 @@ export class Placing {
     return all.length > 0 ? known(hull(all)) : MISTAKE;
   }
 }
+
+const WAYS = AXIS_WORDS.map((words) => say(words)) as [Says, Says, Says];
 
 /** Assemblies from one to another through what they place; undefined when it does not lead there. */
 function pathTo(from: Declared, to: string, scope: Scope, seen: Set<string>): Declared[] | undefined {
