@@ -2,6 +2,8 @@
 import type { Marked, Place } from "./data";
 
 export interface SheetTool {
+  /** The same in every language: "miter". */
+  readonly key: string;
   /** What it is called: "a saw that turns for miters". */
   readonly what: string;
   /** Each thing it is taken up for: "miters of cap-side and cap-end, 45°". */

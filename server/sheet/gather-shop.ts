@@ -41,7 +41,7 @@ export const documented = (source: string, { shop }: SheetWords): string =>
   [COMMON_PRACTICE, FROM_MEMORY].some((plain) => shop.cite(plain) === source) ? "" : source;
 
 function toolRow(
-  { name, for: uses, settings, have, instead }: ToolNeed,
+  { tool, name, for: uses, settings, have, instead }: ToolNeed,
   display: Display,
   { wood }: SheetWords,
 ): SheetTool {
@@ -49,7 +49,7 @@ function toolRow(
     const as = drawn ? ` ${wood.asDrawn(quantityText(drawn, display))}` : "";
     return `${wood.reach[what]} ${quantityText(value, display)}${as}`;
   });
-  return { what: name, uses, reach, have, instead };
+  return { key: tool, what: name, uses, reach, have, instead };
 }
 
 function bitRow(

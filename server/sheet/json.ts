@@ -165,7 +165,7 @@ const SHEET: Order<SheetData> = {
   rings: { name: null, members: null, state: null },
   boxes: { name: null, rows: { label: null, value: null }, caution: null },
   musts: { rule: null, because: null, state: null },
-  tools: { what: null, uses: null, reach: null, have: null, instead: null },
+  tools: { key: null, what: null, uses: null, reach: null, have: null, instead: null },
   bits: { kind: null, what: null, holes: null, uses: null, source: null, assumed: null },
   yard: { stock: null, thickness: MARKED, width: MARKED },
   finishes: FINISH,

@@ -79,3 +79,10 @@ export function withTexts(document: SheetDocument, pool: readonly string[]): She
   };
   return { ...(walk({ ...document, words: undefined }, "") as SheetDocument), words: document.words };
 }
+
+/** Its tables, those of groups too. */
+export const tablesIn = ({ sections }: SheetDocument): Table[] => {
+  const inBlock = (block: Block): Table[] =>
+    block.kind === "table" ? [block] : block.kind === "group" ? block.blocks.flatMap(inBlock) : [];
+  return sections.flatMap(({ blocks }) => blocks.flatMap(inBlock));
+};

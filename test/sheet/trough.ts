@@ -555,6 +555,7 @@ export const trough: SheetData = {
   ],
   tools: [
     {
+      key: "miter",
       what: "miter saw",
       uses: ["miters of cap-side and cap-end, 45°"],
       reach: ["miter 45°"],
@@ -562,13 +563,21 @@ export const trough: SheetData = {
       instead: "",
     },
     {
+      key: "stapler",
       what: "staple gun",
       uses: ["the liner"],
       reach: [],
       have: "no",
       instead: "round-headed tacks, driven with a light hammer",
     },
-    { what: "tape", uses: [], reach: [], have: "unsaid", instead: "a stick on which the lengths are marked" },
+    {
+      key: "tape",
+      what: "tape",
+      uses: [],
+      reach: [],
+      have: "unsaid",
+      instead: "a stick on which the lengths are marked",
+    },
   ],
   bits: [
     {

@@ -14,9 +14,9 @@ export function buyingSection({ shopping }: SheetData, words: SheetWords): Secti
       : []),
     table(
       "shop",
-      columnsOf(words),
+      columnsOf(shopping, words),
       aisles.map((aisle) => ({
-        title: words.wood.aisles[aisle] ?? aisle,
+        title: Object.hasOwn(words.wood.aisles, aisle) ? words.wood.aisles[aisle]! : aisle,
         source: "",
         rows: rows.filter((row) => row.aisle === aisle),
       })),
@@ -28,16 +28,21 @@ export function buyingSection({ shopping }: SheetData, words: SheetWords): Secti
   ]);
 }
 
-function columnsOf(words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
+function columnsOf({ rows }: Shopping, words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
   const { columns } = words;
+  /** The same in every language and in all units: which of the rows of that thing. */
+  const nth = (row: ShoppingRow): number =>
+    rows.filter(({ aisle, what }) => aisle === row.aisle && what === row.what).indexOf(row) + 1;
   return [
     {
       name: "tick",
       head: columns.got,
       fit: "tick",
-      cell: ({ aisle, unit, what }) => ({
-        ticks: [{ id: `buy/${aisle}/${what}/${unit}`, what: `${unit} ${what}`.trim(), done: words.bought }],
-      }),
+      cell: (row) => {
+        const { aisle, unit, what } = row;
+        const id = `buy/${aisle}/${what}/${nth(row)}`;
+        return { ticks: [{ id, what: `${unit} ${what}`.trim(), done: words.bought }] };
+      },
     },
     { name: "count", head: columns.count, fit: "number", cell: ({ count }) => String(count) },
     { name: "sold", head: columns.soldAs, fit: "text", cell: ({ unit }) => some(unit) },

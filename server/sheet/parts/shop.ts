@@ -17,11 +17,11 @@ export function toolSections(data: SheetData, words: SheetWords): Section[] {
   ];
 }
 
-function toolItem({ what, uses, reach, have, instead }: SheetTool, words: SheetWords): Item {
+function toolItem({ key, what, uses, reach, have, instead }: SheetTool, words: SheetWords): Item {
   const state = have === "no" ? ` ${words.notThere}` : "";
   const said = (reach.length > 0 ? reach : uses.length > MOST_USES ? [] : uses).join(words.between);
   return {
-    ticks: [{ id: `tool/${what}`, what, done: words.ready }],
+    ticks: [{ id: `tool/${key}`, what, done: words.ready }],
     words: [
       { text: what, style: "strong" },
       { text: `${said === "" ? "" : `${words.colon} ${said}`}${state}` },
