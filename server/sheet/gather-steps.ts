@@ -142,7 +142,7 @@ function toolsOf({ joints, coats, lines, squares }: WorkStep, shop: Shop, words:
     ...(squares.length > 0 ? (["square"] as const) : []),
   ]);
   const tools = shop.tools.filter(
-    ({ tool, for: uses }) => keys.has(tool) || uses.some((use) => titles.has(use)),
+    ({ tool, for: uses }) => keys.has(tool) || (tool !== "driver" && uses.some((use) => titles.has(use))),
   );
   return [...tools.map(({ name }) => name), ...bits.map(({ text, kind }) => `${text} ${words.bits[kind]}`)];
 }

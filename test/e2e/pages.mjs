@@ -5,11 +5,11 @@
 // --all   every mistake's page too, on a phone; else a few of them, that have what no sample has: problems
 //
 // A page may load nothing, break no rule of its own content policy, say nothing on the console, run over no side, have no
-// letters or boxes too small, break no rule of accessibility (axe-core, WCAG 2.2 A and AA and good practice) and none of
+// letters or boxes too small, lose no tick, break no rule of accessibility (axe-core, WCAG 2.2 A and AA and good practice) and none of
 // HTML (html-validate, `test/sheet/html-rules.json`). Pages with faults put into them have to be found out.
 //
 // Needs dist/cli.js (npm run build) and Chromium at /usr/bin/chromium or $CHROMIUM. In test/e2e/output/ it leaves
-// accessibility.txt, validity.txt and looks.txt, and in pages/ the pages, their pictures, and A4 and Letter as PDF.
+// accessibility.txt, validity.txt, looks.txt and ticking.txt, and in pages/ the pages, their pictures, and A4 and Letter as PDF.
 import { execFile } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
@@ -19,12 +19,15 @@ import { parseArgs, promisify } from "node:util";
 import { chromium } from "playwright-core";
 import { CROOKED } from "./crooked.mjs";
 import { accessibilityOf, looksOf, VIEWS, validityOf, windowsOf } from "./page-proofs.mjs";
+import { tickingOf } from "./page-ticks.mjs";
 
 const { values: options } = parseArgs({
   options: { all: { type: "boolean", default: false }, only: { type: "string", default: "" } },
 });
 /** An error, a hazard, a warning and a hint. */
 const MISTAKES = ["unknown-name", "screw-pokes-through", "over-budget", "never-used"];
+/** The plan on whose page boxes are ticked. */
+const TICKED = "salad-trough";
 const output = fromRoot("test/e2e/output");
 const folder = join(output, "pages");
 
@@ -47,7 +50,8 @@ async function main() {
   try {
     const windows = await windowsOf(browser);
     const overlooked = (await proven(crooked, windows)).flatMap(overlookedIn);
-    const failed = report(await proven(plans, windows)) + overlooked.length;
+    const ticking = await tickingOf(browser, { file: TICKED, rewrite: rewritten });
+    const failed = report(await proven(plans, windows), ticking) + overlooked.length;
     for (const words of overlooked) console.log(`The proof does not see ${words}`);
     const seconds = ((performance.now() - started) / 1000).toFixed(1);
     console.log(`the pages took ${seconds} s; the reports are in test/e2e/output/`);
@@ -55,6 +59,18 @@ async function main() {
   } finally {
     await browser.close();
   }
+}
+
+/** Its page, written anew from a changed text, under one name for each who asks. */
+async function rewritten(who, change) {
+  const own = join(folder, `ticks-${who.replace(/\W+/g, "-")}`);
+  mkdirSync(own, { recursive: true });
+  const file = join(own, `${TICKED}.sawbuck`);
+  writeFileSync(file, change(readFileSync(fromRoot(`samples/${TICKED}.sawbuck`), "utf8")));
+  writeFileSync(join(own, "hillside-shop.sawbuck"), readFileSync(fromRoot("samples/hillside-shop.sawbuck")));
+  const page = join(own, `${TICKED}.html`);
+  await writePage({ file, page });
+  return page;
 }
 
 /** The plans of a folder, to be looked at in these views. A shop file and a file of measures are no plans. */
@@ -110,9 +126,9 @@ function overlookedIn({ plan, reports }) {
 }
 
 /** Writes the reports, prints what is wrong, and tells in how many places. */
-function report(plans) {
-  const failed = ["validity", "looks", "accessibility"].map((title) => {
-    const results = plans.flatMap(({ reports }) => reports[title]);
+function report(plans, ticking) {
+  const failed = ["validity", "looks", "accessibility", "ticking"].map((title) => {
+    const results = title === "ticking" ? ticking : plans.flatMap(({ reports }) => reports[title]);
     const broken = results.filter(({ wrong }) => wrong.length > 0);
     const sum = `${results.length} looked at, ${broken.length} with a violation`;
     const text = results.map(({ name, wrong, notes }) => {

@@ -166,6 +166,10 @@ function groupBlocks(blocks: Group["blocks"], frame: Frame, parent: Tag, setting
   for (let i = 0; i < blocks.length; i++) {
     const block = blocks[i]!;
     const small = block.kind === "figure" && block.beside ? smallFigure(block, frame, setting) : undefined;
+    if (block.kind === "paragraph" && blocks[i + 1]?.kind === "figure") {
+      flows.push({ ...paragraph(block, frame, parent, setting), tied: true });
+      continue;
+    }
     if (!small) {
       flows.push(...blockFlows(block, frame, parent, setting));
       continue;
