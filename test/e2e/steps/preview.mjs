@@ -53,7 +53,7 @@ export const scenarios = [
       const editor = await openSheet(page, folder);
       const sheet = editor.sheet();
       await row(sheet, measure.before).waitFor();
-      await sheet.getByLabel("Lengths").selectOption("millimetres");
+      await sheet.locator("#units").selectOption("millimetres");
       await row(sheet, metric.row).waitFor();
       await sheet.locator("text.dimension").filter({ hasText: metric.overall }).first().waitFor();
       await sheet
@@ -62,16 +62,16 @@ export const scenarios = [
         .first()
         .waitFor({ state: "detached" });
       await shot("sheet-millimetres");
-      await sheet.getByLabel("For").selectOption("learners");
+      await sheet.locator("#reader").selectOption("learners");
       await sheet.locator("h2").filter({ hasText: "Answers" }).waitFor();
       assert.equal(readFileSync(join(folder, PLAN.file), "utf8"), text);
       assert.equal(await page.locator(".tab.dirty").count(), 0);
       await reloadWindow(page);
       await sheet.locator("h2").filter({ hasText: "Answers" }).waitFor();
       await sheet.locator("text.dimension").filter({ hasText: metric.overall }).first().waitFor();
-      assert.equal(await sheet.getByLabel("Lengths").inputValue(), "millimetres");
-      await sheet.getByLabel("For").selectOption("builder");
-      await sheet.getByLabel("Lengths").selectOption("plan");
+      assert.equal(await sheet.locator("#units").inputValue(), "millimetres");
+      await sheet.locator("#reader").selectOption("builder");
+      await sheet.locator("#units").selectOption("plan");
       await row(sheet, measure.before).waitFor();
     },
   },
@@ -82,7 +82,7 @@ export const scenarios = [
       const editor = await openSheet(page, folder);
       const sheet = editor.sheet();
       await row(sheet, measure.before).waitFor();
-      await sheet.getByLabel("Lengths").selectOption("millimetres");
+      await sheet.locator("#units").selectOption("millimetres");
       await row(sheet, metric.row).waitFor();
       const said = (words) => page.locator(".notification-toast").filter({ hasText: words }).first();
       const asName = async (name) => {
@@ -140,6 +140,9 @@ export const scenarios = [
       await has("#reader");
       await press("Tab");
       await has("#save");
+      // The first drawing may scroll sideways, and stands before the marks.
+      await press("Tab");
+      await has(".paper");
       await press("Tab");
       await has(".marks [role=link]");
       assert.match(await focused().textContent(), /leg/);
