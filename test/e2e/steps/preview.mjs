@@ -153,12 +153,14 @@ export const scenarios = [
       await sheet.locator("tr[aria-current=true]").filter({ hasText: PLAN.measure.row }).waitFor();
       assert.equal(await sheet.locator("tr[aria-current=true]").count(), 1);
       const line = editor.lineNumber(drawn.partOf);
-      await sheet.locator(`.cuts tr[data-line="${line}"] [role=link]`).focus();
-      const place = await sheet.locator("body").evaluate(() => window.scrollY);
+      const link = sheet.locator(`.cuts tr[data-line="${line}"] [role=link]`);
+      await link.focus();
+      const seenAt = () => link.evaluate((node) => Math.round(node.getBoundingClientRect().top));
+      const place = await seenAt();
       await press("Space");
       await editor.cursorAt(line, 1);
       await sheet.locator(`tr[aria-current=true][data-line="${line}"]`).first().waitFor();
-      assert.equal(await sheet.locator("body").evaluate(() => window.scrollY), place);
+      assert.equal(await seenAt(), place);
       await shot("sheet-row-marked");
       await sheet.locator(`input[data-tick="${ticked.id}"]`).focus();
       await press("Space");
