@@ -131,13 +131,18 @@ function glueIn({ entry }: Joint): string {
 }
 
 /** The bits and tools that its joints, coats, liners and corners take. */
-function toolsOf({ joints, coats, lines, squares }: WorkStep, shop: Shop, words: SheetWords): string[] {
+function toolsOf(
+  { joints, glues, coats, lines, squares }: WorkStep,
+  shop: Shop,
+  words: SheetWords,
+): string[] {
   const titles = new Set(joints.map(({ joint }) => words.shop.titleOf(joint)));
   const bits = shop.bits.filter(
     ({ kind, for: holes }) => BORED.has(kind) && holes.some(({ title }) => titles.has(title)),
   );
   const keys = new Set<ToolKey>([
     ...(coats.length > 0 ? (["brush", "rags"] as const) : []),
+    ...(glues.length > 0 ? (["clamps"] as const) : []),
     ...(lines.length > 0 ? (["knife", "stapler"] as const) : []),
     ...(squares.length > 0 ? (["square"] as const) : []),
   ]);

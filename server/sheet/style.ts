@@ -76,6 +76,7 @@ export const SHEET_STYLE = `
 .sheet .paper { overflow-x: auto; }
 .sheet .drawing { display: block; background: #fff; max-width: none; }
 .sheet .edge, .sheet .hidden, .sheet .trail, .sheet .screw, .sheet .dimension, .sheet .leader { pointer-events: none; }
+.sheet figure:not(.to-scale) .drawing { margin: 0 auto; }
 .sheet .beside { float: right; margin: 0 0 2mm 4mm; max-width: 50%; }
 .sheet .step { display: flow-root; border-bottom: 0.15mm solid #999; padding-bottom: 2mm; }
 
@@ -146,4 +147,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-eMw24AwPkufSXhsg0um5VEaIpyRUf4IYcPaBV9Fs9RM=";
+export const SHEET_STYLE_HASH = "sha256-koAbJzw4drP5Gm0mQxxVIGVR+eOBbXc3zfIqRfTxYuw=";

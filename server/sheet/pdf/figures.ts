@@ -90,14 +90,16 @@ function slabsOfFigure(
   const most = Math.max(room - taken, room / 2);
   const [width, height] = [drawing.width * MM, drawing.height * MM];
   const scale = Math.min(1, frame.width / width, most / height);
+  // Boards begin at one edge, so that their marks can be compared; the rest stands in the middle.
+  const left = figure.toScale ? frame.left : frame.left + (frame.width - width * scale) / 2;
   const tag = pen.tag("Figure", parent, { alt: drawing.title });
   const picture: Slab = {
     height: height * scale,
     before: above.length > 0 ? 0 : 2.5 * MM,
     after: 4 * MM,
     paint: (ink, top) => {
-      ink.bounds(tag, frame.left, top, width * scale, height * scale);
-      ink.content(tag, () => paintDrawing(ink, drawing, frame.left, top, scale));
+      ink.bounds(tag, left, top, width * scale, height * scale);
+      ink.content(tag, () => paintDrawing(ink, drawing, left, top, scale));
     },
   };
   return [...above, picture];

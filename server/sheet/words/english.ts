@@ -153,7 +153,7 @@ export const ENGLISH = {
   /** Labels of terms. */
   labels: {
     fresh: "New",
-    joins: "Drive",
+    joins: "Join",
     coats: "Finish",
     linings: "Line",
     fit: "Cut to fit now",
