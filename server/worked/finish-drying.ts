@@ -1,16 +1,14 @@
-/** How long a finish dries between coats, and how many coats it wants: by its own line, else by its row in the trade's table. Minutes. */
-import type { Clause, Entry, Thing } from "../../grammar/tree";
-import { ifKnown, type Loaded, lookUp, type Scope } from "../plan";
+/** The coat lines of a plan as its steps need them: on which pieces, how often, and how long each coat dries. Minutes. */
+import type { Entry, Thing } from "../../grammar/tree";
+import { ifKnown, lookUp, type Scope } from "../plan";
 import { cite, finish } from "../trade";
-import { isNumber, sameDimension, TIME } from "../units";
-import { chosen } from "./choose";
-import type { Worker } from "./expressions";
+import type { CoatWork } from "./coating";
 import { partsOf } from "./groups";
 import type { Space } from "./space";
 
 /** A `coat` line: what it finishes, with what, how often, and how long each coat dries. */
 export interface CoatLine {
-  readonly entry: Entry & { readonly kind: "coat" | "line" };
+  readonly entry: Entry & { readonly kind: "coat" };
   readonly finish: string;
   /** Places among all pieces. */
   readonly pieces: ReadonlySet<number>;
@@ -22,25 +20,17 @@ export interface CoatLine {
 }
 
 /** The coat lines of a plan, in their order. */
-export function coatLines({ files }: Loaded, scope: Scope, worker: Worker, space: Space): CoatLine[] {
-  const main = files[0]!;
-  return main.tree.entries.flatMap((entry): CoatLine[] => {
-    if (entry.kind !== "coat") return [];
-    const declared = lookUp(scope, entry.with.text);
-    const said = declared?.entry.kind === "finish" ? declared : undefined;
-    const own = coatsIn(entry.clauses, main.file, worker);
-    const usual = said && coatsIn(said.entry.clauses, said.at.file, worker);
-    return [
-      {
-        entry,
-        finish: entry.with.text,
-        pieces: new Set(entry.things.flatMap((t) => chosen(t, space, scope))),
-        parts: new Set(entry.things.flatMap((t) => partNames(t, scope))),
-        coats: own ?? usual ?? 1,
-        dries: said && dryingOf(said.name, said.entry.clauses, said.at.file, worker),
-      },
-    ];
-  });
+export function coatLines(coats: readonly CoatWork[], space: Space, scope: Scope): CoatLine[] {
+  const places = new Map(space.pieces.map(({ id }, i) => [id, i]));
+  return coats.map((coat) => ({
+    entry: coat.entry,
+    finish: coat.entry.with.text,
+    pieces: new Set(coat.pieces.flatMap((id) => places.get(id) ?? [])),
+    parts: new Set(coat.entry.things.flatMap((t) => partNames(t, scope))),
+    // A step waits for the coats that are said; those taken for granted only say how much to buy.
+    coats: coat.coatsFrom === "assumed" ? 1 : (ifKnown(coat.coats) ?? 1),
+    dries: dryingOf(coat),
+  }));
 }
 
 /** The parts a thing is made of, by name. */
@@ -49,20 +39,10 @@ export function partNames(thing: Thing, scope: Scope): string[] {
   return declared ? partsOf(declared, scope) : [];
 }
 
-function coatsIn(clauses: readonly Clause[], file: string, worker: Worker): number | undefined {
-  const clause = clauses.find((c) => c.kind === "coats of");
-  const said = clause && ifKnown(worker.evaluate(clause.value, file));
-  return said && isNumber(said.dim) && Number.isInteger(said.approx) && said.approx > 0
-    ? Math.min(said.approx, MOST_COATS)
-    : undefined;
-}
-
-const MOST_COATS = 100;
-
-function dryingOf(name: string, clauses: readonly Clause[], file: string, worker: Worker): CoatLine["dries"] {
-  const clause = clauses.find((c) => c.kind === "dries");
-  const said = clause && ifKnown(worker.evaluate(clause.value, file));
-  if (said && sameDimension(said.dim, TIME)) return { minutes: said.approx, source: `the line of ${name}` };
-  const row = clause ? undefined : finish(name)?.recoat;
+/** By its own line, else by its row in the trade's table. */
+function dryingOf({ finish: used, dries }: CoatWork): CoatLine["dries"] {
+  if (!used) return undefined;
+  if (dries && used.declared) return { minutes: dries.approx, source: `the line of ${used.name}` };
+  const row = finish(used.name)?.recoat;
   return row && { minutes: row.value.low * 60, source: cite(row.source) };
 }

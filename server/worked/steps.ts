@@ -6,6 +6,7 @@ import type { Entry } from "../../grammar/tree";
 import type { At, Loaded, Scope } from "../plan";
 import { exactly, fraction, type Quantity, TIME } from "../units";
 import type { Box } from "./boxes";
+import type { CoatWork } from "./coating";
 import type { Worker } from "./expressions";
 import { type CoatLine, coatLines } from "./finish-drying";
 import type { Joint } from "./joints";
@@ -74,11 +75,12 @@ export interface ForSteps {
   readonly space: Space;
   readonly boxes: readonly Box[];
   readonly joints: readonly Joint[];
+  readonly coats: readonly CoatWork[];
 }
 
 export function stepsOf(plan: ForSteps, worker: Worker): StepsWork {
   const { loaded, scope, space } = plan;
-  const coating = coatLines(loaded, scope, worker, space);
+  const coating = coatLines(plan.coats, space, scope);
   const said = stepLines(loaded, scope, worker, space, coating);
   if (said.lines.length > 0)
     return stepsFrom(said.lines, plan, coating, { proposed: false, clear: said.clear });

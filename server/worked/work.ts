@@ -144,7 +144,7 @@ export function work(loaded: Loaded): Worked {
   const rolls = rollsOf(loaded, scope, worker);
   const drainage = drainageOf(boxes, scope, space, worker);
   const linings = liningsOf({ loaded, scope, worker, boxes, rolls, drainage });
-  const steps = stepsOf({ loaded, scope, settings, parts, rings, space, boxes, joints }, worker);
+  const steps = stepsOf({ loaded, scope, settings, parts, rings, space, boxes, joints, coats }, worker);
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
   const cut = fits ? [...parts.values()] : [];
