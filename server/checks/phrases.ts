@@ -193,6 +193,7 @@ const FILLED = {
   "the width of": "the width of {name}",
   "how many of": "how many of {name}",
   "how cut": "how {name} is cut",
+  "how it leans": "how far it leans",
   "where stands": "where {name} stands {way}",
   "on it": " on {name}",
 

@@ -278,3 +278,13 @@ test("angles that a place cannot take", () => {
     "wide face",
   ]);
 });
+
+describe("a lean that asks how much room it takes", () => {
+  test.each([
+    "upright, wide face front, on floor, sloping overall depth of leg down to the right",
+    "upright, wide face front, on floor, leaning overall height of leg back",
+  ])("%s leads back to itself, and says so", (words) => {
+    const { worked } = evaluated(`part leg 4 of 2x4, length 28"\nplace leg ${words}\n`);
+    expect(worked.faults.map(({ kind }) => kind)).toContain("circle");
+  });
+});

@@ -189,6 +189,7 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "the width of": "la largeur de {name}",
   "how many of": "le nombre de {name}",
   "how cut": "comment se coupe {name}",
+  "how it leans": "son inclinaison",
   "where stands": "où se trouve {name} {way}",
   "on it": " sur {name}",
 

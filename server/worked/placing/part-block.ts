@@ -1,6 +1,6 @@
 /** A board as a block: square to the world, or leaning. */
 import type { Clause, Side } from "../../../grammar/tree";
-import { chain, type Declared, ifKnown, known, map, type Value } from "../../plan";
+import { chain, type Declared, ifKnown, known, map, say, type Value } from "../../plan";
 import { radians } from "../../solid/angle";
 import { boundsOf } from "../../solid/contact";
 import { type Pose, placedAt, turned } from "../../solid/pose";
@@ -30,7 +30,12 @@ export function leanOf(
   const { toward, start, end } = clause;
   if (toward === "in" || toward === "out" || axisOfSide(toward) === 2)
     return () => worker.fault({ kind: "impossible", at: { file, start, end }, why: "lean", what: toward });
-  return () => map(worker.angle(clause.angle, file), (a) => ({ degrees: a.approx, toward }));
+  const at = { file, start, end };
+  return () =>
+    // What it leans by may ask how much room it takes, and that asks how it leans.
+    worker.once(`lean ${file} ${start}`, say("how it leans"), at, () =>
+      map(worker.angle(clause.angle, file), (a): Lean => ({ degrees: a.approx, toward })),
+    );
 }
 
 /** A direction after the lean. */
