@@ -287,4 +287,11 @@ describe("a lean that asks how much room it takes", () => {
     const { worked } = evaluated(`part leg 4 of 2x4, length 28"\nplace leg ${words}\n`);
     expect(worked.faults.map(({ kind }) => kind)).toContain("circle");
   });
+
+  test("and so does a ring whose sides lean out", () => {
+    const { worked } = evaluated(
+      'part board 4 of 1x4, length 12", ends mitered 45°\nring hop = 4 board\nplace hop on edge, on floor, leaning overall height of hop out\n',
+    );
+    expect(worked.faults.map(({ kind }) => kind)).toContain("circle");
+  });
 });

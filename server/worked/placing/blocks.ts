@@ -4,7 +4,7 @@ import { assemblyBlock } from "./assembly-block";
 import type { Block } from "./block";
 import type { PlaceEntry } from "./clauses";
 import { diagonalBlock, diagonalClause } from "./diagonal";
-import { leanOf, partBlock } from "./part-block";
+import { leanAngle, leanOf, partBlock } from "./part-block";
 import type { Context, Placing } from "./placing";
 import { type RingSideShape, type RingStand, ringBlock } from "./ring-block";
 
@@ -68,7 +68,7 @@ export function ringStand(
       : undefined;
   if (out) {
     const sign = out.toward === "out" ? 1 : -1;
-    return chain(placing.input.worker.angle(out.angle, file), (a) =>
+    return chain(leanAngle(out, placing.input.worker, file), (a) =>
       known({ lies: "on edge", out: sign * a.approx }),
     );
   }

@@ -30,13 +30,18 @@ export function leanOf(
   const { toward, start, end } = clause;
   if (toward === "in" || toward === "out" || axisOfSide(toward) === 2)
     return () => worker.fault({ kind: "impossible", at: { file, start, end }, why: "lean", what: toward });
-  const at = { file, start, end };
-  return () =>
-    // What it leans by may ask how much room it takes, and that asks how it leans.
-    worker.once(`lean ${file} ${start}`, say("how it leans"), at, () =>
-      map(worker.angle(clause.angle, file), (a): Lean => ({ degrees: a.approx, toward })),
-    );
+  return () => map(leanAngle(clause, worker, file), (a): Lean => ({ degrees: a.approx, toward }));
 }
+
+/** What it leans by may ask how much room it takes, and that asks how it leans. */
+export const leanAngle = (
+  { angle, start, end }: Clause & { kind: "leaning" | "sloping" },
+  worker: Worker,
+  file: string,
+): Value<Quantity> =>
+  worker.once(`lean ${file} ${start}`, say("how it leans"), { file, start, end }, () =>
+    worker.angle(angle, file),
+  );
 
 /** A direction after the lean. */
 export function leaned({ degrees, toward }: Lean, v: Vec3): Vec3 {
