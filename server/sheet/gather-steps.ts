@@ -37,7 +37,7 @@ export function stepRows(
     lines: clausesOf(step, worked, identities),
     fresh: freshOf(step, worked, identities),
     joins: joinsOf(step, worked.settings.display, words),
-    coats: coatsOf(step, words),
+    coats: coatsOf(step, worked, words),
     linings: step.lines.map(({ name, words: said }) => {
       const liners = worked.linings
         .filter((l) => l.box?.declared.name === name && l.roll)
@@ -75,10 +75,16 @@ function clausesOf({ entry }: WorkStep, { loaded, parts }: Worked, identities: I
 }
 
 /** What gets the same finish as often, told together. */
-function coatsOf({ coats }: WorkStep, { work }: SheetWords): string[] {
+function coatsOf({ coats }: WorkStep, worked: Worked, { work }: SheetWords): string[] {
+  // How many coats there are where nobody says is told with the finish, and not of a step.
+  const unsaid = new Set(worked.coats.flatMap((c) => (c.coatsFrom === "assumed" ? [c.entry] : [])));
   const groups = new Map<string, string[]>();
   for (const { words: said, line, coats: n } of coats) {
-    const how = line ? work.finishedWith(line.finish, work.coats(n)) : "";
+    const how = !line
+      ? ""
+      : unsaid.has(line.entry)
+        ? line.finish
+        : work.finishedWith(line.finish, work.coats(n));
     groups.set(how, [...(groups.get(how) ?? []), said]);
   }
   return [...groups].map(([how, things]) =>

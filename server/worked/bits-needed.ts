@@ -1,5 +1,5 @@
 /** The bits a plan takes: for pilot, clearance and drain holes, for heads, and for driving; each with its holes. */
-import { chain, ifKnown, known, type Value } from "../plan";
+import { chain, ifKnown, known, MISTAKE, map, type Value } from "../plan";
 import {
   type Bit,
   bitAtLeast,
@@ -14,7 +14,7 @@ import {
   pilotHole,
 } from "../trade";
 import { type Display, lengthInFull, type Quantity } from "../units";
-import { type Drains, drainsOf } from "./drains";
+import type { Drainage } from "./drainage";
 import type { Size } from "./fasteners";
 import type { Joint } from "./joints";
 import { size } from "./materials";
@@ -61,7 +61,7 @@ export function bitsNeeded(worked: Worked, words: ShopWords = SHOP_ENGLISH): rea
   const bored = grouped(borings, boringKey).map((alike) => boredNeed(alike, worked, words));
   return [
     ...grouped(bored, needKey).map((alike) => joined(alike, worked, words)),
-    ...drainsOf(worked).map((d) => drainNeed(d, worked, words)),
+    ...worked.drainage.filter(({ how }) => how === "holes").map((d) => drainNeed(d, worked, words)),
     ...countersinkOf(does.screwed, worked, words),
     ...grouped(does.screwed, (j) => `${crossOf(j)?.value.bit}`).map((alike) =>
       driverOf(alike, worked, words),
@@ -193,17 +193,26 @@ const quantityOf = (bit: Bit): Quantity => size(bit.size, bit.unit);
 const ofAll = (count: Value<number>, { settings }: Worked): Value<number> =>
   chain(count, (n) => known(n * settings.make));
 
-function drainNeed({ box, count, size: bore }: Drains, worked: Worked, words: ShopWords): BitNeed {
+function drainNeed({ box, holes = MISTAKE }: Drainage, worked: Worked, words: ShopWords): BitNeed {
   const { bits } = words;
   const { display } = worked.settings;
   const usual = size(drainHoles.value.diameter, "in");
-  const typed = ifKnown(bore);
+  const typed = ifKnown(holes)?.diameter;
   return {
     kind: "drain",
     size: typed ?? usual,
     text: lengthInFull(typed ?? usual, display),
     band: undefined,
-    for: [{ title: box.name, holes: ofAll(count, worked), depth: undefined }],
+    for: [
+      {
+        title: box.name,
+        holes: ofAll(
+          map(holes, ({ count }) => count),
+          worked,
+        ),
+        depth: undefined,
+      },
+    ],
     source: typed ? bits.thePlan : bits.rule(drainHoles.key, words.cite(drainHoles.source)),
     assumed: typed ? [] : [bits.drainsSize],
     note: bits.bottom,

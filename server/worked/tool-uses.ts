@@ -3,7 +3,6 @@ import { ifKnown } from "../plan";
 import type { ToolKey } from "../trade";
 import { type Display, quantityText } from "../units";
 import { isBored } from "./bits-needed";
-import { drainsOf } from "./drains";
 import type { Joint } from "./joints";
 import type { Operations, SlantedEnd } from "./operations";
 import type { Angles, Part } from "./parts";
@@ -83,7 +82,7 @@ function panelText({ name, leftEnd, rightEnd }: Part, display: Display, { uses }
 /** Joints with holes, and boxes that drain by them. */
 const boredIn = (worked: Worked, fastened: readonly Joint[], { titleOf, uses }: ShopWords): string[] => [
   ...fastened.filter((j) => isBored(j, worked)).map(titleOf),
-  ...drainsOf(worked).map(({ box }) => uses.drains(box.name)),
+  ...worked.drainage.filter(({ how }) => how === "holes").map(({ box }) => uses.drains(box.name)),
 ];
 
 const nameOf = ({ name }: Part): string => name;
