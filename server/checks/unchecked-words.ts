@@ -74,8 +74,6 @@ export const UNCHECKED = {
   "outline from parts": "its outline follows from where its parts stand",
   "not counted": "neither its line nor a place says how many",
   "unsaid which": "the line does not say which",
-  "unsaid how many": "the plan does not say how many",
-  "unsaid how wide": "the plan does not say how wide",
   "unsaid how far it goes": "neither the plan nor the shop says how far {name} goes",
   "unsaid roll width": "neither the plan nor the shop says how wide {name} is",
   "roll too narrow": "{name} is too narrow for strips that lie over each other so far",

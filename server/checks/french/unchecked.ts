@@ -71,8 +71,6 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "outline from parts": "son emprise découle de la place de ses pièces",
   "not counted": "ni sa ligne ni une place n’en disent le nombre",
   "unsaid which": "la ligne ne dit pas lesquelles",
-  "unsaid how many": "le plan n’en dit pas le nombre",
-  "unsaid how wide": "le plan n’en dit pas le diamètre",
   "unsaid how far it goes": "ni le plan ni le magasin ne disent quelle surface couvre {name}",
   "unsaid roll width": "ni le plan ni le magasin ne disent la largeur de {name}",
   "roll too narrow": "{name} est trop étroit pour des bandes qui se recouvrent autant",
