@@ -2,11 +2,13 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { esbuildPageScripts } from "./page-scripts.mjs";
 
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
 await build({
   entryPoints: ["test/bench/mistakes/mistakes.ts"],
   bundle: true,
+  plugins: [esbuildPageScripts],
   platform: "node",
   format: "esm",
   target: "node20",

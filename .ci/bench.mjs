@@ -3,6 +3,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { esbuildPageScripts } from "./page-scripts.mjs";
 
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
 // Packing builds too.
@@ -12,6 +13,7 @@ if (built !== 0) process.exit(built ?? 1);
 await build({
   entryPoints: ["test/bench/bench.ts"],
   bundle: true,
+  plugins: [esbuildPageScripts],
   platform: "node",
   format: "cjs",
   target: "node20",
