@@ -17,6 +17,7 @@ import {
   TYPE,
   text,
   textWidth,
+  widthFor,
 } from "./display";
 import { type Hanging, hangLabels } from "./hanging";
 import { withMark } from "./parts/names";
@@ -33,7 +34,7 @@ export interface BoardView {
   readonly says?: DrawingWords;
 }
 
-/** Width of every drawing in mm: the text of an A4 page with margins of 15 mm. */
+/** The widest a drawing is, in mm: the text of an A4 page with margins of 15 mm. */
 export const PAGE_WIDTH = 180;
 
 /** The scale at which the longest of these boards takes the width of the page. */
@@ -42,7 +43,7 @@ export function boardScale(boards: readonly SheetBoard[]): number {
   return longest > 0 ? (PAGE_WIDTH - 2 * MARGIN) / longest : 1;
 }
 
-/** The board as a page of its own, `PAGE_WIDTH` wide and as high as its labels need. */
+/** The board as a page of its own, as wide and as high as it and its labels need. */
 export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
   const { says = ENGLISH.drawings } = view;
   const length = Math.max(0, finite(board.length.mm));
@@ -103,7 +104,12 @@ export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
     ...written.flat(),
     ...hung.labels,
   ];
-  return { title: titleOf(board, says), width: PAGE_WIDTH, height: hung.bottom + 1, items };
+  return {
+    title: titleOf(board, says),
+    width: Math.min(PAGE_WIDTH, widthFor(items, MARGIN)),
+    height: hung.bottom + 1,
+    items,
+  };
 }
 
 const MARGIN = 2;

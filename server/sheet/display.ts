@@ -146,6 +146,10 @@ export function boxOf(item: Item): Box {
     : { left: x - before, right: x - before + width, top: y - up, bottom: y + down };
 }
 
+/** How wide a page must be for these items, in whole mm, with so much free at its right edge. */
+export const widthFor = (items: readonly Item[], free: number): number =>
+  Math.ceil(items.reduce((right, item) => Math.max(right, boxOf(item).right), 0) + free);
+
 /**
  * Width in mm of a text in a sans font of that height, on the generous side: the letters' widths are those of a wide
  * face (DejaVu Sans, rounded up), since the reader's font is not known.

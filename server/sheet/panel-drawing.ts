@@ -14,6 +14,7 @@ import {
   TYPE,
   text,
   textWidth,
+  widthFor,
 } from "./display";
 import { type Hanging, hangLabels } from "./hanging";
 import { withMark } from "./parts/names";
@@ -35,7 +36,7 @@ export function panelScale(sheets: readonly SheetPanel[]): number {
   return Number.isFinite(scale) ? scale : 1;
 }
 
-/** The sheet as a page of its own, `PAGE_WIDTH` wide and as high as the sheet and its labels need. */
+/** The sheet as a page of its own, as wide and as high as it and its labels need. */
 export function drawPanel(panel: SheetPanel, { scale, says = ENGLISH.drawings }: PanelView): Drawing {
   const [length, width] = [positive(panel.length.mm), positive(panel.width.mm)];
   const sheet: Box = { left: EDGE, top: EDGE, right: EDGE + length * scale, bottom: EDGE + width * scale };
@@ -64,7 +65,7 @@ export function drawPanel(panel: SheetPanel, { scale, says = ENGLISH.drawings }:
   ];
   return {
     title: titleOf(panel, says),
-    width: PAGE_WIDTH,
+    width: Math.min(PAGE_WIDTH, widthFor(items, EDGE)),
     height: Math.max(sheet.bottom, hung.bottom) + 1,
     items,
   };

@@ -48,6 +48,33 @@ describe("what belongs together", () => {
     expect([pageOf(apart, heading), pageOf(apart, "Second")]).toEqual([0, 1]);
   });
 
+  const items = (count: number) => Array.from({ length: count }, (_, i) => ({ words: `item ${i}.` }));
+
+  it("parts a list in columns where the page ends, each part read down one column and then the next", async () => {
+    for (const lines of [2, 20, 36, 40]) {
+      const above = Array.from({ length: lines }, (_, i) => paragraph(`line ${i}`));
+      const list: Block = { kind: "list", style: "bullets", columns: 2, items: items(40) };
+      const pages = await textsOf(await pdf(sheet([...above, list])));
+      for (const page of pages) {
+        expectInside(page, "Letter");
+        const said = page.filter(({ text }) => text.startsWith("item")).map(({ text }) => text.trim());
+        const columns = new Set(page.filter(({ text }) => text.startsWith("item")).map(({ x }) => x));
+        expect(columns.size, `${lines} lines, ${said.length} items`).toBe(Math.min(2, said.length));
+      }
+      const said = tagged(pages).filter(({ text }) => text.startsWith("item"));
+      expect(said.map(({ text }) => text.trim())).toEqual(items(40).map(({ words }) => words));
+    }
+  });
+
+  it("keeps the marks of a drawing on one page", async () => {
+    const marks: Block = { kind: "list", style: "marks", items: items(24) };
+    for (let lines = 24; lines < 44; lines += 2) {
+      const above = Array.from({ length: lines }, (_, i) => paragraph(`line ${i}`));
+      const pages = await textsOf(await pdf(sheet([...above, marks])));
+      expect(pageOf(pages, "item 0.")).toBe(pageOf(pages, "item 23."));
+    }
+  });
+
   const table = (rows: number, lines: number): Block => ({
     kind: "table",
     name: "long",
@@ -190,6 +217,30 @@ describe("drawings", () => {
     expect(await apart(180, "A4")).toBeCloseTo(140, 2);
     expect(await apart(100, "Letter")).toBeCloseTo(60, 2);
     expect(await apart(360, "A4")).toBeCloseTo(160, 2);
+  });
+
+  it("stand side by side where boards are short, each at its scale", async () => {
+    const boards = (widths: readonly number[]): Block => ({
+      kind: "group",
+      name: "layout",
+      heading: "2x4",
+      loose: true,
+      blocks: widths.map((width, i) => ({
+        kind: "figure",
+        caption: `board ${i}`,
+        drawing: () => ruler(width),
+        toScale: true,
+      })),
+    });
+    const page = (await textsOf(await pdf(sheet([boards([80, 80, 170, 60])]), "A4"))).flat();
+    const at = (words: string) => page.filter(({ text }) => text.trim() === words);
+    const [first, second, third, fourth] = [0, 1, 2, 3].map((i) => at(`board ${i}`)[0]!);
+    expect(second!.y).toBe(first!.y);
+    expect(second!.x - first!.x).toBeGreaterThan(80 * MM);
+    expect(third!.y).toBeLessThan(first!.y);
+    expect(fourth!.y).toBeLessThan(third!.y);
+    for (const { x } of [third!, fourth!]) expect(x).toBe(first!.x);
+    expect((at("to")[0]!.x - at("from")[0]!.x) / MM).toBeCloseTo(40, 2);
   });
 
   it("stand beside the words of their step when small, and above them when not", async () => {

@@ -72,6 +72,7 @@ function group(
     kind: "group",
     name,
     heading,
+    loose: true,
     blocks: [...(told ? [told] : []), ...(said ? [said] : [])],
     ...pointing,
   };

@@ -8,7 +8,7 @@ export function cautionSection({ cautions }: SheetData, words: SheetWords): Sect
   const items = cautions.map(({ text, source }) => ({
     words: source === "" ? text : [{ text }, { text: ` (${source})`, style: "small" as const }],
   }));
-  return section("cautions", words.headings.cautions, [list("bullets", items)]);
+  return section("cautions", words.headings.cautions, [list("bullets", items, { columns: 2 })]);
 }
 
 export function figureSections(data: SheetData, words: SheetWords): Section[] {
@@ -48,7 +48,10 @@ export function noteSection({ notes }: SheetData, words: SheetWords): Section[] 
 }
 
 function boxGroup({ name, rows, caution }: SheetBox): Group {
-  const figures = terms(rows.map(({ label, value }) => ({ label, words: value })));
+  const figures = terms(
+    rows.map(({ label, value }) => ({ label, words: value })),
+    { columns: 2 },
+  );
   return {
     kind: "group",
     name: "box-figures",

@@ -20,6 +20,7 @@ export function problemSections(data: SheetData, words: SheetWords): Section[] {
         : list(
             "bullets",
             notChecked.map((entry) => notCheckedItem(entry, file, words)),
+            { columns: 2 },
           ),
     ]),
   ];

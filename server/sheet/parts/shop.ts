@@ -111,6 +111,7 @@ export function careSection({ care }: SheetData, words: SheetWords): Section[] {
       care.map(({ text, source }) => ({
         words: source === "" ? text : [{ text }, { text: ` (${source})`, style: "small" as const }],
       })),
+      { columns: 2 },
     ),
   ]);
 }

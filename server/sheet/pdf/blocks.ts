@@ -1,5 +1,14 @@
 /** The blocks of a sheet as slabs: words, terms, groups and sections here, the others beside. */
-import type { Block, Group, Paragraph, Section, SheetDocument, Terms, WriterWords } from "../document";
+import type {
+  Block,
+  Figure,
+  Group,
+  Paragraph,
+  Section,
+  SheetDocument,
+  Terms,
+  WriterWords,
+} from "../document";
 import { figureFlows, figureRows, smallFigure } from "./figures";
 import { boxesWidth, boxLines, linesOf, widthsOf } from "./lines";
 import { listFlows } from "./lists";
@@ -41,8 +50,8 @@ function sectionFlows(section: Section, frame: Frame, setting: Setting): readonl
     tag: pen.tag("H2", parent),
   };
   const title = row([stack], {
-    before: 7 * MM,
-    after: 2 * MM,
+    before: 5.5 * MM,
+    after: 1.5 * MM,
     top: 1.5 * MM,
     tied: true,
     rules: (ink, top) => ink.rule(left, top, left + width, HEAVY),
@@ -153,18 +162,25 @@ function groupFlows(group: Group, frame: Frame, parent: Tag, setting: Setting): 
       : [{ left: frame.left, width: boxes, lines: boxLines(ticks, boxes - GAP, words), tag }]),
     { ...heading, tag },
   ];
-  const title = row(stacks, { before: 5 * MM, after: 1 * MM, tied: true });
+  const title = row(stacks, { before: 4 * MM, after: 0.8 * MM, tied: true });
   const flows = [title, ...groupBlocks(group.blocks, frame, own, setting)];
   return group.loose ? flows : [{ together: flows }];
 }
 
 const BOXES = 4;
 
-/** A small figure stands at the right of the words that follow it, as long as these are no table and no figure. */
+/** A small figure stands at the right of the words that follow it, as long as these are no table and no figure; short boards side by side. */
 function groupBlocks(blocks: Group["blocks"], frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
   const flows: Flow[] = [];
   for (let i = 0; i < blocks.length; i++) {
     const block = blocks[i]!;
+    if (toScale(block)) {
+      const next = blocks.findIndex((other, n) => n > i && !toScale(other));
+      const run = blocks.slice(i, next < 0 ? undefined : next).filter(toScale);
+      flows.push(...figureRows(run, frame, parent, setting));
+      i += run.length - 1;
+      continue;
+    }
     const small = block.kind === "figure" && block.beside ? smallFigure(block, frame, setting) : undefined;
     if (block.kind === "paragraph" && blocks[i + 1]?.kind === "figure") {
       flows.push({ ...paragraph(block, frame, parent, setting), tied: true });
@@ -190,4 +206,6 @@ function groupBlocks(blocks: Group["blocks"], frame: Frame, parent: Tag, setting
   return flows;
 }
 
+type ScaledFigure = Figure & { readonly toScale: true };
+const toScale = (block: Block): block is ScaledFigure => block.kind === "figure" && block.toScale === true;
 const isText = ({ kind }: Block): boolean => kind === "paragraph" || kind === "terms" || kind === "list";

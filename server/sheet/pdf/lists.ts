@@ -8,38 +8,42 @@ import { beside, type Flow, type Frame, pile, row, type Slab, type Stack } from 
 
 export function listFlows(list: List, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
   const tag = setting.pen.tag("L", parent);
-  if (list.style === "marks") return columns(list, frame, tag, setting, COLUMN);
-  if (list.columns) return columns(list, frame, tag, setting, (frame.width - COLUMN_GAP) / list.columns);
-  return itemSlabs(list, list.items, frame, tag, setting);
+  const count = list.style === "marks" ? columnsIn(frame.width, MARKS) : (list.columns ?? 1);
+  const width = (frame.width - (count - 1) * COLUMN_GAP) / count;
+  const items = itemSlabs(list, width, tag, setting);
+  if (count === 1 || items.some((item) => item(frame.left).height > setting.room))
+    return items.map((item) => item(frame.left));
+  return blocksOf(items, count * ROWS).map((block) => {
+    const slab = inColumns(block, { left: frame.left, width }, count);
+    return list.style === "marks" ? { ...slab, least: Math.min(slab.height, setting.room) } : slab;
+  });
 }
 
-/** Items under each other: boxes, then the lead, number or bullet, then the words with what stands under them. */
-function itemSlabs(
-  list: List,
-  items: readonly Item[],
-  frame: Frame,
-  parent: Tag,
-  { pen, words }: Setting,
-): readonly Slab[] {
+/** An item with its left edge there. */
+type ItemAt = (left: number) => Slab;
+
+/** Items of a width: boxes, then the lead, number or bullet, then the words with what stands under them. */
+function itemSlabs(list: List, width: number, parent: Tag, { pen, words }: Setting): readonly ItemAt[] {
   const { letters } = pen;
-  const leads = items.map((item, i) => leadOf(list, item, list.items.indexOf(item, i)));
+  const { items } = list;
+  const leads = items.map((item, i) => leadOf(list, item, i));
   const ticks = items.map(({ ticks }) => ticks ?? (list.style === "ticks" ? [UNNAMED] : []));
   const boxes = boxesWidth(Math.min(BOXES, Math.max(...ticks.map(({ length }) => length), 0)));
   const widest = Math.max(0, ...leads.map((lead) => widthsOf(lead, STRONG, letters).most));
   const framed = items.some((item) => item.framed) ? FRAME : 0;
   const least = list.style === "marks" ? MARK : list.style === "ticks" ? 0 : BULLET;
   const lead =
-    widest === 0 ? 0 : Math.min(Math.max(widest + 2 * framed + LEAD_GAP, least), frame.width * LEAD_SHARE);
-  const afterBoxes = frame.left + boxes + (boxes > 0 ? GAP : 0);
-  const body = { left: afterBoxes + lead, width: frame.left + frame.width - afterBoxes - lead };
+    widest === 0 ? 0 : Math.min(Math.max(widest + 2 * framed + LEAD_GAP, least), width * LEAD_SHARE);
+  const afterBoxes = boxes + (boxes > 0 ? GAP : 0);
+  const body = width - afterBoxes - lead;
+  const room = Math.max(lead - LEAD_GAP / 2 - 2 * framed, 1);
   return items.map((item, i) => {
     const tag = pen.tag("LI", parent);
     const label = pen.tag("Lbl", tag);
     const own = item.lead === undefined ? BODY : STRONG;
-    const below = (item.below ?? []).flatMap((said) => linesOf(said, SMALL, body.width, letters));
-    const room = Math.max(lead - LEAD_GAP / 2 - 2 * framed, 1);
+    const below = (item.below ?? []).flatMap((said) => linesOf(said, SMALL, body, letters));
     const stacks: Stack[] = [
-      { left: frame.left, width: boxes, lines: boxLines(ticks[i]!, boxes, words), tag: label },
+      { left: 0, width: boxes, lines: boxLines(ticks[i]!, boxes, words), tag: label },
       {
         left: afterBoxes + framed,
         width: room,
@@ -48,16 +52,19 @@ function itemSlabs(
         ...(item.framed && { framed: true }),
       },
       {
-        ...body,
-        lines: [...linesOf(item.words, BODY, body.width, letters), ...below],
+        left: afterBoxes + lead,
+        width: body,
+        lines: [...linesOf(item.words, BODY, body, letters), ...below],
         tag: pen.tag("LBody", tag),
       },
     ];
     const after = below.length > 0 ? 3 * MM : (i === items.length - 1 ? 2 : 1) * MM;
-    return row(
-      stacks.filter(({ lines }) => lines.length > 0),
-      { after },
-    );
+    const shown = stacks.filter(({ lines }) => lines.length > 0);
+    return (at) =>
+      row(
+        shown.map((stack) => ({ ...stack, left: at + stack.left })),
+        { after },
+      );
   });
 }
 
@@ -68,27 +75,61 @@ function leadOf({ style }: List, { lead }: Item, place: number): string {
 
 const UNNAMED = { id: "", what: "", done: "" };
 
-/** In columns, read down one and then the next; a long list as several such blocks. */
-function columns(list: List, frame: Frame, parent: Tag, setting: Setting, column: number): readonly Slab[] {
-  const count = Math.max(1, Math.floor((frame.width + COLUMN_GAP + 0.01) / (column + COLUMN_GAP)));
-  const width = (frame.width - (count - 1) * COLUMN_GAP) / count;
-  const found: Slab[] = [];
-  for (let from = 0; from < list.items.length; from += count * ROWS) {
-    const items = list.items.slice(from, from + count * ROWS);
-    const each = Math.ceil(items.length / count);
-    const piles = Array.from({ length: Math.ceil(items.length / each) }, (_, i) => {
-      const left = frame.left + i * (width + COLUMN_GAP);
-      return pile(itemSlabs(list, items.slice(i * each, (i + 1) * each), { left, width }, parent, setting));
-    });
-    const block = beside(piles);
-    if (block.height <= setting.room) found.push(block);
-    else found.push(...itemSlabs(list, items, frame, parent, setting));
-  }
-  return found;
+/** In columns, read down one and then the next; parted, the columns of each part are about as long as each other. */
+function inColumns(items: readonly ItemAt[], frame: Frame, count: number): Slab {
+  const heights = items.map((item) => item(frame.left));
+  const columns = evenly(heights, count).map(([from, to], i) => {
+    const left = frame.left + i * (frame.width + COLUMN_GAP);
+    return pile(items.slice(from, to).map((item) => item(left)));
+  });
+  const first = evenly(heights.slice(0, count), count).map(([from, to]) => pile(heights.slice(from, to)));
+  return {
+    ...beside(columns),
+    least: beside(first).height,
+    part: (room) => {
+      for (let n = items.length - 1; n > 0; n--) {
+        const part = evenly(heights.slice(0, n), count).map(([from, to]) => pile(heights.slice(from, to)));
+        if (beside(part).height <= room)
+          return [inColumns(items.slice(0, n), frame, count), inColumns(items.slice(n), frame, count)];
+      }
+      return undefined;
+    },
+  };
 }
 
-/** A column of marks, and how many stand in one before the next block begins. */
-const COLUMN = 48 * MM;
+/** Where each column begins and ends, so that the longest of them is as short as it can be. */
+function evenly(slabs: readonly Slab[], count: number): readonly (readonly [from: number, to: number])[] {
+  const all = slabs.map(({ height, after }) => height + after);
+  const filled = (most: number): (readonly [number, number])[] => {
+    const found: [number, number][] = [];
+    let used = 0;
+    all.forEach((height, i) => {
+      const last = found.at(-1);
+      if (last && used + height <= most) last[1] = i + 1;
+      else found.push([i, i + 1]);
+      used = last && used + height <= most ? used + height : height;
+    });
+    return found;
+  };
+  let [low, high] = [0, all.reduce((sum, height) => sum + height, 0)];
+  while (high - low > 1) {
+    const middle = (low + high) / 2;
+    if (filled(middle).length <= count) high = middle;
+    else low = middle;
+  }
+  return filled(high);
+}
+
+/** So many at a time. */
+function blocksOf<T>(all: readonly T[], size: number): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(all.length / size) }, (_, i) => all.slice(i * size, (i + 1) * size));
+}
+
+const columnsIn = (width: number, column: number): number =>
+  Math.max(1, Math.floor((width + COLUMN_GAP + 0.01) / (column + COLUMN_GAP)));
+
+/** The least width of a column of marks, and how many stand in one before the next block begins. */
+const MARKS = 48 * MM;
 const COLUMN_GAP = 6 * MM;
 const ROWS = 24;
 

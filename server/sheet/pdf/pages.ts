@@ -73,7 +73,7 @@ const isBundle = (flow: Flow): flow is Bundle => flow !== "page" && "together" i
 
 /**
  * The height from the upper edge of the flow there to the end of what must stand on one page with it: of a bundle all
- * where a page can hold it, else its beginning; of a tied slab what follows as well.
+ * where a page can hold it, else its beginning; of a tied slab what follows as well; of one to part its least.
  */
 function need(list: readonly Flow[], i: number, room: number): number {
   const flow = list[i];
@@ -84,7 +84,9 @@ function need(list: readonly Flow[], i: number, room: number): number {
   }
   const next = list[i + 1];
   const below = flow.tied && next !== undefined && slabsOf([next])[0];
-  return flow.height + (below ? gapBetween(flow, below) + need(list, i + 1, room) : 0);
+  return below
+    ? flow.height + gapBetween(flow, below) + need(list, i + 1, room)
+    : (flow.least ?? flow.height);
 }
 
 function heightOf(slabs: readonly Slab[]): number {

@@ -13,6 +13,8 @@ export interface Slab {
   readonly tied?: boolean;
   /** Stands over it again where it begins a page: the heads of a table. */
   readonly head?: Slab;
+  /** It may be parted anywhere, but for so much of its beginning. */
+  readonly least?: number;
   /** What of it fits in a height, and the rest; undefined where it cannot be parted there. */
   readonly part?: (room: number) => readonly [Slab, Slab] | undefined;
   /** Paints it with its upper edge there. Again: for the eye alone, as it has been read before. */

@@ -89,7 +89,7 @@ function titleOf({ title, source }: TableGroup, shape: Shape, head: Slab | undef
   const cell = pen.tag("TH", pen.tag("TR", tag), { span: laid.length, scope: "Row" });
   const lines = linesOf(words, BODY, frame.width, pen.letters);
   return row([{ ...frame, lines, tag: cell }], {
-    top: 3 * MM,
+    top: 2.4 * MM,
     bottom: 0.8 * MM,
     tied: true,
     ...(head && { head }),
@@ -113,8 +113,8 @@ function rowSlabs({ cells }: Row, shape: Shape, head: Slab | undefined, summed: 
   return rows.map((parts, i) => {
     const last = i === rows.length - 1;
     return row(parts, {
-      top: i === 0 ? 1 * MM : 0,
-      bottom: last ? 1 * MM : 0,
+      top: i === 0 ? 0.8 * MM : 0,
+      bottom: last ? 0.8 * MM : 0,
       tied: !last || summed,
       ...(head && { head }),
       ...(last && { rules: under(frame, THIN, GRAY) }),
