@@ -77,11 +77,12 @@ export const SHEET_STYLE = `
 .sheet .drawing { display: block; background: #fff; max-width: none; }
 .sheet .edge, .sheet .hidden, .sheet .trail, .sheet .screw, .sheet .dimension, .sheet .leader { pointer-events: none; }
 .sheet figure:not(.to-scale) .drawing { margin: 0 auto; }
+.sheet figure.to-scale { display: inline-block; vertical-align: top; max-width: 100%; }
 .sheet .beside { float: right; margin: 0 0 2mm 4mm; max-width: 50%; }
 .sheet .step { display: flow-root; border-bottom: 0.15mm solid #999; padding-bottom: 2mm; }
 
 .sheet h2, .sheet h3, .sheet .key, .sheet tr.group, .sheet figcaption, .sheet h3 + .source { break-after: avoid; }
-.sheet tr, .sheet .box-figures, .sheet figure, .sheet li, .sheet dl div, .sheet p { break-inside: avoid; }
+.sheet tr, .sheet .step, .sheet .box-figures, .sheet figure, .sheet li, .sheet dl div, .sheet p { break-inside: avoid; }
 
 @media screen {
   .sheet figure:not(.to-scale) .drawing { max-width: 100%; height: auto; }
@@ -147,4 +148,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-koAbJzw4drP5Gm0mQxxVIGVR+eOBbXc3zfIqRfTxYuw=";
+export const SHEET_STYLE_HASH = "sha256-Dk0jtBB9R8hLS+H9LSOWN46gv6nE2GMMj1S3U8n2+uc=";

@@ -192,7 +192,7 @@ describe("columns", () => {
     };
     const page = (await textsOf(await pdf(sheet([block])))).flat();
     const [leg, below] = ["leg", "below"].map((words) => page.find(({ text }) => text === words)!.y);
-    expect(leg! - below!).toBeGreaterThan(7 * 5 * MM);
+    expect(leg! - below!).toBeGreaterThan(3 * 5 * MM);
   });
 });
 

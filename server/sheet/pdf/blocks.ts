@@ -57,7 +57,13 @@ function sectionFlows(section: Section, frame: Frame, setting: Setting): readonl
     rules: (ink, top) => ink.rule(left, top, left + width, HEAVY),
     placed: (ink, top) => ink.bookmark(heading, top),
   });
-  const blocks = section.blocks.flatMap((block) => blockFlows(block, frame, parent, setting));
+  // What is said first is about all that follows.
+  const said = section.blocks.findIndex(({ kind }) => kind !== "paragraph");
+  const blocks = section.blocks.flatMap((block, i) =>
+    block.kind === "paragraph" && i < said
+      ? [{ ...paragraph(block, frame, parent, setting), tied: true }]
+      : blockFlows(block, frame, parent, setting),
+  );
   return [...(section.newPage ? ["page" as const] : []), title, ...blocks];
 }
 

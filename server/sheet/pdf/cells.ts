@@ -27,8 +27,9 @@ function needOf({ fit, head }: Column, cells: readonly (Cell | undefined)[], let
   for (const cell of cells) {
     if (!cell) continue;
     if ("ticks" in cell) {
-      most = Math.max(most, boxesWidth(Math.min(cell.ticks.length, BOXES)));
-      least = Math.max(least, boxesWidth(Math.min(cell.ticks.length, BOXES)));
+      const width = boxesWidth(Math.min(cell.ticks.length, cell.ticks.length > MANY ? MOST : FEW));
+      most = Math.max(most, width);
+      least = Math.max(least, width);
     } else
       for (const words of wordsIn(cell)) {
         const widths = widthsOf(words, BODY, letters);
@@ -93,5 +94,7 @@ export function cellLines(
   });
 }
 
-/** Boxes on a line of a cell; more wrap. */
-const BOXES = 4;
+/** Boxes on a line of a cell, of a few and of many; more wrap. */
+const FEW = 5;
+const MOST = 8;
+const MANY = 10;
