@@ -137,6 +137,8 @@ export interface TableGroup {
 }
 
 export interface Row extends Pointing {
+  /** Goes on from the row above, and stays on its page. */
+  readonly goesOn?: true;
   /** One for each column; a list of words stands one under the other; empty where there is nothing. */
   readonly cells: readonly Cell[];
 }

@@ -5,10 +5,10 @@ import { type Child, element, type Markup } from "./markup";
 
 export function tableHtml({ name, columns, groups, sums }: Table, words: WriterWords): Markup {
   const head = columns.map((column) => element("th", { scope: "col", class: classOf(column) }, column.head));
-  const row = ({ cells, line }: Row): Markup =>
+  const row = ({ cells, line, goesOn }: Row): Markup =>
     element(
       "tr",
-      { "data-line": line },
+      { class: goesOn && "goes-on", "data-line": line },
       cells.map((cell, i) => {
         const column = columns[i]!;
         return element("td", { class: classOf(column), "data-label": column.label }, cellHtml(cell, words));

@@ -82,6 +82,7 @@ export const SHEET_STYLE = `
 .sheet .step { display: flow-root; border-bottom: 0.15mm solid #999; padding-bottom: 2mm; }
 
 .sheet h2, .sheet h3, .sheet .key, .sheet tr.group, .sheet figcaption, .sheet h3 + .source { break-after: avoid; }
+.sheet .goes-on { break-before: avoid; }
 .sheet tr, .sheet .step, .sheet .box-figures, .sheet figure, .sheet li, .sheet dl div, .sheet p { break-inside: avoid; }
 
 @media screen {
@@ -148,4 +149,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-Dk0jtBB9R8hLS+H9LSOWN46gv6nE2GMMj1S3U8n2+uc=";
+export const SHEET_STYLE_HASH = "sha256-r5ERwGwWn+U91Bbup6D8qIogedw4EtYi6dv1o+qSm0I=";

@@ -111,6 +111,17 @@ describe("what belongs together", () => {
     expect(pageOf(pages, "row 39 line 0.")).toBe(pageOf(pages, "$12.50"));
   });
 
+  it("keeps a row that goes on from the one above on its page", async () => {
+    const whole = table(40, 1) as Extract<Block, { kind: "table" }>;
+    const [group] = whole.groups;
+    const rows = group!.rows.map((row, i) => ({ ...row, ...(i % 3 > 0 && { goesOn: true as const }) }));
+    for (let lines = 0; lines < 6; lines++) {
+      const above = Array.from({ length: lines }, (_, i) => paragraph(`line ${i}`));
+      const pages = await textsOf(await pdf(sheet([...above, { ...whole, groups: [{ ...group!, rows }] }])));
+      for (let i = 0; i < 39; i += 3) expect(pageOf(pages, `m${i}.`)).toBe(pageOf(pages, `m${i + 2}.`));
+    }
+  });
+
   it("breaks a row only where it is higher than a page", async () => {
     const pages = await textsOf(await pdf(sheet([table(2, 70)])));
     const words = letters(tagged(pages).map((said) => said.text));

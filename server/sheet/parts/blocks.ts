@@ -8,6 +8,7 @@ import type {
   Section,
   Table,
   TableGroup,
+  Row as TableRow,
   Terms,
   Words,
 } from "../document";
@@ -53,13 +54,14 @@ export function table<Row>(
   name: string,
   columns: readonly ColumnOf<Row>[],
   groups: readonly GroupOf<Row>[],
-  lineOf: (row: Row) => number | undefined = () => undefined,
+  /** The line a row leads to, and whether it goes on from the row above. */
+  moreOf: (row: Row) => Pick<TableRow, "line" | "goesOn"> = () => ({}),
   sums: Table["sums"] = [],
 ): Table | undefined {
   const made = groups.map(({ title, source, rows }) => ({
     title,
     source,
-    rows: rows.map((row) => ({ cells: columns.map((c) => cellOf(c.cell(row))), line: lineOf(row) })),
+    rows: rows.map((row) => ({ ...moreOf(row), cells: columns.map((c) => cellOf(c.cell(row))) })),
   }));
   const rows = made.flatMap((group) => group.rows);
   if (rows.length === 0 && sums.length === 0) return undefined;
@@ -73,10 +75,7 @@ export function table<Row>(
     }),
     groups: made.map((group) => ({
       ...group,
-      rows: group.rows.map(({ cells, line }) => ({
-        cells: used.map((i) => cells[i]!),
-        ...(line !== undefined && { line }),
-      })),
+      rows: group.rows.map((row) => ({ ...row, cells: used.map((i) => row.cells[i]!) })),
     })),
     sums,
   };

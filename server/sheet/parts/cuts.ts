@@ -24,7 +24,7 @@ export function cutListSection(data: SheetData, words: SheetWords, exercise = fa
       "cuts",
       columnsOf(words, exercise),
       cutList.map(({ title, source, rows }) => ({ title, source, rows })),
-      ({ place }) => lineIn(place, file).line,
+      ({ place }) => lineIn(place, file),
     ),
   ]);
 }

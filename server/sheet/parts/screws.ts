@@ -1,6 +1,6 @@
 /** The fasteners, where each is driven, and what is measured corner to corner before it is. */
 import type { FastenerRow, SheetData, SheetJoint, SheetSetOut } from "../data";
-import type { Section, Table, TableGroup } from "../document";
+import type { Row, Section, Table, TableGroup } from "../document";
 import type { SheetWords } from "../words";
 import { type ColumnOf, list, paragraph, rows, section, some, table } from "./blocks";
 import { lineIn } from "./problems";
@@ -55,7 +55,7 @@ export function setOutTable(
     "set-outs",
     columnsOf,
     joints.map((joint) => groupOf(joint, file, words)),
-    ({ line }) => line,
+    ({ more }) => more,
   );
 }
 
@@ -66,7 +66,7 @@ interface GridRow {
   readonly screws: string;
   readonly along: string;
   readonly across: string;
-  readonly line: number | undefined;
+  readonly more: Pick<Row, "line" | "goesOn">;
 }
 
 function groupOf(
@@ -74,7 +74,7 @@ function groupOf(
   file: string,
   words: SheetWords,
 ): Pick<TableGroup, "title" | "source"> & { readonly rows: readonly GridRow[] } {
-  const { line } = lineIn(joint.place, file);
+  const line = lineIn(joint.place, file);
   const grids = joint.setOut.flatMap((set) =>
     set.grids.map(({ on, along, across }, i): GridRow => {
       const first = i === 0;
@@ -84,12 +84,15 @@ function groupOf(
         screws: first ? words.screwsOn(set.screws, set.pieces.length > 1) : "",
         along: on === "face" ? along.words : words.onThe(on, along.words),
         across: across.words,
-        line,
+        more: { ...line, ...(!first && i < MOST_TOGETHER && { goesOn: true }) },
       };
     }),
   );
   return { title: jointWords(joint, words), source: "", rows: grids };
 }
+
+/** Of a piece with very many grids, the others may stand on the next page. */
+const MOST_TOGETHER = 6;
 
 /** `side face into leg face: 16 screws at 8 crossings, deck-mid (#8 x 1-5/8"), pilot 1/8"`. */
 export function jointWords(joint: SheetJoint, words: SheetWords): string {

@@ -73,7 +73,7 @@ function groupSlabs(
   summed: boolean,
 ): readonly Slab[] {
   const rows = group.rows.flatMap((one, i) =>
-    rowSlabs(one, shape, head, summed && i === group.rows.length - 1),
+    rowSlabs(one, shape, head, group.rows[i + 1]?.goesOn ?? (summed && i === group.rows.length - 1)),
   );
   const title = group.title === "" && group.source === "" ? [] : [titleOf(group, shape, head)];
   return [...title, ...rows];
@@ -98,7 +98,7 @@ function titleOf({ title, source }: TableGroup, shape: Shape, head: Slab | undef
 }
 
 /** The row, and under it, tied to it, what had no room beside. */
-function rowSlabs({ cells }: Row, shape: Shape, head: Slab | undefined, summed: boolean): readonly Slab[] {
+function rowSlabs({ cells }: Row, shape: Shape, head: Slab | undefined, tied: boolean): readonly Slab[] {
   const { frame, laid, tag, setting } = shape;
   const { pen } = setting;
   const line = pen.tag("TR", tag);
@@ -115,7 +115,7 @@ function rowSlabs({ cells }: Row, shape: Shape, head: Slab | undefined, summed: 
     return row(parts, {
       top: i === 0 ? 0.8 * MM : 0,
       bottom: last ? 0.8 * MM : 0,
-      tied: !last || summed,
+      tied: !last || tied,
       ...(head && { head }),
       ...(last && { rules: under(frame, THIN, GRAY) }),
     });
