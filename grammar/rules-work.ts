@@ -41,7 +41,11 @@ export class PlanRules extends HeadRules {
 
   /** `12 holes of 1/2"` */
   holes = this.RULE("holes", (): { count?: Expression; size?: Expression } => {
-    const count = this.OPTION(() => this.SUBRULE(this.factor));
+    // The word itself may be a name, so it is no number of holes.
+    const count = this.OPTION({
+      GATE: () => !this.has(K.holes, 1),
+      DEF: () => this.SUBRULE(this.factor),
+    });
     this.CONSUME(K.holes);
     const size = this.OPTION1(() => {
       this.CONSUME(K.of);

@@ -46,9 +46,9 @@ step Lay the sill
     worked.steps.proposed
       ? []
       : worked.steps.steps.flatMap((step) => {
-          const { lift, people } = step;
+          const { lift, people, unread } = step;
           const hands = people ?? 1;
-          return lift && lift.kg > LIFTS * hands * (1 + ROUNDING)
+          return lift && !unread && lift.kg > LIFTS * hands * (1 + ROUNDING)
             ? [findingOf(step, lift, hands, worked)]
             : [];
         }),

@@ -12,8 +12,8 @@ export const waitMissing: Check = {
   page: `A finish dries, and glue sets, before the pieces are worked on again. How long a finish takes is read from its line (\`dries
 12 h\`), else from a table of usual finishes; each of its coats takes as long. Glue is left for an hour before anything pulls
 on it, and takes a day to its full strength (from memory: the can tells more), but only where no screw holds the pieces too.
-The waits of the steps are added up, and the work between them where they say how long it takes; where one does not, nothing
-is said.
+The waits of the steps are added up, and the work between them where they say how long it takes; where one does not, that is
+listed as not checked.
 
 \`\`\`sawbuck
 part leg of 2x4, length 20"

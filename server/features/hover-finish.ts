@@ -9,7 +9,7 @@ import {
   stapleWords,
   tinWords,
 } from "../checks/lining-words";
-import type { Value } from "../plan";
+import { ifKnown, type Value } from "../plan";
 import {
   type Display,
   liquidText,
@@ -86,7 +86,8 @@ const takenForGranted = (assumed: readonly string[]): string =>
 /** A finish: how far it goes and how it is sold, and all that its lines take. */
 export function describeFinish(finish: Finish, worked: Worked): string {
   const { display } = worked.settings;
-  const { name, coats, dries, tins } = finish;
+  const { name, coats, tins } = finish;
+  const dries = ifKnown(finish.dries)?.most;
   const used = worked.coats.filter((c) => c.finish === finish);
   return paragraphs(
     `${strong(name)}, a finish${finish.declared ? "" : " every plan knows"}`,

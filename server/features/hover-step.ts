@@ -61,7 +61,7 @@ const titles = (driven: readonly DrivenIn[]): string => {
 const MOST = 6;
 
 const things = (verb: string, list: readonly { readonly words: string }[]): string | undefined =>
-  list.length > 0 ? `${verb} ${escaped(list.map((t) => t.words).join(", "))}` : undefined;
+  list.length > 0 ? `${verb} ${escaped([...new Set(list.map((t) => t.words))].join(", "))}` : undefined;
 
 function squareText({ squares }: WorkStep): string | undefined {
   if (squares.length === 0) return undefined;

@@ -39,9 +39,6 @@ export interface Tool {
   readonly words: readonly string[];
 }
 
-/** The tool of that key. */
-export const toolOf = (key: ToolKey): Row<Tool> => BY_KEY.get(key)!;
-
 /** Whether one of these names, as a plan has them after `has`, means one of those words: "hand-saws" means "handsaw". */
 export function isAmong(names: readonly string[], words: readonly string[]): boolean {
   const wanted = new Set(words.map(plain));
@@ -189,8 +186,6 @@ export const tools: readonly Row<Tool>[] = [
     ["stapler", "staple-gun", "tacker"],
   ),
 ];
-
-const BY_KEY: ReadonlyMap<ToolKey, Row<Tool>> = new Map(tools.map((row) => [row.value.key, row]));
 
 export const toolRows: readonly Row<unknown>[] = tools;
 

@@ -109,8 +109,8 @@ export function workBox(
       : volume;
   const walls = namedParts(read, "walls", file, scope, worker);
   const floor = namedParts(read, "floor", file, scope, worker);
-  const said = read.quantity("weighs", WEIGHT, "a weight, like 60 lb,");
-  const own = said ? known(said) : weightOfParts([...walls, ...floor], parts);
+  const said = read.amount("weighs", WEIGHT, "a weight, like 60 lb,", "what it weighs empty");
+  const own = said ?? weightOfParts([...walls, ...floor], parts);
   const weight = (wetness: Wetness) =>
     fillWeightOf(filled, filling ? info : undefined, wetness, Boolean(filling));
   const weights = { dry: weight("dry"), moist: weight("moist"), saturated: weight("saturated") };

@@ -66,7 +66,8 @@ function outdoors({ coats, woods, boards, panels }: Operations, worked: Worked, 
   for (const { with: name, parts, coats: many } of coats) {
     const kind = finishKind(name);
     const rough = parts.some((p) => worked.parts.get(p)?.material?.conditions.includes("rough"));
-    const stain = rough && (many ?? 0) >= 2 ? "stain-rough" : "stain-smooth";
+    // How long one coat lasts on rough wood is printed nowhere.
+    const stain = !rough ? "stain-smooth" : (many ?? 0) >= 2 ? "stain-rough" : "finish";
     calls.by(kind === "stain" ? stain : kind === "oil" ? "oil" : "finish", [name]);
   }
   calls.when(coats.length === 0 && boards.length + panels.length > 0, "bare");

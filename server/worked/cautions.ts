@@ -8,6 +8,7 @@ import type { Material } from "./materials";
 import { type Operations, operationsOf } from "./operations";
 import type { Part } from "./parts";
 import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
+import { LIFTS } from "./step-lift";
 import { weightOf } from "./weight";
 import type { Worked } from "./work";
 
@@ -30,8 +31,6 @@ export function cautionsOf(worked: Worked, words: ShopWords = SHOP_ENGLISH): rea
   }));
 }
 
-/** Lifting limit of the NIOSH equation under the best conditions, 51 lb (23 kg). */
-const LIFT_KG = 23;
 /** mm: the tube that a piece which a small child could swallow fits into (16 CFR 1501, from memory). */
 const TUBE = { wide: 31.75, deep: 57.15 } as const;
 
@@ -129,18 +128,16 @@ function food(
   const near = any ? [...worked.parts.keys()] : walls.flat();
   const materials = new Set(near.flatMap((n) => worked.parts.get(n)?.material ?? []));
   const unsure = [...does.salvage, ...treated].filter((m) => materials.has(m));
-  const applied = [
-    ...does.coats.filter((c) => c.parts.some((p) => near.includes(p))),
-    ...does.liners.filter((l) => growing.some((b) => l.things.includes(b.name))),
-  ].filter((a) => a.foodSafe !== true);
-  calls.by("food", [...called(unsure), ...applied.map((a) => a.with)]);
+  const coats = does.coats.filter((c) => c.parts.some((p) => near.includes(p)));
+  const liners = worked.linings.filter((l) => l.box && growing.includes(l.box) && l.roll?.foodSafe !== true);
+  calls.by("food", [...called(unsure), ...coats.map((c) => c.with), ...liners.map((l) => l.entry.with.text)]);
   calls.by("treated-food", called(treated.filter((m) => materials.has(m))));
 }
 
 function weights(worked: Worked, calls: Calls<CautionTag>): void {
   const { parts, atLeast, bought } = weightOf(worked);
   const whole = worked.settings.title || "the whole of it";
-  const heavy = (kg: number | undefined): boolean => (kg ?? 0) > LIFT_KG;
+  const heavy = (kg: number | undefined): boolean => (kg ?? 0) > LIFTS;
   calls.by(
     "lift-over-51lb",
     parts.filter((p) => heavy(ifKnown(p.each)?.approx)).map((p) => p.part),

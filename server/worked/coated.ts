@@ -47,23 +47,36 @@ export interface CoatedIn {
   readonly space: Space;
 }
 
+/** A thing as its line says it: `front legs`. */
 export const wordsOf = ({ where, name }: Thing): string => [...where.map((w) => w.text), name.text].join(" ");
 
 /** The pieces a line means: those that stand, and how many of each part stand nowhere. */
 export function coatedBy(things: readonly Thing[], input: CoatedIn): Value<Coated> {
   const placed = new Set<number>();
   const loose = new Map<string, number>();
+  // Pieces of two rings are not the same ones; those of a ring are among those of their part.
+  const inRings = new Map<string, number>();
+  const rings = new Set<string>();
   for (const thing of things) {
     const declared = lookUp(input.scope, thing.name.text);
     if (!declared || !COATED.has(declared.kind)) return MISTAKE;
     const found = coatedAs(thing, declared, input);
     if (found.state !== "known") return found;
     for (const i of found.value.pieces) placed.add(i);
-    for (const { part, count } of found.value.loose) loose.set(part, Math.max(loose.get(part) ?? 0, count));
+    if (declared.kind !== "ring")
+      for (const { part, count } of found.value.loose) loose.set(part, Math.max(loose.get(part) ?? 0, count));
+    else if (!rings.has(declared.name)) {
+      rings.add(declared.name);
+      for (const { part, count } of found.value.loose) inRings.set(part, (inRings.get(part) ?? 0) + count);
+    }
   }
+  const parts = new Set([...loose.keys(), ...inRings.keys()]);
   return known({
     pieces: [...placed].sort((a, b) => a - b),
-    loose: [...loose].map(([part, count]) => ({ part, count })),
+    loose: [...parts].map((part) => ({
+      part,
+      count: Math.max(loose.get(part) ?? 0, inRings.get(part) ?? 0),
+    })),
   });
 }
 

@@ -85,7 +85,7 @@ function workCoat(entry: CoatWork["entry"], file: string, input: CoatInput, surf
     rough: (known?.area.rough ?? 0) > 0,
     amount: map(amounts, ({ most }) => most),
     least: spread && spread.least.approx < spread.most.approx ? spread.least : undefined,
-    dries: finish?.dries,
+    dries: ifKnown(finish?.dries)?.most,
     assumed: assumedIn(coatsFrom, finish, known?.area, loose),
   };
 }

@@ -1,10 +1,11 @@
 /** How boxes drain: the holes they say, or the gaps between their placed bottom boards; and what is usual, only to be told. */
-import { type At, lookUp, MISTAKE, map, type Scope, type Value } from "../plan";
+import { type At, lookUp, map, type Scope, unknown, type Value } from "../plan";
 import { TOUCHING } from "../solid/contact";
 import { cite, drainHoles, drainSpacing } from "../trade";
-import { exactly, fraction, INCH, LENGTH, type Quantity, readNumber, roughly } from "../units";
+import { LENGTH, type Quantity, roughly } from "../units";
 import type { Box } from "./boxes";
 import type { Worker } from "./expressions";
+import { size } from "./materials";
 import { Reader } from "./settings";
 import type { Space } from "./space";
 
@@ -13,7 +14,7 @@ export interface Drainage {
   /** Where it says how it drains, else its name. */
   readonly at: At;
   readonly how: Box["drains"];
-  /** As typed; undefined for a box that drains by none. */
+  /** As typed; undefined for a box that drains by none. Not known where the plan leaves out how many, or how wide. */
   readonly holes: Value<DrainHoles> | undefined;
   /** Between placed bottom boards; undefined for a box that drains otherwise or whose bottom is not placed. */
   readonly gaps: DrainGaps | undefined;
@@ -76,7 +77,7 @@ type Drains = Extract<Box["declared"]["entry"]["clauses"][number], { kind: "drai
 
 function holesOf({ count, size }: Drains, box: Box, worker: Worker): Value<DrainHoles> {
   const { file } = box.declared.at;
-  if (!count || !size) return MISTAKE;
+  if (!count || !size) return unknown("unsaid", "unsaid drain holes");
   const n = worker.wholeNumber(count, file, "the number of drain holes", MOST_HOLES);
   const wide = worker.positiveLength(size, file, "a drain hole");
   if (n.state !== "known") return n;
@@ -147,14 +148,13 @@ function gapsOf(box: Box, scope: Scope, space: Space): DrainGaps | undefined {
 function advisedFor(box: Box): Drainage["advised"] {
   const { diameter, apart } = drainSpacing.value;
   const { count: few } = drainHoles.value;
-  const inch = (text: string): Quantity => exactly(LENGTH, fraction.multiply(readNumber(text)!, INCH));
-  const most = inch(String(apart.high));
+  const most = size(apart.high, "in");
   const [long = 0, short = 0] = bottomOf(box) ?? [];
   const count = Math.ceil(long / most.approx) * Math.ceil(short / most.approx);
   return {
     count: Math.max(few, count),
-    diameter: inch(count > few ? diameter : drainHoles.value.diameter),
-    apart: [inch(String(apart.low)), most],
+    diameter: size(count > few ? diameter : drainHoles.value.diameter, "in"),
+    apart: [size(apart.low, "in"), most],
     source: cite(count > few ? drainSpacing.source : drainHoles.source),
   };
 }

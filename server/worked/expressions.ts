@@ -154,6 +154,11 @@ export class Worker {
       : value;
   }
 
+  /** The same value if it is not less than nothing; else a fault at its expression. */
+  notNegative(value: Value<Quantity>, e: Expression, file: string, what: Told): Value<Quantity> {
+    return value.state === "known" && value.value.approx === 0 ? value : this.positive(value, e, file, what);
+  }
+
   /** The same value if it is more than nothing; else a fault at its expression. */
   positive(value: Value<Quantity>, e: Expression, file: string, what: Told): Value<Quantity> {
     if (value.state !== "known" || value.value.approx > 0) return value;

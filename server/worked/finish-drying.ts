@@ -1,8 +1,8 @@
-/** The coat lines of a plan as its steps need them: on which pieces, how often, and how long each coat dries. Minutes. */
+/** The coat lines of a plan as its steps need them: on which pieces, how often, and how long each coat dries. */
 import type { Entry, Thing } from "../../grammar/tree";
-import { ifKnown, lookUp, type Scope } from "../plan";
-import { cite, finish } from "../trade";
+import { ifKnown, lookUp, MISTAKE, type Scope } from "../plan";
 import type { CoatWork } from "./coating";
+import type { Finish } from "./finishes";
 import { partsOf } from "./groups";
 import type { Space } from "./space";
 
@@ -15,8 +15,7 @@ export interface CoatLine {
   /** Names of its parts, placed or not. */
   readonly parts: ReadonlySet<string>;
   readonly coats: number;
-  /** Undefined where neither its line nor the table says. */
-  readonly dries: { readonly minutes: number; readonly source: string } | undefined;
+  readonly dries: Finish["dries"];
 }
 
 /** The coat lines of a plan, in their order. */
@@ -29,7 +28,7 @@ export function coatLines(coats: readonly CoatWork[], space: Space, scope: Scope
     parts: new Set(coat.entry.things.flatMap((t) => partNames(t, scope))),
     // A step waits for the coats that are said; those taken for granted only say how much to buy.
     coats: coat.coatsFrom === "assumed" ? 1 : (ifKnown(coat.coats) ?? 1),
-    dries: dryingOf(coat),
+    dries: coat.finish?.dries ?? MISTAKE,
   }));
 }
 
@@ -37,12 +36,4 @@ export function coatLines(coats: readonly CoatWork[], space: Space, scope: Scope
 export function partNames(thing: Thing, scope: Scope): string[] {
   const declared = lookUp(scope, thing.name.text);
   return declared ? partsOf(declared, scope) : [];
-}
-
-/** By its own line, else by its row in the trade's table. */
-function dryingOf({ finish: used, dries }: CoatWork): CoatLine["dries"] {
-  if (!used) return undefined;
-  if (dries && used.declared) return { minutes: dries.approx, source: `the line of ${used.name}` };
-  const row = finish(used.name)?.recoat;
-  return row && { minutes: row.value.low * 60, source: cite(row.source) };
 }

@@ -44,6 +44,14 @@ export interface Tin {
   readonly price: Quantity | undefined;
 }
 
+/** How long a coat dries; both are the same where one time is typed. */
+export interface Drying {
+  readonly least: Quantity;
+  /** What is told, and waited for. */
+  readonly most: Quantity;
+  readonly source: string;
+}
+
 export interface Finish {
   readonly name: string;
   /** Undefined for a usual one that only a line names. */
@@ -56,7 +64,7 @@ export interface Finish {
   /** As declared; undefined where it does not say. */
   readonly coats: Value<number> | undefined;
   /** How long a coat dries. */
-  readonly dries: Quantity | undefined;
+  readonly dries: Value<Drying>;
   readonly tins: readonly Tin[];
   /** Where its coverage comes from. */
   readonly source: string;
@@ -87,7 +95,8 @@ function workFinish(declared: Declared, worker: Worker): Finish {
   const unsaid = broken ? MISTAKE : unknown("unsaid", "unsaid how far it goes", { name });
   const covers = typed ?? (usual && !broken ? known(usual.covers) : unsaid);
   const taken = !typed && usual && !broken ? usual : undefined;
-  const dries = read.quantity("dries", TIME, "a time, like 12 h,");
+  const dries = read.amount("dries", TIME, "a time, like 12 h,", "how long a coat dries");
+  const row = dries || broken ? undefined : usual;
   return {
     name,
     declared,
@@ -95,19 +104,23 @@ function workFinish(declared: Declared, worker: Worker): Finish {
     coversRough: taken ? known(taken.coversRough) : map(covers, thirsty),
     rough: taken?.rough ?? "taken",
     coats: coats && worker.wholeNumber(coats.value, file, "the number of coats", MOST_COATS),
-    dries,
+    dries: dries
+      ? map(dries, (q): Drying => ({ least: q, most: q, source: `the line of ${name}` }))
+      : broken
+        ? MISTAKE
+        : (usual?.dries ?? dryingUnsaid(name)),
     tins: read.all("tin").flatMap((c): Tin[] => {
       const size = positive(c.size, file, VOLUME, "a volume, like 1 qt,", "what a tin holds", worker);
       const price = c.price && read.money(c.price, { file, start: c.price.start, end: c.price.end })?.value;
       return size.state === "known" ? [{ size: size.value, text: tinText(c.size, size.value), price }] : [];
     }),
     source: taken ? cite(taken.source) : "as the plan says",
-    assumed: taken ? [taken.words] : [],
+    assumed: [taken?.words, row?.waits].filter((words) => words !== undefined),
   };
 }
 
 function undeclared(name: string): Finish {
-  const { covers, coversRough, rough, recoat, source, words, waits } = usualRow(name)!;
+  const { covers, coversRough, rough, dries, source, words, waits } = usualRow(name)!;
   return {
     name,
     declared: undefined,
@@ -115,7 +128,7 @@ function undeclared(name: string): Finish {
     coversRough: known(coversRough),
     rough,
     coats: undefined,
-    dries: recoat,
+    dries,
     tins: [],
     source: cite(source),
     assumed: waits ? [words, waits] : [words],
@@ -133,7 +146,13 @@ function usualRow(name: string) {
     covers: coverage(low, high),
     coversRough: rough ? coverage(rough.value.low, rough.value.high) : thirsty(coverage(low, high)),
     rough: rough ? ("printed" as const) : ("taken" as const),
-    recoat: recoat && exactly(TIME, fraction.rational(recoat.value.high * 60)),
+    dries: recoat
+      ? known({
+          least: hours(recoat.value.low),
+          most: hours(recoat.value.high),
+          source: cite(recoat.source),
+        })
+      : dryingUnsaid(name),
     source: smooth.source,
     words: `${name} is taken to go ${spread} on a coat; what to buy is reckoned with the lesser`,
     waits:
@@ -141,6 +160,10 @@ function usualRow(name: string) {
       `a coat is taken to dry ${recoat.value.high} h, the most of ${recoat.value.low} to ${recoat.value.high}`,
   };
 }
+
+const dryingUnsaid = (name: string): Value<Drying> => unknown("unsaid", "unsaid drying", { name });
+
+const hours = (n: number): Quantity => exactly(TIME, fraction.rational(n * 60));
 
 const spanWords = ({ value: { low, high } }: Row<Span>): string => `${low} to ${high} sqft per gal`;
 

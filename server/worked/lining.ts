@@ -20,7 +20,8 @@ import type { Box } from "./boxes";
 import type { Drainage, DrainHoles } from "./drainage";
 import type { Worker } from "./expressions";
 import { type LinerCut, type LinerSheet, linerCuts, linerSheet } from "./liner-cuts";
-import { inches, type Roll } from "./rolls";
+import { size } from "./materials";
+import type { Roll } from "./rolls";
 import { Reader } from "./settings";
 
 export interface LiningWork {
@@ -99,7 +100,7 @@ function workLine(entry: LiningWork["entry"], file: string, input: LineInput): L
     return entry.clauses.some((c) => c.kind === kind || c.kind === "broken") ? MISTAKE : undefined;
   };
   const [fold, overlap] = [said("fold", "the fold"), said("overlap", "the overlap")];
-  const folded = fold ?? known(inches(linerFold));
+  const folded = fold ?? known(size(linerFold.value, "in"));
   return entry.things.map((thing) => {
     const declared = lookUp(scope, thing.name.text);
     const box = boxes.find((b) => b.declared === declared);
@@ -154,9 +155,8 @@ function sheetOf(box: Box, fold: Quantity): Value<LinerSheet> {
 const larger = (a: Quantity | undefined, b: Quantity | undefined): Quantity | undefined =>
   a && b && b.approx > a.approx ? b : (a ?? b);
 
-const mark = (n: number): Quantity => exactly(LENGTH, fraction.multiply(fraction.rational(n), INCH));
-const STAPLES_CLOSE = mark(stapleSpacing.value.low);
-const STAPLES_WIDE = mark(stapleSpacing.value.high);
+const STAPLES_CLOSE = size(stapleSpacing.value.low, "in");
+const STAPLES_WIDE = size(stapleSpacing.value.high, "in");
 
 /** All round the rim inside. */
 function staplesFor(box: Box): Value<number> {
@@ -168,7 +168,7 @@ function staplesFor(box: Box): Value<number> {
 
 /** As far below the rim as is usual, or half way down to the fill where that stands higher. */
 function stapleHeight(box: Box | undefined): Quantity {
-  const usual = inches(linerBelowRim);
+  const usual = size(linerBelowRim.value, "in");
   const fill = box?.fillBelowRim;
   if (!fill || fill.approx >= 2 * usual.approx) return usual;
   if (fill.approx <= 0) return exactly(LENGTH, fraction.ZERO);
@@ -183,14 +183,14 @@ function openingOf(roll: Roll | undefined, drainage: Drainage | undefined): Line
   if (drainage.how === "nothing") return { how: "whole", why: "no drain" };
   if (drainage.how === "holes") return { how: "over holes", holes: drainage.holes ?? MISTAKE };
   const { diameter, apart } = drainSpacing.value;
-  const most = mark(apart.high);
+  const most = size(apart.high, "in");
   const { gaps } = drainage;
   return {
     how: "over gaps",
     gaps: gaps?.count,
     each: gaps && Math.max(1, Math.ceil(gaps.long.approx / most.approx - 1e-9)),
-    diameter: inches({ ...drainSpacing, value: diameter }),
-    apart: [mark(apart.low), most],
+    diameter: size(diameter, "in"),
+    apart: [size(apart.low, "in"), most],
   };
 }
 

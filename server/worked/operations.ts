@@ -1,8 +1,9 @@
 /** What a plan has its builder do: saw, bore, drive, glue, coat, line. Tools, bits, cautions and care follow from it. */
-import { ifKnown, lookUp } from "../plan";
+import { ifKnown } from "../plan";
 import { NUMERIC } from "../solid/angle";
 import { isAmong, SAW_WORDS } from "../trade";
-import { partsOf } from "./groups";
+import { wordsOf } from "./coated";
+import { partNames } from "./finish-drying";
 import type { Joint } from "./joints";
 import type { Material } from "./materials";
 import type { Angles, Part } from "./parts";
@@ -17,16 +18,20 @@ export interface SlantedEnd {
   readonly kind: "miter" | "bevel" | "compound";
 }
 
-/** What `coat` and `line` say: on which things, with what. */
-export interface Applied {
+/** What a `coat` line says: on which things, with what. */
+export interface Coating {
   readonly things: readonly string[];
   /** Names of the parts that these things are made of. */
   readonly parts: readonly string[];
   readonly with: string;
-  /** As the line says, else as its declaration does; undefined where neither does. */
+  /** As the line says, else as its finish does; undefined where neither does, or not rightly. */
   readonly coats: number | undefined;
-  /** As its declaration says; undefined where it does not. */
-  readonly foodSafe: boolean | undefined;
+}
+
+/** What a `line` entry says: which boxes, with what. */
+export interface Lined {
+  readonly things: readonly string[];
+  readonly with: string;
 }
 
 export interface Operations {
@@ -43,8 +48,8 @@ export interface Operations {
   readonly nailed: readonly Joint[];
   readonly bolted: readonly Joint[];
   readonly glued: readonly Joint[];
-  readonly coats: readonly Applied[];
-  readonly liners: readonly Applied[];
+  readonly coats: readonly Coating[];
+  readonly liners: readonly Lined[];
   /** What some part is cut from. */
   readonly woods: readonly Material[];
   /** Of these, wood on hand that the layouts cut from, and wood with old paint. */
@@ -83,8 +88,8 @@ export function operationsOf(worked: Worked): Operations {
     nailed,
     bolted,
     glued: worked.joints.filter((j) => j.entry.kind === "glue"),
-    coats: appliedBy(worked, "coat"),
-    liners: appliedBy(worked, "line"),
+    coats: coatedIn(worked),
+    liners: linedIn(worked),
     woods: [...new Set(parts.flatMap((p) => p.material ?? []))],
     salvage: salvageOf(worked),
     saws: sawsOf(worked.settings.tools),
@@ -112,32 +117,18 @@ function slantedEnds(part: Part): SlantedEnd[] {
   });
 }
 
-function appliedBy({ loaded, scope }: Worked, kind: "coat" | "line"): Applied[] {
-  return loaded.files[0]!.tree.entries.flatMap((entry): Applied[] => {
-    if (entry.kind !== kind) return [];
-    const declared = lookUp(scope, entry.with.text)?.entry.clauses ?? [];
-    const food = declared.find((c) => c.kind === "food");
-    return [
-      {
-        things: entry.things.map((t) => t.name.text),
-        parts: entry.things.flatMap((t) => {
-          const thing = lookUp(scope, t.name.text);
-          return thing ? partsOf(thing, scope) : [];
-        }),
-        with: entry.with.text,
-        coats: coatsIn(entry.clauses) ?? coatsIn(declared),
-        foodSafe: food?.kind === "food" ? food.safe : undefined,
-      },
-    ];
-  });
-}
+const coatedIn = ({ coats, scope }: Worked): Coating[] =>
+  coats.map(({ entry, things, coats, coatsFrom }) => ({
+    things,
+    parts: entry.things.flatMap((t) => partNames(t, scope)),
+    with: entry.with.text,
+    coats: coatsFrom === "assumed" ? undefined : ifKnown(coats),
+  }));
 
-function coatsIn(clauses: Worked["loaded"]["files"][number]["tree"]["entries"][number]["clauses"]) {
-  const clause = clauses.find((c) => c.kind === "coats of");
-  if (clause?.kind !== "coats of" || clause.value.kind !== "literal") return undefined;
-  const number = Number(clause.value.text);
-  return Number.isSafeInteger(number) ? number : undefined;
-}
+const linedIn = ({ loaded }: Worked): Lined[] =>
+  loaded.files[0]!.tree.entries.flatMap((entry) =>
+    entry.kind === "line" ? [{ things: entry.things.map(wordsOf), with: entry.with.text }] : [],
+  );
 
 function salvageOf({ boards, sheets, parts }: Worked): Material[] {
   const onHand = new Set<Material>();

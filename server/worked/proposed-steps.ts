@@ -1,10 +1,12 @@
 /** A proposed order of work for a plan that says no steps: cut, finish, build, lay, line, fill. Its times are left to the builder. */
+import { ifKnown, lookUp } from "../plan";
 import { exactly, fraction, TIME } from "../units";
 import { wallsOf } from "./choose";
 import type { CoatLine } from "./finish-drying";
+import { listed } from "./operations";
 import { type Kind, kindsOf } from "./proposed-kinds";
 import { type Group, groupsOf } from "./proposed-order";
-import { type StepLine, type StepThing, stepThing, withCoats } from "./step-lines";
+import { type StepLine, type StepThing, stepThing } from "./step-lines";
 import type { ForSteps } from "./steps";
 
 /** The lines of the proposal; none where nothing placed is joined. */
@@ -13,14 +15,13 @@ export function proposedLines(plan: ForSteps, coating: readonly CoatLine[]): Ste
   if (!joints.some((j) => j.placed && j.placed.crossings.length > 0)) return [];
   const all = kindsOf(space, joints, parts);
   const groups = supported(driveable(groupsOf(all, joints), all.kinds), all.kinds);
-  const lines = [
-    cutting(all.kinds, plan),
+  return [
+    cutting(plan),
     ...coating.filter((c) => c.pieces.size > 0).map((c) => coatingStep(c, all.kinds, plan)),
     ...groups.map((g) => building(g, all.kinds, plan)),
     ...lining(plan),
     ...filling(plan),
   ];
-  return withCoats(lines);
 }
 
 /** Groups in which what would stand in the way of a drill comes after what is driven there, where nothing leans on it before. */
@@ -72,18 +73,24 @@ const NOTHING = {
   takes: undefined,
   wait: undefined,
   people: undefined,
+  unread: false,
 } as const;
 
 const at = ({ settings, loaded }: ForSteps): StepLine["at"] =>
   settings.at ?? { file: loaded.files[0]!.file, start: 0, end: 0 };
 
-function cutting(kinds: readonly Kind[], plan: ForSteps): StepLine {
-  const fits = kinds.filter((k) => k.toFit).map((k) => theKind(k));
-  const title = fits.length > 0 ? `Cut every piece but ${allOf(fits)}` : "Cut every piece";
+/** What is cut to fit is cut where it goes, inside an assembly too. */
+function cutting(plan: ForSteps): StepLine {
+  const { parts, space } = plan;
+  const fits = [...parts.values()].flatMap(({ name, fit }) => {
+    const count = space.named.get(name)?.length ?? 0;
+    return fit !== undefined && count > 0 ? [`the ${several(name, count)}`] : [];
+  });
+  const title = fits.length > 0 ? `Cut every piece but ${listed(fits)}` : "Cut every piece";
   return { ...NOTHING, at: at(plan), title };
 }
 
-/** `Coat the sides and ends with outdoor-oil, and let it dry`; the wait is what its coats take to dry. */
+/** `Coat the sides and ends with outdoor-oil, and let it dry`; the wait is the most that its coats take to dry. */
 function coatingStep(line: CoatLine, kinds: readonly Kind[], plan: ForSteps): StepLine {
   const things = line.entry.things.map((t) => stepThing(t, plan.space, plan.scope));
   const words = things.map((t) => {
@@ -91,11 +98,12 @@ function coatingStep(line: CoatLine, kinds: readonly Kind[], plan: ForSteps): St
     return kind ? theKind(kind) : `the ${plain(t.words)}`;
   });
   const twice = line.coats === 1 ? "" : line.coats === 2 ? " twice" : ` ${line.coats} times`;
-  const minutes = line.dries && Math.ceil(line.dries.minutes * line.coats);
+  const dries = ifKnown(line.dries);
+  const minutes = dries && Math.ceil(dries.most.approx * line.coats);
   return {
     ...NOTHING,
     at: at(plan),
-    title: `Coat ${allOf(words)} with ${line.finish}${twice}, and let it dry`,
+    title: `Coat ${listed(words)} with ${line.finish}${twice}, and let it dry`,
     coats: things.map((t) => ({ ...t, line, coats: line.coats })),
     wait: minutes === undefined ? undefined : exactly(TIME, fraction.rational(minutes)),
   };
@@ -126,8 +134,8 @@ const thingsOf = ({ names }: Kind, { space }: ForSteps): StepThing[] =>
   }));
 
 function titleOf(own: readonly Kind[], is: Group["is"], box: string | undefined): string {
-  const these = allOf(own.map(theKind));
-  const bare = allOf(own.map((k) => spoken(k)));
+  const these = listed(own.map(theKind));
+  const bare = listed(own.map((k) => spoken(k)));
   const [only] = own;
   if (is === "ends") return `Build the frames of ${bare}, each by itself`;
   if (is === "frame") return `Build the frame of ${bare}`;
@@ -145,20 +153,24 @@ function titleOf(own: readonly Kind[], is: Group["is"], box: string | undefined)
 function lining(plan: ForSteps): StepLine[] {
   return plan.loaded.files[0]!.tree.entries.flatMap((entry): StepLine[] => {
     if (entry.kind !== "line") return [];
-    const boxes = entry.things.flatMap((t) => plan.boxes.find((b) => b.name === t.name.text) ?? []);
+    const boxes = entry.things.flatMap((t) => {
+      const declared = lookUp(plan.scope, t.name.text);
+      return plan.boxes.find((b) => b.declared === declared) ?? [];
+    });
     if (boxes.length === 0) return [];
     const lines = boxes.map(
       (b): StepThing => ({ words: b.name, name: b.name, thing: undefined, pieces: [], parts: [] }),
     );
-    const title = `Line ${allOf(boxes.map((b) => `the ${plain(b.name)}`))} with ${entry.with.text}`;
+    const title = `Line ${listed(boxes.map((b) => `the ${plain(b.name)}`))} with ${entry.with.text}`;
     return [{ ...NOTHING, at: at(plan), title, lines }];
   });
 }
 
 function filling(plan: ForSteps): StepLine[] {
-  const filled = plan.boxes.filter((b) => b.fill && b.placed);
+  const filled = plan.boxes.filter((b) => b.fill);
   if (filled.length === 0) return [];
-  const title = `Fill ${allOf(filled.map((b) => `the ${plain(b.name)}`))} in the place where it will stay`;
+  const where = filled.length > 1 ? "the places where they will stay" : "the place where it will stay";
+  const title = `Fill ${listed(filled.map((b) => `the ${plain(b.name)}`))} in ${where}`;
   return [{ ...NOTHING, at: at(plan), title }];
 }
 
@@ -166,17 +178,16 @@ const plain = (name: string): string => name.replaceAll("-", " ");
 
 /** `legs`, `floor boards`, `cap`: one name of a thing, and more than one of it where more stand. */
 function spoken({ names, pieces, copies }: Kind): string {
-  const many = (copies > 0 ? copies : pieces.length) > 1;
-  return allOf(names.map((n) => (many ? plural(plain(n)) : plain(n))));
+  return listed(names.map((n) => several(n, copies > 0 ? copies : pieces.length)));
 }
+const several = (name: string, count: number): string => (count > 1 ? plural(plain(name)) : plain(name));
 const theKind = (kind: Kind): string => `the ${spoken(kind)}`;
 
 function plural(word: string): string {
+  // A part may be named by its plural: legs.
+  if (/[^isu]s$/.test(word)) return word;
   if (/(?:[sxz]|ch|sh)$/.test(word)) return `${word}es`;
   if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}ies`;
-  if (/l[f]$/.test(word)) return `${word.slice(0, -1)}ves`;
+  if (/lf$/.test(word)) return `${word.slice(0, -1)}ves`;
   return `${word}s`;
 }
-
-const allOf = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;

@@ -1,8 +1,18 @@
 /** Liner, fabric and mesh sold off a roll: those the plan declares, and usual ones that a `line` names. */
-import { type Declared, known, type Loaded, MISTAKE, type Scope, unknown, type Value } from "../plan";
+import {
+  type Declared,
+  ifKnown,
+  known,
+  type Loaded,
+  MISTAKE,
+  type Scope,
+  unknown,
+  type Value,
+} from "../plan";
 import { cite, liner, type Row } from "../trade";
-import { exactly, exactOf, fraction, INCH, LENGTH, type Quantity, readNumber, unitNamed } from "../units";
+import { exactly, exactOf, fraction, LENGTH, type Quantity, unitNamed } from "../units";
 import type { Worker } from "./expressions";
+import { size } from "./materials";
 import { Reader } from "./settings";
 
 export interface Roll {
@@ -73,11 +83,10 @@ function kindOf(name: string): Pick<Roll, "holdsWater" | "overlap" | "assumed"> 
   };
 }
 
-const overlapOf = (row: Row<string>): Roll["overlap"] => ({ value: inches(row), source: cite(row.source) });
-
-/** A row in inches as a length. */
-export const inches = ({ value }: Row<string>): Quantity =>
-  exactly(LENGTH, fraction.multiply(readNumber(value)!, INCH));
+const overlapOf = (row: Row<string>): Roll["overlap"] => ({
+  value: size(row.value, "in"),
+  source: cite(row.source),
+});
 
 /** Lengths that prices are by, as they are spelled out. */
 const SPELLED: Readonly<Record<string, string>> = {
@@ -106,17 +115,13 @@ function priceOf(read: Reader, file: string, worker: Worker): Roll["price"] {
   const clause = read.clause("price");
   if (!clause) return undefined;
   const { value, per } = clause;
-  const money = read.money(value, { file, start: value.start, end: value.end })?.value;
+  const paid = read.money(value, { file, start: value.start, end: value.end })?.value;
+  const money = paid && ifKnown(worker.notNegative(known(paid), value, file, "the price"));
   const length = lengthNamed(per.text);
   if (!length) {
     const at = { file, start: per.start, end: per.end };
     const wants = "a length, like foot or metre,";
     worker.fault({ kind: "unknown-name", at, name: per.text, near: [], wants, fixed: true });
-  }
-  if (money && money.approx < 0) {
-    const at = { file, start: value.start, end: value.end };
-    worker.fault({ kind: "impossible", at, why: "less than nothing", what: "the price", found: money });
-    return undefined;
   }
   // Trigonometry may stand in any value; money is reckoned in whole fractions all the same.
   return money && length && { each: exactly(money.dim, exactOf(money)), per: length, word: per.text };

@@ -1,6 +1,6 @@
 /** What holds for the whole plan: units, place, limits, money, tools; with what was taken for granted. */
 import type { Clause, Entry, Expression } from "../../grammar/tree";
-import { type At, ifKnown, type Loaded, type Told } from "../plan";
+import { type At, ifKnown, type Loaded, type Told, type Value } from "../plan";
 import type { LumberStandard } from "../trade";
 import {
   ANGLE,
@@ -185,13 +185,17 @@ export class Reader {
     return placeOf(this.file, clause);
   }
 
-  quantity(
+  /** An amount of nothing or more; undefined where no such clause is there. `name` tells what would be less than nothing. */
+  amount(
     kind: "tax" | "weighs" | "dries" | "wait" | "takes",
     wanted: Dimension,
     what: Told,
-  ): Quantity | undefined {
+    name: Told,
+  ): Value<Quantity> | undefined {
     const clause = this.clause(kind);
-    return clause && ifKnown(this.worker.expect(clause.value, this.file, wanted, what));
+    if (!clause) return undefined;
+    const value = this.worker.expect(clause.value, this.file, wanted, what);
+    return this.worker.notNegative(value, clause.value, this.file, name);
   }
 
   length(
@@ -240,7 +244,7 @@ export class Reader {
 /** A share below one: `tax 8` would be eight times the price. */
 function taxOf(read: Reader, worker: Worker, file: string): Quantity | undefined {
   const what = "a share, like 8%,";
-  const tax = read.quantity("tax", NUMBER, what);
+  const tax = ifKnown(read.amount("tax", NUMBER, what, "the tax"));
   const e = read.clause("tax")?.value;
   if (!tax || !e || tax.approx < 1) return tax;
   const at = { file, start: e.start, end: e.end };

@@ -1,5 +1,6 @@
 /** What a finish asks of the order of work: that faces are open when they are coated, and that coats and glue have time. */
 
+import { unknown, type Value } from "../plan";
 import { type Bounds, HAIRLINE, TOUCHING } from "../solid/contact";
 import { brushGap, cite, glueSets } from "../trade";
 import { readLiteral } from "../units";
@@ -138,20 +139,47 @@ export interface ShortWait {
   readonly source: string;
 }
 
+/** Something that is coated or glued, of which it is not known whether it has time to dry or set. */
+export interface UnknownWait {
+  readonly step: WorkStep;
+  readonly coat: StepCoat | undefined;
+  readonly piece: number | undefined;
+  readonly why: Value<never>;
+}
+
+/** What is coated or glued in a step, and handled in a later one: too soon, or it is not known how soon. */
+type Wait =
+  | { readonly is: "short"; readonly short: ShortWait }
+  | { readonly is: "unknown"; readonly unknown: UnknownWait };
+
+type ForWaits = Pick<Worked, "steps" | "joints" | "space">;
+
 /** Steps after which something coated or glued is handled before it has dried or set; one for each step. */
-export function shortWaits(worked: Pick<Worked, "steps" | "joints" | "space">): ShortWait[] {
+export const shortWaits = (worked: ForWaits): ShortWait[] =>
+  waitsOf(worked).flatMap((waits) => {
+    const short = waits.flatMap((w) => (w.is === "short" ? [w.short] : []));
+    const worst = short.reduce<ShortWait | undefined>((a, b) => (!a || b.wait > a.wait ? b : a), undefined);
+    return worst ? [worst] : [];
+  });
+
+/** What a plan's own steps leave unsaid of that. */
+export const unknownWaits = (worked: ForWaits): UnknownWait[] =>
+  worked.steps.proposed
+    ? []
+    : waitsOf(worked).flatMap((waits) => waits.flatMap((w) => (w.is === "unknown" ? [w.unknown] : [])));
+
+/** By steps. */
+function waitsOf(worked: ForWaits): Wait[][] {
   const { steps, stepOf } = worked.steps;
   if (steps.every((s) => s.coats.length + s.glues.length === 0)) return [];
   const handled = steps.map((s) => handledIn(s));
-  return steps.flatMap((step, n): ShortWait[] => {
-    const found = [
-      ...step.coats.flatMap((coat) => shortCoat(coat, n, steps, handled)),
-      ...shortGlue(worked, n, steps, handled, stepOf),
-    ];
-    const worst = found.reduce<ShortWait | undefined>((a, b) => (!a || b.wait > a.wait ? b : a), undefined);
-    return worst ? [worst] : [];
-  });
+  return steps.map((step, n) => [
+    ...step.coats.flatMap((coat) => coatWait(coat, n, steps, handled)),
+    ...glueWait(worked, n, steps, handled, stepOf),
+  ]);
 }
+
+const UNTIMED = unknown("unsaid", "unsaid times");
 
 interface Handled {
   readonly pieces: ReadonlySet<number>;
@@ -167,88 +195,97 @@ function handledIn({ fresh, again, parts, joints, glues, coats, lift }: WorkStep
   return { pieces, parts: new Set([...parts, ...coats.flatMap((c) => c.parts)]) };
 }
 
-function shortCoat(
+function coatWait(
   coat: StepCoat,
   n: number,
   steps: readonly WorkStep[],
   handled: readonly Handled[],
-): ShortWait[] {
+): Wait[] {
   const { line, coats } = coat;
-  if (!line?.dries) return [];
-  const needs = line.dries.minutes * coats;
+  if (!line) return [];
   const k = handled.findIndex(
     ({ pieces, parts }, k) =>
       k > n && (coat.pieces.some((i) => pieces.has(i)) || coat.parts.some((p) => parts.has(p))),
   );
-  const has = k < 0 ? undefined : elapsed(steps, n, k);
-  if (has === undefined || has >= needs) return [];
-  const wait = needs - has + (steps[n]!.wait?.approx ?? 0);
-  const piece = undefined;
-  return [
-    {
-      step: steps[n]!,
-      is: "coat",
-      coat,
-      piece,
-      later: steps[k]!,
-      needs,
-      has,
-      wait,
-      source: line.dries.source,
-    },
-  ];
+  const time = k < 0 ? undefined : elapsed(steps, n, k);
+  if (!time) return [];
+  const step = steps[n]!;
+  const common = { step, coat, piece: undefined };
+  if (line.dries.state !== "known")
+    return line.dries.state === "unknown" ? [{ is: "unknown", unknown: { ...common, why: line.dries } }] : [];
+  const { least, source } = line.dries.value;
+  const needs = least.approx * coats;
+  const { minutes: has, told } = time;
+  if (has >= needs) return [];
+  if (!told) return [{ is: "unknown", unknown: { ...common, why: UNTIMED } }];
+  const wait = needs - has + (step.wait?.approx ?? 0);
+  return [{ is: "short", short: { ...common, is: "coat", later: steps[k]!, needs, has, wait, source } }];
 }
 
-/** Minutes from the end of a step to the beginning of another: waits, and the work between. Undefined where that is not said. */
-function elapsed(steps: readonly WorkStep[], from: number, to: number): number | undefined {
-  let minutes = steps[from]!.wait?.approx ?? 0;
-  for (const { takes, wait } of steps.slice(from + 1, to)) {
-    if (!takes) return undefined;
-    minutes += takes.approx + (wait?.approx ?? 0);
+/**
+ * Minutes from the end of a step to the beginning of another: waits, and the work between; more than that where it is not
+ * told how long some of the work takes. Undefined where some of it could not be read.
+ */
+function elapsed(
+  steps: readonly WorkStep[],
+  from: number,
+  to: number,
+): { readonly minutes: number; readonly told: boolean } | undefined {
+  let minutes = 0;
+  let told = true;
+  for (let n = from; n < to; n++) {
+    const { takes, wait, unread } = steps[n]!;
+    if (unread) return undefined;
+    minutes += wait?.approx ?? 0;
+    if (n === from) continue;
+    if (takes) minutes += takes.approx;
+    else told = false;
   }
-  return minutes;
+  return { minutes, told };
 }
 
 /** Glue that nothing else holds, and a later step that works on the smaller side of it. */
-function shortGlue(
-  { joints, space }: Pick<Worked, "joints" | "space">,
+function glueWait(
+  { joints, space }: ForWaits,
   n: number,
   steps: readonly WorkStep[],
   handled: readonly Handled[],
   stepOf: readonly (number | undefined)[],
-): ShortWait[] {
-  const { glues } = steps[n]!;
-  if (glues.length === 0) return [];
+): Wait[] {
+  const step = steps[n]!;
+  if (step.glues.length === 0) return [];
   const [set, cured] = [glueSets.value.low * 60, glueSets.value.high * 60];
+  let weak: ReadonlySet<number> | undefined;
   for (let k = n + 1; k < steps.length; k++) {
-    const has = elapsed(steps, n, k);
-    if (has === undefined || has >= set) return [];
-    const side = screwed(joints, space, stepOf, n);
-    for (const { crossings } of glues)
-      for (const { first, into } of crossings) {
-        const [a, b] = [side(first), side(into)];
-        if (a === b) continue;
-        const weak = [...(a.length <= b.length ? a : []), ...(b.length <= a.length ? b : [])];
-        const piece = weak.find((i) => handled[k]!.pieces.has(i));
-        if (piece === undefined) continue;
-        const step = steps[n]!;
-        const source = cite(glueSets.source);
-        return [
-          {
-            step,
-            is: "glue",
-            coat: undefined,
-            piece,
-            later: steps[k]!,
-            needs: set,
-            has,
-            wait: cured,
-            source,
-          },
-        ];
-      }
+    const time = elapsed(steps, n, k);
+    if (!time || time.minutes >= set) return [];
+    weak ??= weakSides(step, screwed(joints, space, stepOf, n));
+    const { pieces } = handled[k]!;
+    const piece = [...weak].find((i) => pieces.has(i));
+    if (piece === undefined) continue;
+    const common = { step, coat: undefined, piece };
+    if (!time.told) return [{ is: "unknown", unknown: { ...common, why: UNTIMED } }];
+    const source = cite(glueSets.source);
+    const found = { needs: set, has: time.minutes, wait: cured, source };
+    return [{ is: "short", short: { ...common, ...found, is: "glue", later: steps[k]! } }];
   }
   return [];
+}
+
+/** The pieces on the smaller side of all that a step glues and that no screw holds too; on both where they are as many. */
+function weakSides({ glues }: WorkStep, side: (piece: number) => readonly number[]): ReadonlySet<number> {
+  const weak = new Set<number>();
+  for (const { crossings } of glues)
+    for (const { first, into } of crossings) {
+      const [a, b] = [side(first), side(into)];
+      if (a === b) continue;
+      for (const [own, other] of [
+        [a, b],
+        [b, a],
+      ] as const)
+        if (own.length <= other.length && !weak.has(own[0]!)) for (const i of own) weak.add(i);
+    }
+  return weak;
 }
 
 /** Pieces that screws hold together by the end of a step, for each piece of one. */

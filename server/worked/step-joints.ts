@@ -2,6 +2,7 @@
 import { ifKnown } from "../plan";
 import type { Crossing } from "./crossings";
 import type { Joint } from "./joints";
+import type { Space } from "./space";
 
 /** What of a joint one step drives or glues. */
 export interface DrivenIn {
@@ -19,13 +20,15 @@ export function stepOfCrossing(
   { first, through, into }: Crossing,
   stepOf: readonly (number | undefined)[],
 ): number | undefined {
-  const [a, b] = [stepOf[first], stepOf[into]];
-  if (a === undefined || b === undefined) return undefined;
-  let last = Math.max(a, b);
-  for (const i of through) {
-    const c = stepOf[i];
-    if (c === undefined) return undefined;
-    last = Math.max(last, c);
+  return lastOf([first, into, ...through].map((i) => stepOf[i]));
+}
+
+/** The last of some steps; undefined where one of them is, or where there is none. */
+function lastOf(steps: readonly (number | undefined)[]): number | undefined {
+  let last: number | undefined;
+  for (const step of steps) {
+    if (step === undefined) return undefined;
+    if (last === undefined || step > last) last = step;
   }
   return last;
 }
@@ -33,6 +36,7 @@ export function stepOfCrossing(
 /** For each step what is driven in it, in the order of the joints. */
 export function jointsByStep(
   joints: readonly Joint[],
+  { named }: Space,
   stepOf: readonly (number | undefined)[],
   partStep: ReadonlyMap<string, number>,
   count: number,
@@ -42,9 +46,13 @@ export function jointsByStep(
   for (const joint of joints) {
     if (joint.placed) placedIn(joint, joint.placed, stepOf, byStep);
     else {
-      const at = joint.parts.map((part) => partStep.get(part));
-      if (at.length === 0 || at.some((s) => s === undefined)) continue;
-      byStep[Math.max(...at.map((s) => s!))]!.push({
+      // One whose parts are all placed, and that joins none of them, has a problem of its own.
+      if (!joint.parts.some((part) => partStep.has(part))) continue;
+      const last = lastOf(
+        joint.parts.flatMap((part) => named.get(part)?.map((i) => stepOf[i]) ?? [partStep.get(part)]),
+      );
+      if (last === undefined) continue;
+      byStep[last]!.push({
         joint,
         crossings: [],
         screws: [],

@@ -105,14 +105,20 @@ export interface TakenBefore {
 export function takenBefore({ steps: { steps, stepOf }, rings }: Worked): TakenBefore[] {
   return steps.flatMap((step, n) =>
     step.uses.flatMap((thing): TakenBefore[] => {
-      const ring = rings.find((r) => r.members.some((m) => m.part === thing.name));
-      const used = ring && steps.findIndex((s, k) => k < n && s.uses.some((t) => t.name === ring.name));
-      if (!ring || used === undefined || used < 0 || thing.pieces.length === 0) return [];
-      if (!thing.pieces.every((i) => stepOf[i] === used)) return [];
-      const worked = [...step.joints, ...step.glues].some(({ crossings }) =>
-        crossings.some((c) => [c.first, ...c.through, c.into].some((i) => thing.pieces.includes(i))),
+      if (thing.pieces.length === 0) return [];
+      const own = new Set(thing.pieces);
+      const used = stepOf[thing.pieces[0]!];
+      if (used === undefined || used >= n || thing.pieces.some((i) => stepOf[i] !== used)) return [];
+      const before = steps[used]!;
+      const ring = rings.find(
+        ({ name, members }) =>
+          members.some((m) => m.part === thing.name) && before.uses.some((t) => t.name === name),
       );
-      return worked ? [] : [{ step, thing, ring: ring.name, before: steps[used]! }];
+      if (!ring) return [];
+      const worked = [...step.joints, ...step.glues].some(({ crossings }) =>
+        crossings.some((c) => [c.first, ...c.through, c.into].some((i) => own.has(i))),
+      );
+      return worked ? [] : [{ step, thing, ring: ring.name, before }];
     }),
   );
 }

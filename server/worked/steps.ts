@@ -48,6 +48,8 @@ export interface WorkStep {
   readonly takes: Quantity | undefined;
   readonly wait: Quantity | undefined;
   readonly people: number | undefined;
+  /** Some of its clauses could not be read: nothing is concluded from its times and hands. */
+  readonly unread: boolean;
   /** What can be measured corner to corner from this step on, before it is screwed tight. */
   readonly squares: readonly SquareCheck[];
   /** The heaviest that must be lifted in it, as far as weights are known. */
@@ -100,7 +102,7 @@ export function stepsOf(plan: ForSteps, worker: Worker): StepsWork {
 }
 
 /** The steps worked out from their lines. */
-export function stepsFrom(
+function stepsFrom(
   lines: readonly StepLine[],
   plan: ForSteps,
   coating: readonly CoatLine[],
@@ -128,7 +130,7 @@ export function stepsFrom(
     }
     return { fresh: fresh.sort((a, b) => a - b), again: [...again].sort((a, b) => a - b), unplaced };
   });
-  const driven = jointsByStep(joints, stepOf, partStep, lines.length);
+  const driven = jointsByStep(joints, space, stepOf, partStep, lines.length);
   const lifts = liftsOf(space, parts, joints, stepOf, taken, driven);
   const squares = once(() => squaresByStep(plan, stepOf, lines.length));
   const steps = lines.map((line, n): WorkStep => {
@@ -152,6 +154,7 @@ export function stepsFrom(
       takes: line.takes,
       wait: line.wait,
       people: proposed ? handsIn(lifts[n]) : line.people,
+      unread: line.unread,
       get squares() {
         return squares()[n]!;
       },
@@ -162,7 +165,7 @@ export function stepsFrom(
   return { steps, proposed, never: clear && steps.length > 0 ? never : NOTHING, stepOf, coating };
 }
 
-/** How many people a proposed step asks for; unsaid where one does. */
+/** How many people a proposed step asks for; unsaid where one does, and where more than a few would have to. */
 function handsIn(lift: Lift | undefined): number | undefined {
   const hands = lift && handsFor(lift.kg);
   return hands === 1 ? undefined : hands;

@@ -6,6 +6,7 @@ import { chooseNothing } from "./choose";
 import type { Unchecked } from "./fault";
 import type { Placement } from "./placing";
 import { PLANNED_CODES } from "./planned";
+import { unknownWaits } from "./step-finish";
 import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
@@ -80,6 +81,11 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
     add("how large a liner", { box: name }, sheet, at);
     if (roll && ifKnown(sheet)) add("how much liner to buy", { roll: roll.name, box: name }, along, at);
   }
+  for (const { step, coat, piece, why } of unknownWaits(worked))
+    if (coat) add("coat dries", { finish: coat.line!.finish, thing: coat.words }, why, step.at);
+    else add("glue sets", { piece: worked.space.pieces[piece!]!.part }, why, step.at);
+  for (const { box, holes, at } of worked.drainage)
+    if (holes) add("the drain holes", { box: box.name }, holes, at);
   wood(worked, list);
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", {}, side, must.at);

@@ -161,6 +161,19 @@ ring cap = 4 s
 coat cap with oil`);
     expect(work.loose).toEqual([{ part: "s", count: 4 }]);
   });
+
+  test("two rings of one part count the members of both, and the part besides adds nothing", () => {
+    const rings = `stock b, actual 1" x 4"
+part s 10 of b, length 20", ends mitered 45°
+ring low = 4 s
+ring high = 6 s
+`;
+    const loose = (things: string) => coat(`${rings}coat ${things} with oil`).loose;
+    expect(loose("low and high")).toEqual([{ part: "s", count: 10 }]);
+    expect(loose("low and low")).toEqual([{ part: "s", count: 4 }]);
+    expect(loose("s and low and high")).toEqual([{ part: "s", count: 10 }]);
+    expect(loose("low and s")).toEqual([{ part: "s", count: 10 }]);
+  });
 });
 
 describe("what is not known", () => {
@@ -200,6 +213,7 @@ describe("what is not known", () => {
     ['part a 1 of 2x4, length 10"\ncoat ghost with oil-finish', ["unknown-name"]],
     ["finish oil, covers 250 sqft per spoon", ["unknown-name"]],
     ["finish oil, covers 250 per gal", ["unit-mismatch"]],
+    ["finish oil, dries 1 h - 4 h", ["impossible-value"]],
     ["finish oil, covers 0 sqft per gal", ["impossible-value"]],
     ['finish oil, covers 9 sqft per gal, tin of 3" $4', ["unit-mismatch"]],
     ['part a 1 of 2x4, length 10"\ncoat a with oil-finish, 0 coats', ["impossible-value"]],
@@ -230,6 +244,8 @@ describe("usual finishes need no line", () => {
       'finish oil-finish, tin of 1 qt $18\npart a 1 of 2x4, length 10"\ncoat a with oil-finish',
     );
     expect(worked.coats[0]!.amount.state).toBe("known");
+    expect(worked.coats[0]!.dries!.approx).toBe(48 * 60);
+    expect(worked.coats[0]!.assumed.join()).toContain("a coat is taken to dry 48 h, the most of 12 to 48");
     expect(worked.shopping.rows.find((r) => r.aisle === "finish")?.tin?.text).toBe("1 qt");
   });
 

@@ -183,6 +183,7 @@ describe("drain holes as typed", () => {
   test.each([
     ['box tub, inside 9" x 9" x 9", drains by 0 holes of 1/2"', ["impossible-value"]],
     ['box tub, inside 9" x 9" x 9", drains by 3 holes of 2', ["unit-mismatch"]],
+    ['box tub, inside 9" x 9" x 9", weighs 1 lb - 5 lb empty', ["impossible-value"]],
   ])("a mistake in them is told: %s", (text, codes) => {
     expect(allProblems(text).codes).toEqual(codes);
   });
@@ -237,6 +238,20 @@ describe("what is not known", () => {
     ]);
   });
 
+  test("drain holes of which the box does not say how many and how wide", () => {
+    const holes = (says: string): string[] =>
+      notChecked(worked(`box tub, inside 9" x 9" x 9", drains by ${says}`))
+        .filter((u) => u.what.startsWith("the drain holes"))
+        .map((u) => `${u.what}: ${u.why}`);
+    const why = "the drain holes of tub: the plan does not say both how many there are and how wide";
+    expect(holes("holes")).toEqual([why]);
+    expect(holes("12 holes")).toEqual([why]);
+    expect(holes('holes of 1/2"')).toEqual([why]);
+    expect(holes('12 holes of 1/2"')).toEqual([]);
+    expect(holes('0 holes of 1/2"')).toEqual([]);
+    expect(allProblems('box tub, inside 9" x 9" x 9", drains by holes').codes).toEqual([]);
+  });
+
   test("a box whose walls stand nowhere", () => {
     expect(
       listed(`${ROLL}part wall 4 of 1x6, length 9"\nbox tub, walls wall\nline tub with rubber-liner`),
@@ -247,6 +262,7 @@ describe("what is not known", () => {
     [`${ROLL}${TUB}line tub with rubber-liner, fold 3`, ["unit-mismatch"]],
     [`${TUB}line tub with lace`, ["unknown-name"]],
     [`roll r, width 6', price $2 per spoon\n${TUB}line tub with r`, ["unknown-name"]],
+    [`roll r, width 6', price $2 - $5 per foot\n${TUB}line tub with r`, ["impossible-value"]],
     [`${ROLL}line tab with rubber-liner`, ["unknown-name"]],
   ])("a mistake is told once, and nothing of it is listed: %s", (text, codes) => {
     const plan = allProblems(text);

@@ -31,9 +31,16 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
     [`${OUT}stock 2x4\n  rough\n${FINISH("shed-stain", ", 2 coats")}`],
     [`${OUT}stock 2x4\n  rough\n${FINISH("shed-stain")}`, OUT + FINISH("shed-stain", ", 2 coats")],
   ],
-  "stain-smooth": [[OUT + FINISH("shed-stain", ", 2 coats")], [IN + FINISH("shed-stain"), OUT + LEG]],
+  "stain-smooth": [
+    [OUT + FINISH("shed-stain", ", 2 coats")],
+    [IN + FINISH("shed-stain"), OUT + LEG, `${OUT}stock 2x4\n  rough\n${FINISH("shed-stain", ", 1 coats")}`],
+  ],
   finish: [
-    [OUT + FINISH("shed-paint"), OUT + FINISH("old-mix")],
+    [
+      OUT + FINISH("shed-paint"),
+      OUT + FINISH("old-mix"),
+      `${OUT}stock 2x4\n  rough\n${FINISH("shed-stain", ", 1 coats")}`,
+    ],
     [OUT + FINISH("shed-oil"), OUT + LEG],
   ],
   bare: [[OUT + LEG], [OUT + FINISH("shed-oil"), LEG, OUT]],

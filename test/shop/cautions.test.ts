@@ -102,6 +102,7 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
     [
       PILE.replace("2x4", "1x6") + BOX("grows lettuce"),
       `roll cloth\n  width 3'\n${BOX("grows lettuce")}line tub with cloth\n`,
+      `roll cloth\n  width 3'\n${BOX("grows lettuce")}line tubs with cloth\n`,
       `finish shed-paint\n  covers 250 sqft per gal\n${BOX("grows lettuce")}coat wall with shed-paint\n`,
       `plan Bread board\n${PILE}${LEG}`,
     ],
@@ -109,6 +110,7 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
       BOX("grows lettuce"),
       PILE.replace("2x4", "1x6") + BOX("no drain"),
       `roll cloth\n  width 3'\n  food safe\n${BOX("grows lettuce")}line tub with cloth\n`,
+      `roll cloth\n  width 3'\n${BOX("grows lettuce")}${BOX("no drain").replace("tub", "pond")}line pond with cloth\n`,
       PILE + LEG,
     ],
   ],
@@ -123,7 +125,7 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
       BOX("filled with soil"),
       'sheet ply\n  plywood 3/4"\n  sold 48" x 96" $50\npart a 1 of ply, length 40", width 30"\n', // a sheet
     ],
-    [LEG],
+    [LEG, 'part beam 1 of 6x12, length 50-1/2"\n'], // 50.8 lb
   ],
   "wet-box": [[BOX("filled with soil")], [BOX("grows lettuce"), LEG]],
   digging: [

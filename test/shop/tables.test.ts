@@ -18,11 +18,12 @@ import {
   screwGauges,
   shankDiameter,
   stainService,
-  toolOf,
+  type ToolKey,
   tools,
 } from "../../server/trade";
 import { tapeNumber } from "../../server/trade/tape";
 
+const toolOf = (key: ToolKey) => tools.find(({ value }) => value.key === key)!;
 const MM = 25.4;
 const screw = (gauge: number) => ({ gauge, diameter: shankDiameter(gauge) * MM });
 const mm = (bit: Bit | undefined): number =>

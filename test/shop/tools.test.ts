@@ -88,6 +88,8 @@ line tub with cloth
       expect(found).toContain(tool);
     expect(found).not.toContain("driver");
     expect(need(text, "brush")?.for).toEqual(["shed-oil on slat"]);
+    const front = text.replace("coat slat", "coat front slat");
+    expect(need(front, "brush")?.for).toEqual(["shed-oil on front slat"]);
   });
 
   it("has pieces under 6 in takes clamps to saw them", () => {

@@ -115,3 +115,47 @@ fasten slat into rail, 2 #8 x 1-5/8" at each crossing
     "never-assembled",
   );
 });
+
+describe("how things are called", () => {
+  const titles = (text: string): string[] => run(text).worked.steps.steps.map((s) => s.title);
+  const FRAME = `part rail of 2x4, length 30", cut to fit plus 1"
+part beam of 2x4, length 34-1/2"
+`;
+  const placed = (leg: string): string => `part ${leg} of 2x4, length 20"
+assembly frame
+  place ${leg} upright, wide face front, on floor, 2 across, 23" apart
+  place rail across, flat, on ${leg}, flush with left of ${leg}, flush with front of ${leg}
+  fasten rail face into ${leg} end, 1 #8 x 3" at each crossing
+place frame, 0 from left, 0 from front
+place frame, 0 from left, 20" from front
+place beam front to back, flat, on rails, flush with left of rails, flush with front of rails
+fasten beam face into rail face, 1 #8 x 2" at each crossing
+`;
+
+  test("what is cut to fit inside an assembly is not cut with the rest", () => {
+    expect(titles(FRAME + placed("leg"))[0]).toBe("Cut every piece but the rails");
+  });
+
+  test("a part named by its plural keeps it", () => {
+    const plan = `part legs of 2x4, length 20"
+part shelf of 2x4, length 30"
+place legs upright, wide face front, on floor, 2 across, 20" apart
+place shelf across, flat, on legs, flush with left of legs, flush with front of legs
+fasten shelf face into legs end, 2 #8 x 3" at each crossing
+`;
+    expect(titles(plan)).toContain("Set up the legs");
+  });
+
+  test("boxes are lined by their plural too, and several are filled in several places", () => {
+    const inside = 'inside 9" x 9" x 9", filled with soil';
+    const text = `${FRAME}${placed("leg")}box tub, ${inside}
+box bin, ${inside}
+roll film, width 4'
+line tubs with film
+`;
+    expect(titles(text).slice(-2)).toEqual([
+      "Line the tub with film",
+      "Fill the tub and the bin in the places where they will stay",
+    ]);
+  });
+});

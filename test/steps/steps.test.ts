@@ -1,6 +1,7 @@
 /** The steps of a plan worked out: every piece and every screw in one of them, and what they ask of hands. */
 import { describe, expect, test } from "vitest";
 import { run } from "../checks/plans";
+import { notChecked } from "../finish/plans";
 import { beside, SAMPLES, shownSteps, withoutSteps } from "./plans";
 
 const STAND = `part leg of 2x4, length 20"
@@ -86,6 +87,21 @@ describe("what a step uses", () => {
     expect(shownSteps(plan)).toEqual(["1. Cut: leg", "2. Join: rail; 8 screws"]);
   });
 
+  test("a joint of which one part stands nowhere belongs to the step in which all of it is there", () => {
+    const text = `${STAND}part block 2 of 2x4, length 6"\nfasten block face into leg face, 2 #8 x 1-5/8" at each end\n`;
+    const plan = run(`${text}step A\n  uses leg and rail\nstep B\n  uses block\nstep C\n  uses slat\n`);
+    expect(shownSteps(plan)).toEqual([
+      "1. A: 4 leg, 2 rail; 8 screws",
+      "2. B: block; 8 screws",
+      "3. C: 4 slat; 8 screws",
+    ]);
+    const later = run(`${text}step A\n  uses block and front legs and rail\nstep B\n  uses legs and slat\n`);
+    expect(shownSteps(later)).toEqual([
+      "1. A: 2 leg, 2 rail, block; 4 screws",
+      "2. B: 2 leg, 4 slat; 20 screws",
+    ]);
+  });
+
   test("nothing is told as never used while a step cannot be read", () => {
     for (const clause of ["uses", "uses lag", "uses leg and and"]) {
       const { worked, problems } = run(`${STAND}step Do it\n  ${clause}\n`);
@@ -102,6 +118,123 @@ describe("what a step uses", () => {
     expect(coats(1)).toEqual([3]);
     expect(coats(2)).toEqual([2, 1]);
     expect(coats(3)).toEqual([1, 1, 1]);
+  });
+});
+
+describe("finishes that steps lay", () => {
+  const PLAN = `${STAND}finish oil, dries 12 h, 2 coats\nfinish primer, dries 4 h, 1 coats\n`;
+  const laid = (text: string): string[][] =>
+    run(PLAN + text).worked.steps.steps.map((s) =>
+      s.coats.map((c) => `${c.words}: ${c.line?.finish} ${c.coats}`),
+    );
+  const LAYERS = "coat leg with primer\ncoat leg with oil\n";
+  const steps = (n: number): string => "step Coat\n  coats leg\n  wait 2 days\n".repeat(n);
+
+  test("two halves of a part, each in a step of its own, both get all coats", () => {
+    expect(
+      laid(
+        "coat leg with oil\nstep A\n  coats front legs\n  wait 24 h\nstep B\n  coats back legs\n  wait 24 h\n",
+      ),
+    ).toEqual([["front legs: oil 2"], ["back legs: oil 2"]]);
+  });
+
+  test("two finishes of one part are laid one after the other", () => {
+    expect(laid(LAYERS + steps(2))).toEqual([["leg: primer 1"], ["leg: oil 2"]]);
+    expect(laid(LAYERS + steps(3))).toEqual([["leg: primer 1"], ["leg: oil 1"], ["leg: oil 1"]]);
+    expect(laid(LAYERS + steps(1))).toEqual([["leg: primer 1", "leg: oil 2"]]);
+  });
+
+  test("a thing of which two lines finish different parts goes with the line of most of it", () => {
+    const box = "box bin, walls rail and leg\ncoat rail with primer\ncoat leg with oil\n";
+    expect(laid(`${box}step A\n  coats bin\n`)).toEqual([["bin: oil 2"]]);
+  });
+
+  test("what no line finishes is coated all the same", () => {
+    expect(laid("step A\n  coats slat\n")).toEqual([["slat: undefined 1"]]);
+  });
+
+  test("proposed ones lay what their line says", () => {
+    const { worked } = run(PLAN + LAYERS);
+    const coated = worked.steps.steps.filter((s) => s.coats.length > 0);
+    expect(coated.map((s) => [s.title, s.coats.map((c) => c.coats), s.wait?.approx])).toEqual([
+      ["Coat the legs with primer, and let it dry", [1], 240],
+      ["Coat the legs with oil twice, and let it dry", [2], 1440],
+    ]);
+  });
+
+  test("proposed ones wait as long as the finish is told to dry", () => {
+    const { worked } = run(`${STAND}coat leg with exterior-paint, 2 coats\n`);
+    expect(worked.coats[0]!.dries!.approx).toBe(16 * 60);
+    expect(worked.steps.steps.find((s) => s.coats.length > 0)!.wait!.approx).toBe(2 * 16 * 60);
+  });
+});
+
+describe("what cannot be read of a step", () => {
+  const found = (text: string): string[] => run(text).problems.map((p) => p.code);
+  const oil = (wait: string): string =>
+    `${STAND}finish oil, dries 12 h\ncoat leg with oil\nstep Oil\n  coats leg\n  ${wait}\nstep Go on\n  uses leg and rail and slat\n`;
+
+  test.each([
+    ["wait 12", "unit-mismatch"],
+    ["wait 12 huors", "not-understood"],
+    ["wait 0 h - 2 h", "impossible-value"],
+  ])("no wait is missed where it says %j", (wait, code) => {
+    expect(found(oil(wait))).toEqual([code]);
+  });
+
+  test("nobody is taken to lift alone where it does not rightly say how many there are", () => {
+    const beam = (people: string): string =>
+      `stock beam of 6x6, species douglas-fir, sold 14' $60\npart sill 1 of beam, length 12'\nstep Lay it\n  uses sill\n${people}`;
+    expect(found(beam(""))).toContain("heavy-to-lift");
+    expect(found(beam("  0 people\n"))).not.toContain("heavy-to-lift");
+    expect(found(beam("  0 people\n"))).toContain("impossible-value");
+  });
+
+  test.each(["takes 0 min - 5 min", "wait 0 min - 5 min"])("%s is less than nothing", (clause) => {
+    expect(found(`${STAND}step A\n  uses leg and rail and slat\n  ${clause}\n`)).toEqual([
+      "impossible-value",
+    ]);
+  });
+
+  test.each(["takes 5 min\n  takes 6 min", "wait 5 min\n  wait 6 min", "2 people\n  3 people"])(
+    "what is said twice is told: %j",
+    (clauses) => {
+      expect(found(`${STAND}step A\n  uses leg and rail and slat\n  ${clauses}\n`)).toEqual(["said-twice"]);
+    },
+  );
+});
+
+describe("waits of which nothing is known", () => {
+  const listed = (text: string): string[] =>
+    notChecked(run(text).worked)
+      .filter((u) => /has dried|has set/.test(u.what))
+      .map((u) => `${u.what}: ${u.why}`);
+  const oil = (dries: string, between: string): string =>
+    `${STAND}finish oil${dries}\ncoat leg with oil\nstep Oil\n  coats leg\n${between}step Go on\n  uses leg and rail and slat\n`;
+  const GLUED = STAND.replace(/fasten rail.*/, "glue rail to leg");
+
+  test("where the steps between do not say how long they take", () => {
+    const sweep = "step Sweep\n";
+    expect(listed(oil(", dries 12 h", sweep))).toEqual([
+      "whether oil on “leg” has dried when it is handled again: the steps between do not all say how long they take",
+    ]);
+    expect(listed(oil(", dries 12 h", `  wait 12 h\n${sweep}`))).toEqual([]);
+    expect(listed(`${GLUED}step A\n  uses leg and rail\n${sweep}step B\n  uses leg and slat\n`)).toEqual([
+      expect.stringContaining(
+        "whether the glue of rail has set when it is worked on again: the steps between",
+      ),
+    ]);
+  });
+
+  test("where nobody says how long the finish takes to dry", () => {
+    expect(listed(oil("", ""))).toEqual([
+      "whether oil on “leg” has dried when it is handled again: neither the plan nor the shop says how long oil takes to dry",
+    ]);
+    expect(listed(oil(", dries 12", ""))).toEqual([]);
+  });
+
+  test("a proposed order leaves its times to the builder, and is not listed", () => {
+    expect(listed(`${GLUED}finish oil\ncoat leg with oil\n`)).toEqual([]);
   });
 });
 
