@@ -9,11 +9,11 @@ import { build, context } from "esbuild";
 import { esbuildPageScripts } from "./page-scripts.mjs";
 
 const node = { platform: "node", format: "cjs", target: "node20" };
-// What writes PDF is a bundle of its own beside the others: `import("../lsp/pdf")` loads it when one is asked for.
+// What writes PDF is a bundle of its own beside the others: `import("./pdf")` loads it when one is asked for.
 const pdfBeside = {
   name: "pdf beside",
   setup({ onResolve }) {
-    onResolve({ filter: /\/lsp\/pdf$|^\.\/pdf$/ }, ({ kind }) =>
+    onResolve({ filter: /^\.\/pdf$/ }, ({ kind }) =>
       kind === "dynamic-import" ? { path: "./pdf.js", external: true } : undefined,
     );
   },

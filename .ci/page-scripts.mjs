@@ -7,18 +7,23 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 const ENDING = "?script";
 
 /** The same text whoever asks for it: a page names it by its hash. */
-export function pageScript(file) {
-  const { outputFiles } = buildSync({
+export const pageScript = (file) => bundled(file).text;
+
+/** With the files that it is made of. */
+function bundled(file) {
+  const { outputFiles, metafile } = buildSync({
     absWorkingDir: root,
     entryPoints: [file],
     bundle: true,
     write: false,
+    metafile: true,
     platform: "browser",
     format: "iife",
     target: "es2022",
     legalComments: "none",
   });
-  return `\n${outputFiles[0].text}`;
+  const files = Object.keys(metafile.inputs).map((input) => resolve(root, input));
+  return { text: `\n${outputFiles[0].text}`, files };
 }
 
 export const esbuildPageScripts = {
@@ -28,11 +33,10 @@ export const esbuildPageScripts = {
       path: resolve(dirname(importer), path.slice(0, -ENDING.length)),
       namespace: "page-script",
     }));
-    onLoad({ filter: /.*/, namespace: "page-script" }, ({ path }) => ({
-      contents: pageScript(path),
-      loader: "text",
-      watchFiles: [path],
-    }));
+    onLoad({ filter: /.*/, namespace: "page-script" }, ({ path }) => {
+      const { text, files } = bundled(path);
+      return { contents: text, loader: "text", watchFiles: files };
+    });
   },
 };
 

@@ -1,11 +1,11 @@
 /** The extension, for editors that run extensions in Node: starts the language server and offers the commands. */
 import { homedir } from "node:os";
 import * as vscode from "vscode";
-import { LanguageClient, type LanguageClientOptions, State, TransportKind } from "vscode-languageclient/node";
+import { LanguageClient, type LanguageClientOptions, TransportKind } from "vscode-languageclient/node";
 import { explainProblems, PAGE_SCHEME } from "./explain";
 import { newPlans } from "./new-plan";
 import type { StartOptions } from "./protocol";
-import { keepRunning, type Running } from "./running";
+import { type Created, keepRunning, type Running } from "./running";
 import { shopFile, shopFilePattern } from "./shop-file";
 import { shopSheets } from "./shop-sheets";
 
@@ -32,7 +32,7 @@ export async function deactivate(): Promise<void> {
   await running?.stop();
 }
 
-function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputChannel): LanguageClient {
+function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputChannel): Created {
   const watchers = [vscode.workspace.createFileSystemWatcher("**/*.sawbuck")];
   const shop = shopFilePattern(shopFile(), homedir());
   if (shop !== undefined) watchers.push(vscode.workspace.createFileSystemWatcher(shop));
@@ -57,8 +57,6 @@ function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputCha
     { run: program, debug: program },
     options,
   );
-  client.onDidChangeState(({ newState }) => {
-    if (newState === State.Stopped) for (const watcher of watchers) watcher.dispose();
-  });
-  return client;
+  // A client that starts its server again after a crash goes on with the same watchers.
+  return { client, around: vscode.Disposable.from(...watchers) };
 }

@@ -7,6 +7,8 @@ export interface KeptTicks {
   readonly of: (uri: string) => KnownTicks;
   /** All that is ticked now; rejects where it cannot be written. */
   readonly set: (uri: string, ids: KnownTicks["ids"]) => Thenable<void>;
+  /** A file, or a folder with all its plans, has another address now; rejects as `set` does. */
+  readonly move: (from: string, to: string) => Thenable<void>;
 }
 
 interface OfPlan {
@@ -31,7 +33,24 @@ export function keptTicks(storage: Memento): KeptTicks {
       const others = all().filter(({ plan }) => plan !== uri);
       return storage.update(KEY, newest(own.length > 0 ? [...others, { plan: uri, ids: own }] : others));
     },
+    move: (from, to) => {
+      const before = all();
+      const moved = before.flatMap(({ plan, ids }) => {
+        const now = movedTo(plan, from, to);
+        return now === undefined ? [] : [{ from: plan, plan: now, ids }];
+      });
+      if (moved.length === 0) return Promise.resolve();
+      const stale = new Set(moved.flatMap((one) => [one.from, one.plan]));
+      const others = before.filter(({ plan }) => !stale.has(plan));
+      return storage.update(KEY, [...others, ...moved.map(({ plan, ids }) => ({ plan, ids }))]);
+    },
   };
+}
+
+/** The address of a plan after a file or a folder moved; undefined where that did not touch it. */
+export function movedTo(plan: string, from: string, to: string): string | undefined {
+  if (plan !== from && !plan.startsWith(`${from}/`)) return undefined;
+  return to + plan.slice(from.length);
 }
 
 const KEY = "ticks";

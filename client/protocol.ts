@@ -56,8 +56,11 @@ export const SheetRequest = new RequestType<
   void
 >("sawbuck/sheet");
 
-/** The content of a file: text, or bytes in base 64. */
-export type SheetFile = { readonly text: string } | { readonly base64: string };
+/** The content of a file: text, or bytes in base 64; in words why there is none. */
+export type SheetFile =
+  | { readonly text: string }
+  | { readonly base64: string }
+  | { readonly refused: string };
 
 /** The shop sheet in one of the formats of sheet-formats.ts; null for a document without one. */
 export const SheetFileRequest = new RequestType<

@@ -11,14 +11,23 @@ export interface Running {
   readonly stop: () => Promise<void>;
   /** A server is ready, the first one or a later one. */
   readonly onReady: vscode.Event<void>;
+  /** The server ended by itself, and no other is started for it. */
+  readonly onGone: vscode.Event<void>;
   readonly onWorked: vscode.Event<Worked>;
 }
 
-/** `create` gives a client that has not been started; it is asked again for each restart. */
-export function keepRunning(create: () => BaseLanguageClient, log: vscode.LogOutputChannel): Running {
+/** A client that has not been started, and what goes when its server is stopped. */
+export interface Created {
+  readonly client: BaseLanguageClient;
+  readonly around: vscode.Disposable;
+}
+
+/** `create` is asked again for each restart; what it throws is told like a server that does not start. */
+export function keepRunning(create: () => Created, log: vscode.LogOutputChannel): Running {
   const ready = new vscode.EventEmitter<void>();
   const worked = new vscode.EventEmitter<Worked>();
-  let client: BaseLanguageClient | undefined;
+  const gone = new vscode.EventEmitter<void>();
+  let created: Created | undefined;
   let last: Promise<void> = Promise.resolve();
 
   const inTurn = (work: () => Promise<void>): Promise<void> => {
@@ -27,29 +36,38 @@ export function keepRunning(create: () => BaseLanguageClient, log: vscode.LogOut
   };
 
   const stop = async (): Promise<void> => {
-    const old = client;
-    client = undefined;
-    await old?.dispose().catch((reason: unknown) => log.warn(`The old server did not stop: ${reason}`));
+    const old = created;
+    created = undefined;
+    old?.around.dispose();
+    await old?.client
+      .dispose()
+      .catch((reason: unknown) => log.warn(`The old server did not stop: ${reason}`));
   };
 
   const start = async (): Promise<void> => {
-    const next = create();
-    client = next;
-    next.onNotification(WorkedNotification, (what) => worked.fire(what));
-    next.onDidChangeState(({ newState }) => {
-      if (newState === State.Running) ready.fire();
-    });
-    await next.start().catch((reason: unknown) => sayNotStarted(log, reason));
+    try {
+      const next = create();
+      created = next;
+      next.client.onNotification(WorkedNotification, (what) => worked.fire(what));
+      next.client.onDidChangeState(({ newState }) => {
+        if (newState === State.Running) ready.fire();
+        if (newState === State.Stopped && created === next) gone.fire();
+      });
+      await next.client.start();
+    } catch (reason) {
+      sayNotStarted(log, reason);
+    }
   };
 
   return {
     client: () => {
-      if (client === undefined) throw new Error("The Sawbuck language server is not running.");
-      return client;
+      if (created === undefined) throw new Error("The Sawbuck language server is not running.");
+      return created.client;
     },
     restart: () => inTurn(() => stop().then(start)),
     stop: () => inTurn(stop),
     onReady: ready.event,
+    onGone: gone.event,
     onWorked: worked.event,
   };
 }

@@ -7,26 +7,41 @@ import { isPlan, SHEET_FORMATS, type SheetFormat, sheetFileName } from "./sheet-
 
 /** Asks the reader and writes the file; tells them how it went. */
 export async function saveSheet(uri: vscode.Uri, choices: Choices, running: Running): Promise<void> {
+  let saved: { readonly target: vscode.Uri; readonly format: SheetFormat } | undefined;
+  try {
+    saved = await written(uri, choices, running);
+  } catch (reason) {
+    void vscode.window.showErrorMessage(`The shop sheet was not saved: ${inWords(reason)}`);
+  }
+  if (saved === undefined) return;
+  const { target, format } = saved;
+  const name = target.path.slice(target.path.lastIndexOf("/") + 1);
+  const open = "Open";
+  const chosen = await vscode.window.showInformationMessage(`The shop sheet is saved as ${name}.`, open);
+  if (chosen !== open) return;
+  try {
+    await show(target, format);
+  } catch (reason) {
+    void vscode.window.showErrorMessage(`${name} cannot be opened: ${inWords(reason)}`);
+  }
+}
+
+/** What was written where; undefined where the reader thought better of it. */
+async function written(uri: vscode.Uri, choices: Choices, running: Running) {
   const format = await pickFormat();
   const target = format && (await pickTarget(uri, format));
-  if (!format || !target) return;
-  try {
-    if (isPlan(target.path) || isOpenPlan(target))
-      throw new Error("that is the name of a plan, and nothing is written over a plan.");
-    const content = await vscode.window.withProgress(
-      { location: vscode.ProgressLocation.Window, title: "Writing the shop sheet" },
-      () => contentOf(uri, choices, format, running),
-    );
-    await vscode.workspace.fs.writeFile(target, content);
-  } catch (reason) {
-    const told = reason instanceof Error ? reason.message : String(reason);
-    void vscode.window.showErrorMessage(`The shop sheet was not saved: ${told}`);
-    return;
-  }
-  const open = "Open";
-  const saved = `The shop sheet is saved as ${target.path.slice(target.path.lastIndexOf("/") + 1)}.`;
-  if ((await vscode.window.showInformationMessage(saved, open)) === open) await show(target, format);
+  if (!format || !target) return undefined;
+  if (isPlan(target.path) || isOpenPlan(target))
+    throw new Error("that is the name of a plan, and nothing is written over a plan.");
+  const content = await vscode.window.withProgress(
+    { location: vscode.ProgressLocation.Window, title: "Writing the shop sheet" },
+    () => contentOf(uri, choices, format, running),
+  );
+  await vscode.workspace.fs.writeFile(target, content);
+  return { target, format };
 }
+
+const inWords = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason));
 
 async function pickFormat(): Promise<SheetFormat | undefined> {
   const items = SHEET_FORMATS.map((format) => ({
@@ -71,10 +86,11 @@ async function contentOf(
   const asked = { uri: uri.toString(), format, language: vscode.env.language, ...choices };
   const file = await running.client().sendRequest(SheetFileRequest, asked);
   if (file === null) throw new Error("there is no plan in this file to make a shop sheet from.");
+  if ("refused" in file) throw new Error(file.refused);
   return bytesOf(file);
 }
 
-const bytesOf = (file: SheetFile): Uint8Array =>
+const bytesOf = (file: Exclude<SheetFile, { readonly refused: string }>): Uint8Array =>
   "text" in file
     ? new TextEncoder().encode(file.text)
     : Uint8Array.from(atob(file.base64), (letter) => letter.charCodeAt(0));

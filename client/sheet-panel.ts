@@ -18,6 +18,8 @@ export interface SheetPanel {
   readonly follow: (uri: vscode.Uri) => void;
   /** Asks for the sheet again. */
   readonly refresh: () => void;
+  /** The plan is found under another address now, and its ticks with it. */
+  readonly moved: (to: vscode.Uri) => void;
   readonly follows: (uri: string) => boolean;
   /** The plan that is shown, or else the one that is to be. */
   readonly plan: () => vscode.Uri | undefined;
@@ -60,6 +62,12 @@ export function sheetPanel(
   let asking = false;
   let askAgain = false;
   let gone = false;
+  /** The page has told its choices. What was said to it earlier would be shown as planned. */
+  let heard = false;
+  /** It may show nothing any more. */
+  let tellAll = false;
+  /** The plans it has shown. */
+  const plans = new Set<string>();
 
   const send = (message: ToPreview): void => {
     if (!gone) void panel.webview.postMessage(message);
@@ -68,10 +76,12 @@ export function sheetPanel(
 
   const post = (uri: vscode.Uri, view: SheetView): void => {
     const key = uri.toString();
-    const same = shown?.uri === key;
+    const same = shown?.uri === key && !tellAll;
     const news = newsOf(view, same ? shown?.view : undefined);
     if (gone || news === undefined) return;
     shown = { uri: key, view };
+    tellAll = false;
+    plans.add(key);
     panel.title = view.title === "" ? SHEET_TITLE : `${SHEET_TITLE}: ${view.title}`;
     send({ uri: key, view: news, ...(!same && { ticks: ticks.of(key) }) });
     if (!same) marks.turn(uri);
@@ -87,17 +97,26 @@ export function sheetPanel(
     post(uri, viewOf(answer, better ? answer : good));
   };
 
+  /** Not of a plan that the reader has left before it was shown. */
+  const say = (uri: vscode.Uri, view: SheetView): void => {
+    if (wanted === uri || shown?.uri === uri.toString()) post(uri, view);
+  };
+
   const ask = async (): Promise<void> => {
     const uri = wanted;
     if (uri === undefined) return;
     const key = uri.toString();
     const isShown = shown?.uri === key;
     const asked = choices;
+    const before = (): SheetView | undefined => {
+      const last = lastGood.get(key)?.answer;
+      return (isShown ? shown?.view : undefined) ?? (last && viewOf(last, undefined));
+    };
+    // The server answers for open documents only, and a restored panel may stand without its text.
+    if (!(await opens(uri))) return say(uri, notFollowing(before(), "no file"));
     const request = (soon: boolean): Promise<SheetAnswer | null> =>
       running.client().sendRequest(SheetRequest, { uri: key, soon, language: vscode.env.language, ...asked });
     try {
-      // The server answers for open documents only, and a restored panel may stand without its text.
-      await vscode.workspace.openTextDocument(uri);
       const answer = await request(true);
       if (answer !== null) showAnswer(uri, answer, asked);
       else if (isShown || shown === undefined) post(uri, NO_PLAN);
@@ -106,7 +125,7 @@ export function sheetPanel(
       const whole = await request(false);
       if (whole !== null && wanted === uri) showAnswer(uri, whole, asked);
     } catch {
-      post(uri, notFollowing(isShown ? shown?.view : undefined));
+      say(uri, notFollowing(before(), "no server"));
     }
   };
 
@@ -114,7 +133,7 @@ export function sheetPanel(
     askAgain = true;
     if (asking) return;
     asking = true;
-    while (askAgain && !gone && panel.visible) {
+    while (askAgain && !gone && heard && panel.visible) {
       askAgain = false;
       await ask();
     }
@@ -128,9 +147,13 @@ export function sheetPanel(
   panel.onDidDispose(() => {
     gone = true;
   });
+  panel.onDidChangeViewState(() => {
+    if (!panel.visible) tellAll = true;
+  });
   panel.webview.onDidReceiveMessage((message: unknown) =>
     hear(message, {
       ready: (kept) => {
+        heard = true;
         choices = kept;
         shown = undefined; // it starts empty each time it comes into view
         void refresh();
@@ -142,7 +165,9 @@ export function sheetPanel(
       goTo: (line) => {
         if (shown !== undefined) goTo(vscode.Uri.parse(shown.uri), line).catch(sayNotOpened);
       },
-      ticked: (uri, ids) => void ticks.set(uri, ids).then(undefined, sayNotKept),
+      ticked: (uri, ids) => {
+        if (plans.has(uri)) ticks.set(uri, ids).then(undefined, sayNotKept);
+      },
       save,
     }),
   );
@@ -159,6 +184,11 @@ export function sheetPanel(
       void refresh();
       if (panel.visible) marks.again();
     },
+    moved: (to) => {
+      wanted = to;
+      shown = undefined; // so that the page is told its ticks
+      void refresh();
+    },
     point: (uri, line) => {
       if (panel.visible && uri.toString() === shown?.uri) marks.at(uri, line);
     },
@@ -170,11 +200,18 @@ export function sheetPanel(
   };
 }
 
+const opens = (uri: vscode.Uri): Promise<boolean> =>
+  Promise.resolve(vscode.workspace.openTextDocument(uri)).then(
+    () => true,
+    () => false,
+  );
+
 function sayNotOpened(reason: unknown): void {
   void vscode.window.showWarningMessage(`The plan of this sheet cannot be opened: ${reason}`);
 }
 
-function sayNotKept(reason: unknown): void {
+/** Of ticks that could not be written. */
+export function sayNotKept(reason: unknown): void {
   void vscode.window.showWarningMessage(`What was ticked on the shop sheet could not be kept: ${reason}`);
 }
 

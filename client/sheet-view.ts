@@ -32,11 +32,19 @@ export const NO_PLAN: SheetView = {
   notice: "There is no plan in this file to make a shop sheet from.",
 };
 
+/** Why a sheet does not follow its plan. */
+export type NoAnswer = keyof typeof WHY_NOT;
+
+const WHY_NOT = {
+  "no server":
+    "This sheet does not follow: the language server gave no answer. Try the command “Sawbuck: Restart Language Server”.",
+  "no file":
+    "This sheet does not follow: its plan cannot be opened. It may have been moved, renamed or deleted.",
+} as const;
+
 /** Keeps what is shown, and says why it does not follow. */
-export function notFollowing(view: SheetView | undefined): SheetView {
-  const notice =
-    "This sheet does not follow: the language server gave no answer. Try the command “Sawbuck: Restart Language Server”.";
-  return { ...(view ?? NO_PLAN), notice };
+export function notFollowing(view: SheetView | undefined, why: NoAnswer): SheetView {
+  return { ...(view ?? NO_PLAN), notice: WHY_NOT[why] };
 }
 
 /** What a page that shows `before` has to be told; undefined for nothing. */

@@ -1,11 +1,18 @@
 /** The shop sheet beside the text: one panel, which follows the plan being edited and comes back after a restart; and saving the sheet. */
 import * as vscode from "vscode";
 import { AS_PLANNED } from "./choices";
-import { keptTicks } from "./kept-ticks";
+import { keptTicks, movedTo } from "./kept-ticks";
 import type { PreviewState } from "./preview/messages";
 import type { Running } from "./running";
 import { saveSheet } from "./save-sheet";
-import { type Around, type LastGood, SHEET_TITLE, type SheetPanel, sheetPanel } from "./sheet-panel";
+import {
+  type Around,
+  type LastGood,
+  SHEET_TITLE,
+  type SheetPanel,
+  sayNotKept,
+  sheetPanel,
+} from "./sheet-panel";
 
 const VIEW_TYPE = "sawbuck.sheet";
 
@@ -24,10 +31,11 @@ export function shopSheets(
     return saveSheet(uri, shown && open ? open.choices() : AS_PLANNED, running);
   };
 
+  const ticks = keptTicks(storage);
   const around: Around = {
     extensionUri,
     running,
-    ticks: keptTicks(storage),
+    ticks,
     lastGood,
     save: () => void save(open?.plan()),
   };
@@ -53,16 +61,24 @@ export function shopSheets(
     }
   };
 
+  /** The panel may be at the new name already, and then does not know its ticks. */
+  const moved = (from: string, to: string): void => {
+    ticks.move(from, to).then(undefined, sayNotKept);
+    const plan = open?.plan()?.toString();
+    if (plan === undefined) return;
+    const now = movedTo(plan, from, to) ?? movedTo(plan, to, to);
+    if (now !== undefined) open?.moved(vscode.Uri.parse(now));
+  };
+
   return vscode.Disposable.from(
     vscode.commands.registerCommand("sawbuck.openSheet", show),
     vscode.commands.registerCommand("sawbuck.saveSheet", () =>
       save(open?.isActive() ? open.plan() : activePlan()),
     ),
     vscode.window.registerWebviewPanelSerializer(VIEW_TYPE, {
-      deserializeWebviewPanel: async (webview, state: PreviewState | undefined) => {
-        const uri = state?.uri === undefined ? activePlan() : vscode.Uri.parse(state.uri);
+      deserializeWebviewPanel: async (webview, state: unknown) => {
         if (open !== undefined) webview.dispose();
-        else adopt(webview, uri);
+        else adopt(webview, uriIn(state) ?? activePlan());
       },
     }),
     vscode.window.onDidChangeActiveTextEditor(() => {
@@ -74,11 +90,25 @@ export function shopSheets(
       if (cursor !== undefined) open?.point(textEditor.document.uri, cursor.active.line + 1);
     }),
     vscode.workspace.onDidCloseTextDocument((document) => lastGood.delete(document.uri.toString())),
+    vscode.workspace.onDidRenameFiles(({ files }) => {
+      for (const { oldUri, newUri } of files) moved(oldUri.toString(), newUri.toString());
+    }),
     running.onReady(() => open?.refresh()),
+    running.onGone(() => open?.refresh()),
     running.onWorked(({ uri }) => {
       if (open?.follows(uri)) open.refresh();
     }),
   );
+}
+
+/** Of what a page left behind, in another session or another version. */
+function uriIn(state: unknown): vscode.Uri | undefined {
+  const { uri } = (state ?? {}) as Partial<Record<keyof PreviewState, unknown>>;
+  try {
+    return typeof uri === "string" ? vscode.Uri.parse(uri, true) : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function sayNoPlan(then: string): undefined {

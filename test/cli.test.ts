@@ -1,6 +1,16 @@
 /** The command line, run as it is shipped. Needs dist/cli.js, which `npm test` builds first. */
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  linkSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -177,15 +187,69 @@ describe("sheet", () => {
     expect(refused("--drawing", "front", "--format", "html")).toContain("written as svg, not as “html”");
     expect(refused("--assembly", "stand")).toContain("ask for one with --drawing");
     expect(refused("--out", "sheet.svg")).toContain("say which with --drawing");
+    expect(refused("--out", "nowhere/sheet.pdf")).toBe(
+      "sawbuck: nowhere/sheet.pdf cannot be written: there is no such folder",
+    );
+    expect(run(["sheet", "-h"]).stdout).toMatch(/^Usage:/);
+  });
+
+  test("takes no option that would do nothing, and gives no file a name that lies", () => {
+    file("good.sawbuck", GOOD);
+    const refused = (...args: string[]) => run(["sheet", "good.sawbuck", ...args]).stderr.split("\n")[0];
+    const [table, drawing] = [["--table", "cut-list"] as const, ["--drawing", "front"] as const];
+    expect(refused(...table, ...drawing)).toBe(
+      "sawbuck: --drawing and --table are two things: ask for one at a time.",
+    );
+    for (const args of [table, drawing, ["--format", "json"]])
+      expect(refused("--for", "learners", ...args)).toContain("--for is for a sheet that is read");
+    for (const args of [[], table, drawing, ["--out", "sheet.html"]])
+      expect(refused("--paper", "A4", ...args)).toBe("sawbuck: --paper is for --format pdf.");
+    expect(refused(...drawing, "--out", "sheet.html")).toBe(
+      "sawbuck: sheet.html would hold svg: give its name the ending .svg.",
+    );
+    expect(refused(...table, "--out", "sheet.json")).toContain("would hold csv");
+    expect(refused("--format", "html", "--out", "sheet.svg")).toContain("would hold html");
+    expect(existsSync(join(folder, "sheet.html"))).toBe(false);
+    for (const out of ["sheet.constructor", "sheet.v2", "sheet"])
+      expect(run(["sheet", "good.sawbuck", "--out", out]).status).toBe(0);
+    expect(run(["sheet", "good.sawbuck", ...table, "--format", "csv", "--out", "table.txt"]).status).toBe(0);
+  });
+
+  test("without the part that writes PDF says so", () => {
+    mkdirSync(join(folder, "alone"), { recursive: true });
+    copyFileSync(CLI, join(folder, "alone/cli.js"));
+    file("good.sawbuck", GOOD);
+    const alone = (...args: string[]) =>
+      spawnSync(process.execPath, ["alone/cli.js", "sheet", "good.sawbuck", ...args], {
+        cwd: folder,
+        encoding: "utf8",
+      });
+    expect(alone().status).toBe(0);
+    const { status, stderr } = alone("--out", "alone.pdf");
+    expect([status, stderr]).toEqual([2, expect.stringContaining("pdf.js and fonts beside this program")]);
+    expect(existsSync(join(folder, "alone.pdf"))).toBe(false);
+  });
+
+  test("ends as it would where nobody hears what it says", () => {
+    const line = `${process.execPath} ${CLI} sheet nowhere.sawbuck 2>&1 | true; exit \${PIPESTATUS[0]}`;
+    expect(spawnSync("bash", ["-c", line], { cwd: folder }).status).toBe(2);
   });
 
   test("is never written over a plan, a folder or a device", () => {
     file("good.sawbuck", GOOD);
-    for (const out of ["good.sawbuck", "other.sawbuck", ".", "/dev/full"]) {
+    file("yard.txt", "stock 2x4, sold 8' $4\n");
+    symlinkSync("good.sawbuck", join(folder, "soft.html"));
+    linkSync(join(folder, "good.sawbuck"), join(folder, "hard.html"));
+    for (const out of [
+      ...["good.sawbuck", "other.sawbuck", "other.SAWBUCK", "soft.html", "hard.html"],
+      ...[".", "/dev/full"],
+    ]) {
       const { status, stderr } = run(["sheet", "good.sawbuck", "--out", out]);
       expect(status).toBe(2);
       expect(stderr).toMatch(/plan|ordinary/);
     }
+    expect(run(["sheet", "good.sawbuck", "--shop", "yard.txt", "--out", "yard.txt"]).status).toBe(2);
     expect(readFileSync(join(folder, "good.sawbuck"), "utf8")).toBe(GOOD);
+    expect(readFileSync(join(folder, "yard.txt"), "utf8")).toMatch(/^stock/);
   });
 });

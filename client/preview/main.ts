@@ -18,8 +18,10 @@ const notice = byId("notice");
 const style = byId("sheet-style");
 const page = byId("sheet");
 
-/** The place to go back to once the sheet of that document is shown. */
+/** The place to go back to once the sheet of that document is shown as far as there, unless the reader goes elsewhere. */
 let before = editor.getState();
+/** Where the page was scrolled to without the reader. */
+let put = 0;
 let uri = before?.uri;
 const choices = controls(choicesIn(before?.choices), {
   chosen: (now) => {
@@ -39,7 +41,7 @@ window.addEventListener("message", ({ data }: MessageEvent<ToPreview>) => {
   mark(page, marks);
 });
 followClicks(page, (line) => editor.postMessage({ line }));
-window.addEventListener("scroll", keepPlace, { passive: true });
+window.addEventListener("scroll", scrolled, { passive: true });
 new ResizeObserver(([above]) => {
   const height = above?.borderBoxSize[0]?.blockSize ?? 0;
   document.documentElement.style.setProperty("--above", `${height}px`);
@@ -58,7 +60,8 @@ function show({ uri: shown, view, ticks: known }: ShowSheet): void {
   ticks?.again();
   if (!same) window.scrollTo(0, 0);
   else if (before !== undefined) window.scrollTo(0, before.scroll);
-  before = undefined;
+  put = window.scrollY;
+  if (!same || put > (before?.scroll ?? 0) - 1) before = undefined;
   keepPlace();
 }
 
@@ -81,6 +84,11 @@ function begin(of: string, { ids, keeps }: KnownTicks): void {
 function dress(part: Element): void {
   linkUp(part);
   mark(part, marks);
+}
+
+function scrolled(): void {
+  if (Math.abs(window.scrollY - put) > 1) before = undefined;
+  keepPlace();
 }
 
 function keepPlace(): void {

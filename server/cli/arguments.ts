@@ -49,15 +49,27 @@ const OPTIONS: Readonly<Record<keyof typeof FORMATS, readonly string[]>> = {
 };
 
 /** What a file's ending asks for; any other is written as text. */
-const ENDINGS: Readonly<Record<string, Format>> = {
-  html: "html",
-  htm: "html",
-  pdf: "pdf",
-  md: "markdown",
-  markdown: "markdown",
-  csv: "csv",
-  json: "json",
-};
+const ENDINGS: ReadonlyMap<string, Format> = new Map([
+  ["html", "html"],
+  ["htm", "html"],
+  ["pdf", "pdf"],
+  ["md", "markdown"],
+  ["markdown", "markdown"],
+  ["csv", "csv"],
+  ["json", "json"],
+  ["svg", "svg"],
+]);
+
+/** Options that only some formats have a use for; in the others they would be silently without effect. */
+const ONLY_FOR = [
+  { option: "assembly", formats: ["svg"], use: "for a drawing: ask for one with --drawing" },
+  { option: "paper", formats: ["pdf"], use: "for --format pdf" },
+  {
+    option: "for",
+    formats: ["text", "html", "pdf", "markdown"],
+    use: "for a sheet that is read: text, html, pdf or markdown",
+  },
+] as const satisfies readonly { option: string; formats: readonly Format[]; use: string }[];
 
 /** What was asked, or in words what is wrong with it. */
 export function readArguments(
@@ -75,7 +87,11 @@ export function readArguments(
   const chosen = <K extends keyof typeof CHOICES>(name: K): (typeof CHOICES)[K][number] | undefined =>
     options[name] as (typeof CHOICES)[K][number] | undefined;
   const [drawing, table] = [chosen("drawing"), chosen("table")];
-  const format = options.format ?? (drawing ? "svg" : table ? "csv" : endingOf(options.out));
+  if (drawing && table) return { wrong: "--drawing and --table are two things: ask for one at a time." };
+  const named = endingOf(options.out);
+  const format = options.format ?? (drawing ? "svg" : table ? "csv" : (named ?? "text"));
+  if (format === "svg" && !drawing)
+    return { wrong: "An SVG file holds one drawing: say which with --drawing." };
   const formats: readonly string[] = drawing ? ["svg"] : FORMATS[command];
   if (!formats.includes(format))
     return {
@@ -83,13 +99,18 @@ export function readArguments(
         ? `A drawing is written as svg, not as “${format}”.`
         : `--format is ${formats.join(", ")}; “${format}” is none of them.`,
     };
-  if (command === "sheet" && !drawing && options.out?.toLowerCase().endsWith(".svg"))
-    return { wrong: "A file that ends with .svg holds one drawing: say which with --drawing." };
-  if (options.assembly !== undefined && drawing === undefined)
-    return { wrong: "--assembly is for a drawing: ask for one with --drawing." };
   if (format === "csv" && table === undefined)
     return { wrong: `A CSV file holds one table: say which with --table ${tables.join("|")}.` };
   if (table !== undefined && format !== "csv") return { wrong: "--table is for --format csv." };
+  const idle = ONLY_FOR.find(
+    ({ option, formats: only }) =>
+      options[option] !== undefined && !(only as readonly string[]).includes(format),
+  );
+  if (idle) return { wrong: `--${idle.option} is ${idle.use}.` };
+  const ownEnding =
+    named === undefined || named === format || (options.format !== undefined && named !== "svg");
+  if (!ownEnding)
+    return { wrong: `${options.out} would hold ${format}: give its name the ending .${format}.` };
   if (files.length === 0)
     return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
   if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
@@ -138,8 +159,9 @@ function readOptions(
   return { files, options };
 }
 
-function endingOf(out = ""): Format {
-  return ENDINGS[/\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? ""] ?? "text";
+/** Undefined for a name that asks for nothing. */
+function endingOf(out = ""): Format | undefined {
+  return ENDINGS.get(/\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? "");
 }
 
 function splitOption(word: string): [name: string, value: string | undefined] {

@@ -14,7 +14,7 @@ async function main(): Promise<number> {
     return -1;
   }
   const help = command === undefined || command === "help" || command === "--help" || command === "-h";
-  if (help || rest.includes("--help")) {
+  if (help || rest.includes("--help") || rest.includes("-h")) {
     process.stdout.write(USAGE);
     return command === undefined ? 2 : 0;
   }
@@ -43,6 +43,8 @@ main().then(
     process.exitCode = 2;
   },
 );
+// With nobody left to tell, what was to be told is dropped, and the exit code stands.
+process.stderr.on("error", () => {});
 // A closed pipe (`sawbuck check … | head`) is not a failure; a full disk is.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") process.stderr.write(`sawbuck: nothing more can be written: ${error.code}\n`);

@@ -1,8 +1,9 @@
 /** `sawbuck sheet`: the shop sheet, one of its tables or one of its drawings, printed or written to a file. */
-import { existsSync, statSync, writeFileSync } from "node:fs";
+import { statSync, writeFileSync } from "node:fs";
 import { normalize, resolve } from "node:path";
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
+import { pdfOf } from "../lsp/pdf-part";
 import {
   drawingsOf,
   drawingText,
@@ -20,6 +21,8 @@ export async function sheetCommand(asked: Asked): Promise<number> {
   const file = normalize(asked.files[0]!);
   const read = readPlan(file);
   if ("refused" in read) return refuse(`${file}: ${read.refused}`);
+  if (asked.format === "pdf" && !asked.out && process.stdout.isTTY)
+    return refuse("a PDF is nothing to read on a terminal: name a file for it with --out.");
   const shop = asked.shop ? { shop: asked.shop, shopFrom: "." } : {};
   const evaluated = evaluate(file, read.text, diskReader, shop);
   const made = await written(asked.units ? inUnits(evaluated, asked.units) : evaluated, asked);
@@ -28,13 +31,12 @@ export async function sheetCommand(asked: Asked): Promise<number> {
     process.stdout.write(made);
   } else {
     const plans = evaluated.worked.loaded.files.map((f) => f.file);
-    const wrong = cannotWrite(asked.out, plans);
-    if (wrong) return refuse(wrong);
     try {
+      const wrong = cannotWrite(asked.out, plans);
+      if (wrong) return refuse(wrong);
       writeFileSync(asked.out, made);
     } catch (error) {
-      const why = (error as NodeJS.ErrnoException).code ?? "no reason given";
-      return refuse(`${asked.out} cannot be written: ${why}`);
+      return refuse(`${asked.out} cannot be written: ${inWords(error)}`);
     }
     const what = asked.drawing ? "drawing" : asked.table ? "table" : "shop sheet";
     process.stderr.write(`The ${what} is in ${asked.out}\n`);
@@ -53,20 +55,31 @@ async function written(
   if (table) return writeTable(sheet, table);
   const drawn = format === "html" || format === "pdf";
   const options = { reader, language, drawings: drawn ? drawingsOf(evaluated, language) : [] };
-  if (format === "pdf") {
-    const { writePdf } = await import("../lsp/pdf");
-    return writePdf(sheetDocument(sheet, options), asked.paper);
-  }
+  if (format === "pdf") return pdfOf(sheetDocument(sheet, options), asked.paper);
   return writeSheet(sheet, format, options);
 }
 
-/** A sheet is never written over a plan, a folder or a device. */
+/** A sheet is never written over a plan, by whatever name or link, a folder or a device. */
 function cannotWrite(out: string, plans: readonly string[]): string | undefined {
-  if (out.endsWith(".sawbuck")) return `${out} is named like a plan; a sheet is not written over a plan.`;
-  if (plans.some((plan) => resolve(plan) === resolve(out)))
-    return `${out} is the plan itself; nothing was written.`;
-  if (!existsSync(out)) return undefined;
-  return statSync(out).isFile() ? undefined : `${out} is not an ordinary file; nothing was written.`;
+  if (/\.sawbuck$/i.test(out)) return `${out} is named like a plan; a sheet is not written over a plan.`;
+  if (plans.some((plan) => isSame(plan, out)))
+    return `${out} is the plan, or a file it reads; nothing was written.`;
+  const there = statSync(out, { throwIfNoEntry: false });
+  return !there || there.isFile() ? undefined : `${out} is not an ordinary file; nothing was written.`;
+}
+
+/** Whether two names lead to one file, through links too. */
+function isSame(a: string, b: string): boolean {
+  if (resolve(a) === resolve(b)) return true;
+  const [one, other] = [a, b].map((path) => statSync(path, { throwIfNoEntry: false, bigint: true }));
+  return one !== undefined && one.ino !== 0n && one.ino === other?.ino && one.dev === other.dev;
+}
+
+function inWords(error: unknown): string {
+  const { code } = error as NodeJS.ErrnoException;
+  if (code === "ENOENT" || code === "ENOTDIR") return "there is no such folder";
+  if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written";
+  return code === "ENOSPC" ? "the disk is full" : (code ?? "no reason given");
 }
 
 function refuse(why: string): number {

@@ -8,14 +8,16 @@ export const USAGE = `Usage:
       [--for builder|stations|learners] [--units inches|millimetres] [--language en|fr]
       [--paper Letter|A4]
       Prints the shop sheet, or writes it to a file, in the format its name ends with
-      (.html, .pdf, .md, .json, else text) when none is asked for.
+      (.html, .pdf, .md, .json, else text) when none is asked for. --paper is for PDF.
       stations: in the order of a group that marks, cuts, drills, finishes and assembles;
       learners: with blanks for the lengths that follow from others, and an answer page.
-  sawbuck sheet FILE --table TABLE [--shop FILE] [--units inches|millimetres] [--out FILE.csv]
+  sawbuck sheet FILE --table TABLE [--shop FILE] [--units inches|millimetres]
+      [--language en|fr] [--out FILE.csv]
       Prints one of its tables as CSV:
       ${tables.join(", ")}.
   sawbuck sheet FILE --drawing turned|front|left|right|back|above|apart
-      [--assembly NAME] [--shop FILE] [--out FILE.svg]
+      [--assembly NAME] [--shop FILE] [--units inches|millimetres] [--language en|fr]
+      [--out FILE.svg]
       Prints one drawing of what is placed, or of one assembly alone, as SVG.
   sawbuck lsp --stdio
       Serves an editor over standard input and output.

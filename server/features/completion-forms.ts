@@ -26,8 +26,9 @@ const AND = words("and");
 const narrowed = (name: Pattern): Pattern => alt(name, seq(some(NARROWING), name));
 /** What a place line names: pieces singly or together, or the floor. */
 const target = narrowed(alt(named(PLACED, { plurals: true }), words("floor")));
-const things = (kinds: readonly DeclaredKind[], plurals = false): Pattern =>
-  some(named(kinds, { plurals }), AND);
+const things = (kinds: readonly DeclaredKind[]): Pattern => some(named(kinds), AND);
+/** Pieces that a step is about: all of a name, or some of them. */
+const pieces = some(narrowed(named(PLACED, { plurals: true })), AND);
 
 const PROPERTY_OF: Readonly<Record<string, Pattern>> = {
   length: named(["part", "fastener"]),
@@ -271,8 +272,8 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
   coat: { "": seq(value("count"), words("coats")) },
   line: { fold: length, overlap: length },
   step: {
-    uses: things(PLACED, true),
-    coats: things(PLACED, true),
+    uses: pieces,
+    coats: pieces,
     lines: things(["box"]),
     takes: value("time"),
     "then wait": value("time"),

@@ -1,6 +1,6 @@
 /**
  * The sheet as a PDF file, with the fonts read from disk. The library behind it is large, so this is a program of its
- * own, `dist/pdf.js`: it is loaded with `await import("../lsp/pdf")` when a PDF is asked for, and never before.
+ * own, `dist/pdf.js`: `pdf-part.ts` loads it when a PDF is asked for, and never before.
  */
 import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";

@@ -3,23 +3,20 @@ import { type SheetOptions, sheetDocument, writeSheet, writeTable } from "../ser
 import { tables } from "../sheet/csv";
 import type { SheetData } from "../sheet/data";
 import type { Paper } from "../sheet/pdf";
+import { pdfOf } from "./pdf-part";
+
+/** Text or bytes; in words why there is neither. */
+type Written = string | Uint8Array | { readonly refused: string };
 
 interface Format {
   /** Whether it shows drawings, which take the longest. */
   readonly draws: boolean;
-  readonly write: (
-    sheet: SheetData,
-    options: SheetOptions,
-  ) => string | Uint8Array | Promise<string | Uint8Array>;
+  readonly write: (sheet: SheetData, options: SheetOptions) => Written | Promise<Written>;
 }
 
-/** The library behind it is large: it is loaded when a PDF is asked for. */
 const pdfOn = (paper: Paper): Format => ({
   draws: true,
-  write: async (sheet, options) => {
-    const { writePdf } = await import("./pdf");
-    return writePdf(sheetDocument(sheet, options), paper);
-  },
+  write: (sheet, options) => pdfOf(sheetDocument(sheet, options), paper),
 });
 
 /** By the names that the editor knows them by: one line each, and one for each table. */
@@ -40,10 +37,15 @@ const FORMATS: ReadonlyMap<string, Format> = new Map<string, Format>([
 export const sheetFormat = (name: string): Format | undefined => FORMATS.get(name);
 
 /** What is sent to the editor: text as it is, bytes in base 64. */
-export type FileContent = { readonly text: string } | { readonly base64: string };
+export type FileContent =
+  | { readonly text: string }
+  | { readonly base64: string }
+  | { readonly refused: string };
 
-export const contentOf = (written: string | Uint8Array): FileContent =>
-  typeof written === "string" ? { text: written } : { base64: base64Of(written) };
+export function contentOf(written: Written): FileContent {
+  if (typeof written === "string") return { text: written };
+  return written instanceof Uint8Array ? { base64: base64Of(written) } : written;
+}
 
 function base64Of(bytes: Uint8Array): string {
   let letters = "";

@@ -1,5 +1,5 @@
 /** What the extension asks beyond the protocol; the messages themselves are told in client/protocol.ts. */
-import type { Connection } from "vscode-languageserver";
+import { type Connection, ErrorCodes, ResponseError } from "vscode-languageserver";
 import { linesOfEntry, piecesAtLine } from "../features/pieces-at";
 import { type Evaluated, problemPages, sheetDocument, sheetOf } from "../service";
 import type { SheetData } from "../sheet/data";
@@ -15,7 +15,11 @@ import { numberIn, saysYes, textIn } from "./untyped";
 export function answerOwnRequests(connection: Connection, plans: Plans, guard: Guard): void {
   const drawn = drawer();
   plans.onClosed(drawn.forget);
-  const failed = guard("the shop sheet", (error: unknown) => rethrown(error), null);
+  /** Logged, and told to whoever asked: null would say that there is no sheet. */
+  const failed = (error: unknown): never => {
+    guard("the shop sheet", rethrown, undefined)(error);
+    throw new ResponseError(ErrorCodes.InternalError, "a fault of Sawbuck's own stands in its log");
+  };
   connection.onRequest("sawbuck/sheet", (asked: unknown) => {
     const uri = textIn(asked, "uri");
     return sheetFor(plans, drawn, uri, choicesIn(asked), saysYes(asked, "soon")).catch(failed);
@@ -87,7 +91,7 @@ async function fileFor(
   return contentOf(await written.write(sheetIn(shown, choices), { ...choices, drawings }));
 }
 
-function rethrown(error: unknown): null {
+function rethrown(error: unknown): undefined {
   throw error;
 }
 

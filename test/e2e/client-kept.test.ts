@@ -58,6 +58,18 @@ describe("ticks", () => {
     expect(ticks.of("file:///0").ids.length).toBe(0);
   });
 
+  test("go with a plan that is renamed, and with a folder; a plan that was overwritten has none of its own left", async () => {
+    const ticks = keptTicks(storage());
+    for (const name of ["yard/a", "yard/b", "yard-2/a"]) await ticks.set(`file:///${name}`, [`cut/${name}`]);
+    await ticks.move("file:///yard/a", "file:///yard/b");
+    await ticks.move("file:///yard", "file:///shed");
+    await ticks.move("file:///nowhere", "file:///yard-2");
+    const kept = ["yard/a", "yard/b", "shed/a", "shed/b", "yard-2/a"].map(
+      (name) => ticks.of(`file:///${name}`).ids,
+    );
+    expect(kept).toEqual([[], [], [], ["cut/yard/a"], ["cut/yard-2/a"]]);
+  });
+
   test("that are not as they were written are none", () => {
     for (const strange of ["x", 3, {}, [3, null, { plan: "file:///a", ids: [3] }]])
       expect(keptTicks(storage(strange)).of("file:///a").ids).toEqual([]);

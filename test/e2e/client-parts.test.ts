@@ -50,8 +50,10 @@ describe("the sheet that is shown", () => {
   });
 
   test("without an answer, what there was", () => {
-    expect(notFollowing(viewOf(good, undefined))).toMatchObject({ title: "Bench", parts: good.parts });
-    expect(notFollowing(undefined).notice).toContain("does not follow");
+    const kept = notFollowing(viewOf(good, undefined), "no server");
+    expect(kept).toMatchObject({ title: "Bench", parts: good.parts });
+    expect(kept.notice).toContain("Restart Language Server");
+    expect(notFollowing(undefined, "no file").notice).toContain("its plan cannot be opened");
   });
 });
 
@@ -72,7 +74,7 @@ describe("the page is told", () => {
   test("nothing when nothing changed; a section that went, and a notice that came", () => {
     expect(newsOf({ ...before }, before)).toBeUndefined();
     expect(newsOf({ ...before, parts: [good.parts[1]!] }, before)?.parts).toEqual([{ name: "cut-list" }]);
-    expect(newsOf(notFollowing(before), before)).toMatchObject({
+    expect(newsOf(notFollowing(before, "no server"), before)).toMatchObject({
       notice: expect.stringContaining("does not follow"),
       parts: [{ name: "head" }, { name: "cut-list" }],
     });

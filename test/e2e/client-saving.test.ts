@@ -8,6 +8,7 @@ import { saveSheet } from "../../client/save-sheet";
 
 const editor = vi.hoisted(() => ({
   picks: "",
+  fails: "",
   target: undefined as unknown,
   proposed: undefined as unknown,
   open: [] as unknown[],
@@ -22,12 +23,16 @@ vi.mock("vscode", () => ({
   env: {
     language: "en-gb",
     uiKind: 1,
-    openExternal: async (what: unknown) => editor.opened.push(["out", what]),
+    openExternal: async (what: unknown) => {
+      if (editor.fails === "open") throw new Error("nothing here reads it");
+      return editor.opened.push(["out", what]);
+    },
   },
   window: {
     showQuickPick: async (items: { format: { format: string } }[]) =>
       items.find(({ format }) => format.format === editor.picks),
     showSaveDialog: async ({ defaultUri }: { defaultUri?: unknown }) => {
+      if (editor.fails === "ask") throw new Error("no such folder");
       editor.proposed = String(defaultUri);
       return editor.target === "proposed" ? defaultUri : editor.target;
     },
@@ -45,8 +50,10 @@ vi.mock("vscode", () => ({
     },
     openTextDocument: async () => ({}),
     fs: {
-      writeFile: async (target: unknown, bytes: Uint8Array) =>
-        editor.written.push([String(target), new TextDecoder().decode(bytes)]),
+      writeFile: async (target: unknown, bytes: Uint8Array) => {
+        if (editor.fails === "write") throw new Error("the disk is full");
+        editor.written.push([String(target), new TextDecoder().decode(bytes)]);
+      },
     },
   },
   commands: { executeCommand: async (...what: unknown[]) => editor.opened.push(what) },
@@ -73,7 +80,7 @@ async function save(answer: SheetFile | null, plan = PLAN): Promise<unknown[]> {
 }
 
 beforeEach(() => {
-  Object.assign(editor, { picks: "markdown", target: "proposed", proposed: undefined });
+  Object.assign(editor, { picks: "markdown", fails: "", target: "proposed", proposed: undefined });
   Object.assign(editor, { open: [], written: [], said: [], opened: [] });
 });
 
@@ -108,6 +115,23 @@ describe("the shop sheet", () => {
     expect(editor.written).toEqual([]);
     expect(editor.said).toHaveLength(3);
     expect(editor.said[0]).toContain("nothing is written over a plan");
+  });
+
+  test("that cannot be asked for, made, written or opened is told with the reason", async () => {
+    editor.picks = "html";
+    for (const fails of ["ask", "write", "open"]) {
+      editor.fails = fails;
+      await save({ text: "" });
+    }
+    editor.fails = "";
+    await save({ refused: "what writes PDF is not there" });
+    expect(editor.said).toEqual([
+      "The shop sheet was not saved: no such folder",
+      "The shop sheet was not saved: the disk is full",
+      "The shop sheet is saved as stand-sheet.html.",
+      "stand-sheet.html cannot be opened: nothing here reads it",
+      "The shop sheet was not saved: what writes PDF is not there",
+    ]);
   });
 
   test("is not written when the reader thinks better of it, and its absence is told", async () => {

@@ -102,6 +102,11 @@ describe("the whole list", () => {
     expect(all.every((l) => l.startsWith("#8"))).toBe(true);
   });
 
+  test("a step may take some pieces of a name", () => {
+    for (const line of ["step Do it\n  uses front ‸", "step Do it\n  coats leg and upper left ‸"])
+      expect(labels(line)).toEqual(expect.arrayContaining(["leg", "legs", "bench", "benches", "cap"]));
+  });
+
   test("a metric plan is offered millimetres first", () => {
     const { plan, offset } = atCaret("plan x\n  units millimetres\npart p 1 of 18x95, length 36‸");
     expect(completionsAt(plan, offset)[0]?.label).toBe("36mm");

@@ -1,7 +1,9 @@
 /** The sheet as the reader of the panel wants it: its units, its reader, its language, and its files. */
 import { afterEach, describe, expect, test } from "vitest";
+import { pdfOf } from "../../server/lsp/pdf-part";
 import { contentOf } from "../../server/lsp/sheet-files";
 import { choicesIn } from "../../server/lsp/sheet-options";
+import { evaluate, sheetDocument, sheetOf } from "../../server/service";
 import { type Editor, editor, uriOf } from "./editor";
 
 const PLAN = "/yard/stand.sawbuck";
@@ -104,6 +106,28 @@ describe("the sheet as a file", () => {
     expect(await file({ format: "html", uri: "file:///elsewhere.sawbuck" })).toBeNull();
     await e.replace(PLAN, "stock post of 2x4, sold 8' $4\n");
     expect(await file({ format: "html" })).toBeNull();
+  });
+
+  test("that cannot be made is an answer in words, or a failure that is logged, never “no sheet”", async () => {
+    class Failing extends Map<string, string> {
+      override get(): never {
+        throw new Error("the disk is on fire");
+      }
+    }
+    e = await editor({ disk: new Failing() });
+    opened.push(e);
+    await e.open(PLAN, `shop yard.sawbuck\n${STAND}`);
+    await expect(file({ format: "html" })).rejects.toThrow("stands in its log");
+    await expect(sheet({})).rejects.toThrow("stands in its log");
+    expect(e.logged.join("\n")).toContain("the disk is on fire");
+
+    const document = sheetDocument(sheetOf(evaluate(PLAN, STAND, (path) => ({ file: path, refused: "" }))));
+    const missing = (code: string) => async () => Promise.reject(Object.assign(new Error("gone"), { code }));
+    for (const code of ["MODULE_NOT_FOUND", "ERR_MODULE_NOT_FOUND", "ENOENT"])
+      expect(contentOf(await pdfOf(document, "A4", missing(code)))).toEqual({
+        refused: expect.stringContaining("install it again"),
+      });
+    await expect(pdfOf(document, "A4", missing("EIO"))).rejects.toThrow("gone");
   });
 
   test("is sent as text, or as bytes in base 64", () => {
