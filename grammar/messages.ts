@@ -257,8 +257,8 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   if (near && near !== first.image) {
     return complain(span, "not-understood", "clause-near", { word, entry, near }, swap(span, near));
   }
-  if (entry === "fasten") return undefined;
   const any = forms.flatMap((f) => (f.opens.length > 0 ? [f.opens.join(" ")] : [])).slice(0, 6);
+  if (entry === "fasten" || any.length === 0) return undefined;
   const found = isWord ? word : wordsOf(text, spanOf(first, tokens[tokens.length - 1]!));
   return complain(span, "not-understood", "clause-unknown", { word: found, entry, words: { any } });
 }

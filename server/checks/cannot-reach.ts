@@ -57,7 +57,7 @@ step Screw the slats on
     brush:
       "Between {piece} and {other} there is {gap} when they are coated here{more}, and a brush needs {needs}.",
     driver:
-      "{Screw} into {into} is driven {depth} below the rim of {box}, which is closed by then{more}: an arm with a driver reaches {reach}.",
+      "{Screw} into {into}{more} is driven {depth} below the rim of {box}, which is closed by then: an arm with a driver reaches {reach}.",
     closed: "Its walls and its bottom are there from this step on.",
     there: "They stand that near from this step on.",
     move: "Move this step before {first}",

@@ -5,7 +5,6 @@
 import type { At, Says } from "../plan";
 import type { Display, Quantity } from "../units";
 import type { Worked } from "../worked";
-import { FRENCH } from "./french";
 import { type Language, type Templates, written } from "./telling";
 import { TONGUES } from "./tongues";
 
@@ -77,7 +76,7 @@ export function problemsOf(check: Check, worked: Worked, found: readonly Problem
 
 /** The text of a template with its slots, values written to the plan's marks. */
 export function textOf(check: Check, what: Says, display: Display, language: Language = "en"): string {
-  const english = check.templates[what.says] ?? what.says;
-  const template = language === "fr" ? (FRENCH[check.code]?.[what.says] ?? english) : english;
-  return written(template, what.slots, display, TONGUES[language]);
+  const tongue = TONGUES[language];
+  const template = tongue.problem?.(check.code, what.says) ?? check.templates[what.says] ?? what.says;
+  return written(template, what.slots, display, tongue);
 }

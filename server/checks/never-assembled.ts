@@ -1,13 +1,15 @@
+import { type At, lookUp } from "../plan";
 import { handsFor, type Worked, type WorkStep } from "../worked";
 import type { Check, Cure, Edit, Finding } from "./check";
 import { namesOf, someOf, stepSlot, stepsWritten, textOfPlan } from "./step-words";
+import { counted } from "./telling";
 
 export const neverAssembled: Check = {
   code: "never-assembled",
   class: "warning",
   title: "Pieces that no step uses",
   page: `Where a plan says its steps, every piece should go in by one of them (\`uses\`): a name stands for all pieces of that name
-that no step before has used. A plan with placed pieces and joints, but no step at all, gets a hint, with an order of work
+that no step before has used. What belongs to a ring or an assembly is used as a whole, by its name. A plan with placed pieces and joints, but no step at all, gets a hint, with an order of work
 to begin with: what stands on the floor first, the short sides before the long ones, then what lies on them, from below
 upwards. Times are left to the builder.
 
@@ -33,7 +35,11 @@ step Screw the frames together
   uses leg and rail
 \`\`\``,
   templates: {
-    some: "No step uses {count} of the {all} pieces of “{part}”.",
+    some: counted(
+      "count",
+      "{count} of the {all} pieces of “{part}” is used by no step.",
+      "{count} of the {all} pieces of “{part}” are used by no step.",
+    ),
     all: "No step uses “{part}”.",
     prose: "The steps do not say what they use, so nothing is known of what goes in when.",
     none: "The plan does not say in which order its {count} pieces go together.",
@@ -55,30 +61,46 @@ step Screw the frames together
       const cure: Cure = { says: "name", slots: { names: someOf(names) }, edits: [] };
       return [{ class: "hint", at: first.at, about: names, says: "prose", slots: {}, cures: [cure] }];
     }
-    return [...byPart(pieces, worked), ...parts.map((part) => findingOf(part, [], worked))];
+    return [...byName(pieces, worked), ...parts.map((part) => findingOf(part, [], worked))];
   },
 };
 
-function byPart(pieces: readonly number[], worked: Worked): Finding[] {
+/** By the ring or the assembly of which no piece is used, else by their parts. */
+function byName(pieces: readonly number[], worked: Worked): Finding[] {
+  const { space, steps } = worked;
+  const unused = new Map<string, boolean>();
+  const isUnused = (name: string): boolean => {
+    const said = unused.get(name) ?? space.named.get(name)!.every((i) => steps.stepOf[i] === undefined);
+    unused.set(name, said);
+    return said;
+  };
   const lists = new Map<string, number[]>();
   for (const i of pieces) {
-    const { part } = worked.space.pieces[i]!;
-    lists.set(part, [...(lists.get(part) ?? []), i]);
+    const { part, owners } = space.pieces[i]!;
+    const name = owners.find((o) => isUnused(o.name))?.name ?? part;
+    const list = lists.get(name);
+    if (list) list.push(i);
+    else lists.set(name, [i]);
   }
-  return [...lists].map(([part, list]) => findingOf(part, list, worked));
+  return [...lists].map(([name, list]) => findingOf(name, list, worked));
+}
+
+/** Where a thing is declared, or where the plan places the first of its pieces if another file declares it. */
+function placeOf(name: string, [first]: readonly number[], { scope, space, loaded }: Worked): At {
+  const { at } = lookUp(scope, name)!;
+  return at.file === loaded.files[0]!.file || first === undefined ? at : space.pieces[first]!.at;
 }
 
 function findingOf(part: string, pieces: readonly number[], worked: Worked): Finding {
-  const { at } = worked.parts.get(part)!.declared;
   const all = worked.space.named.get(part)?.length ?? 0;
-  const step = stepFor(pieces, worked);
+  const step = stepFor(part, pieces, worked);
   const edits = step ? usedToo(step, part) : [];
   const cure: Cure =
     step && edits.length > 0
       ? { says: "add", slots: { part, step: stepSlot(step, worked) }, edits }
       : { says: "step", slots: { part }, edits: [] };
   return {
-    at,
+    at: placeOf(part, pieces, worked),
     about: pieces.length > 0 ? namesOf(pieces, worked) : [part],
     says: pieces.length < all ? "some" : "all",
     slots: { part, count: pieces.length, all },
@@ -87,8 +109,9 @@ function findingOf(part: string, pieces: readonly number[], worked: Worked): Fin
   };
 }
 
-/** The first step by which something that these pieces are joined to is there. */
+/** The first step by which something that these pieces are joined to is there; rather one that uses the name already. */
 function stepFor(
+  name: string,
   pieces: readonly number[],
   { joints, steps: { steps, stepOf } }: Worked,
 ): WorkStep | undefined {
@@ -100,7 +123,7 @@ function stepFor(
       const others = all.filter((i) => !own.has(i)).map((i) => stepOf[i] ?? Infinity);
       if (others.length > 0 && others.length < all.length) first = Math.min(first, Math.max(...others));
     }
-  return steps[first];
+  return steps.find(({ uses }, n) => n >= first && uses.some((t) => t.name === name)) ?? steps[first];
 }
 
 function usedToo({ entry, at }: WorkStep, part: string): Edit[] {

@@ -243,6 +243,7 @@ const FILLED = {
   "so many more": "{n} more",
   "so many pieces": counted("n", "{n} piece", "{n} pieces"),
   "so many people": counted("n", "one person", "{n} people"),
+  percent: "{n}%",
   "each of so many": counted("n", "one", "each of them"),
   "for coats": " for {n} coats",
   "after no wait": "after no wait",

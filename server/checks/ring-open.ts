@@ -84,7 +84,7 @@ function inSpace(ring: Ring, { corners, space }: Worked): Finding[] {
         ring: ring.name,
         a: pieceSlot(first),
         b: pieceSlot(second),
-        share: `${Math.round(worst.share * 100)}%`,
+        share: phrase("percent", { n: Math.round(worst.share * 100) }),
       },
       cures: compound(ring),
     },

@@ -4,16 +4,15 @@ import type { Check, Finding } from "./check";
 import { phrase } from "./phrases";
 import { kindSlot } from "./screw-words";
 
-/** A share as the trade writes it: 67%. */
-const percent = (share: number): string => `${Math.round(share * 100)}%`;
-const KEEPS = percent(endGrainLateral.value);
+/** In the hundred. */
+const KEEPS = Math.round(endGrainLateral.value * 100);
 
 export const screwInEndGrain: Check = {
   code: "screw-in-end-grain",
   class: "warning",
   title: "A screw in the end of a piece",
   page: `A screw that goes into the end of a board runs along its fibers: its thread cuts them off rather than holding on between
-them. Sideways it keeps about ${KEEPS} of its strength (${cite(endGrainLateral.source)}); against being pulled out nothing
+them. Sideways it keeps about ${KEEPS}% of its strength (${cite(endGrainLateral.source)}); against being pulled out nothing
 may be counted on (${cite(endGrainWithdrawal.source)}). Put a block into the corner and screw both pieces to it, drive the
 screw from the other side where that goes across the grain, or lean it 30° and more, so that it crosses the fibers.
 
@@ -58,7 +57,7 @@ fasten rail face into post face, 2 #8 x 3" at each end
           slots: {
             into,
             kind,
-            share: KEEPS,
+            share: phrase("percent", { n: KEEPS }),
             ...(count !== undefined && { many: phrase("so many go", { n: count, kind }) }),
           },
           cures: [

@@ -63,6 +63,7 @@ step Screw the slats on
     there: "{piece} comes in this step.",
     used: "It is used up in this step.",
     move: "Move this step behind {later}",
+    line: "Line {box} only when {needs} is there, in {later} or behind it.",
     give: "Use {thing} in {later} instead",
     wait: "Use {thing} only where {needs} is there, or bring that first.",
     leave: "Leave {thing} out here, or use the pieces of {ring} one by one.",
@@ -128,13 +129,15 @@ function linedFinding({ step, thing, needs, later }: LinedEarly, worked: Worked)
   const piece = pieceSlot(worked.space.pieces[needs]!);
   const after = stepSlot(later, worked);
   const alone = step.uses.length === 0 && step.coats.length === 0;
-  const edits = alone ? stepMoved(step, "after", later, worked) : [];
+  const cure: Cure = alone
+    ? { says: "move", slots: { later: after }, edits: stepMoved(step, "after", later, worked) }
+    : { says: "line", slots: { box: thing.words, needs: piece, later: after }, edits: [] };
   return {
     at: placeOf(thing, step),
     about: [thing.name],
     says: "lined",
     slots: { box: thing.words, needs: piece, later: after },
     related: [{ says: "there", slots: { piece }, at: later.at }],
-    cures: [{ says: "move", slots: { later: after }, edits }],
+    cures: [cure],
   };
 }

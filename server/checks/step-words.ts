@@ -52,9 +52,8 @@ export function stepMoved(
   if (!own || !theirs) return [];
   const at = where === "before" ? theirs.start : theirs.end;
   const { file } = step.at;
-  const lines = text.slice(own.start, own.end);
-  const ends = text.endsWith("\n") || at < text.length;
-  const moved = ends ? `${lines.replace(/\n$/, "")}\n` : `\n${lines.replace(/\n$/, "")}`;
+  const lines = text.slice(own.start, own.end).replace(/\r?\n$/, "");
+  const moved = text.endsWith("\n") || at < text.length ? `${lines}\n` : `\n${lines}`;
   return [
     { file, start: own.start, end: own.end, text: "" },
     { file, start: at, end: at, text: moved },

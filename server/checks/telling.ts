@@ -33,8 +33,12 @@ export interface Tongue {
   readonly article?: (word: string, a: "a" | "A") => string;
   /** The template of what is said inside of another text. */
   readonly phrase: (says: string) => Template | undefined;
-  /** Mends what its own words do where a slot meets what stands before it. */
-  readonly meeting?: (text: string) => string;
+  /** The template of a problem; where it has none, that of the check itself is taken. */
+  readonly problem?: (code: string, says: string) => Template | undefined;
+  /** The same of what was not checked, and why. */
+  readonly notChecked?: (says: string) => Template | undefined;
+  /** Mends the words of a template that stand before a slot, by what fills it. */
+  readonly meeting?: (template: string, slot: (name: string) => string | undefined) => string;
 }
 
 /** A template filled. Lengths and other values are written to the plan's marks. A slot's name with a capital opens a sentence. */
@@ -45,8 +49,8 @@ export function written(template: Template, slots: Slots, display: Display, tong
     const small = slots[name.charAt(0).toLowerCase() + name.slice(1)];
     return small === undefined ? undefined : opening(small, display, tongue);
   };
-  const text = fill(formOf(template, slots, tongue), slot, tongue.article);
-  return tongue.meeting ? tongue.meeting(text) : text;
+  const form = formOf(template, slots, tongue);
+  return fill(tongue.meeting?.(form, slot) ?? form, slot, tongue.article);
 }
 
 /** The text of one slot, or of something said by itself. */

@@ -2,7 +2,6 @@
 import type { Cause, Says } from "../plan";
 import { SIXTEENTHS } from "../units";
 import type { Unchecked } from "../worked";
-import { FRENCH_UNCHECKED } from "./french/unchecked";
 import { counted, type Language, type Template, written } from "./telling";
 import { TONGUES } from "./tongues";
 
@@ -99,10 +98,7 @@ export const UNCHECKED = {
   "several currencies": "prices are in {currencies}",
 } as const satisfies Readonly<Record<string, Template>>;
 
-const TABLES: Readonly<Record<Language, Readonly<Record<string, Template>>>> = {
-  en: UNCHECKED,
-  fr: FRENCH_UNCHECKED,
-};
+const ENGLISH: Readonly<Record<string, Template>> = UNCHECKED;
 
 /** Something that was not looked at, and why: both without a capital and a full stop. */
 export const uncheckedText = (
@@ -117,5 +113,7 @@ export const uncheckedText = (
 export const causeText = ({ why }: Cause, language: Language = "en"): string => textOf(why, language);
 
 /** No lengths stand in these texts, so it does not matter how a plan shows them. */
-const textOf = ({ says, slots }: Says, language: Language): string =>
-  written(TABLES[language][says] ?? TABLES.en[says] ?? says, slots, SIXTEENTHS, TONGUES[language]);
+function textOf({ says, slots }: Says, language: Language): string {
+  const tongue = TONGUES[language];
+  return written(tongue.notChecked?.(says) ?? ENGLISH[says] ?? says, slots, SIXTEENTHS, tongue);
+}

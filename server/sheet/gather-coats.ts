@@ -121,7 +121,8 @@ function liningNotes(lining: LiningWork, display: Display, words: SheetWords["wo
 /** A volume as it is sold, in both systems: `2.4 qt (2.3 L)`. */
 function bothLiquids(q: Quantity, display: Display): string {
   const [own, other] = display.system === "inches" ? [SIXTEENTHS, MILLIMETRES] : [MILLIMETRES, SIXTEENTHS];
-  return `${liquidText(q, own)} (${liquidText(q, other)})`;
+  const { numbers } = display;
+  return `${liquidText(q, { ...own, numbers })} (${liquidText(q, { ...other, numbers })})`;
 }
 
 const times = (q: Quantity, n: number): Quantity => (n === 1 ? q : roughly(q.dim, q.approx * n));

@@ -75,7 +75,7 @@ function clausesOf({ entry }: WorkStep, { loaded, parts }: Worked, identities: I
 }
 
 /** What gets the same finish as often, told together. */
-function coatsOf({ coats }: WorkStep, worked: Worked, { work }: SheetWords): string[] {
+function coatsOf({ coats }: WorkStep, worked: Worked, { work, said: told }: SheetWords): string[] {
   // How many coats there are where nobody says is told with the finish, and not of a step.
   const unsaid = new Set(worked.coats.flatMap((c) => (c.coatsFrom === "assumed" ? [c.entry] : [])));
   const groups = new Map<string, string[]>();
@@ -87,9 +87,7 @@ function coatsOf({ coats }: WorkStep, worked: Worked, { work }: SheetWords): str
         : work.finishedWith(line.finish, work.coats(n));
     groups.set(how, [...(groups.get(how) ?? []), said]);
   }
-  return [...groups].map(([how, things]) =>
-    how === "" ? things.join(", ") : `${things.join(", ")}: ${how}`,
-  );
+  return [...groups].map(([how, things]) => (how === "" ? things.join(", ") : told(things.join(", "), how)));
 }
 
 /** By their rows of the cut list, in the order of the marks. */

@@ -29,7 +29,8 @@ export function usedEarly({ steps: { steps, stepOf }, joints, space }: Worked): 
   return steps.flatMap((step, n) =>
     step.uses.flatMap((thing): UsedEarly[] => {
       const fresh = thing.pieces.filter((i) => stepOf[i] === n);
-      if (fresh.length === 0 || fresh.some((i) => canStand(i, n, stepOf, space))) return [];
+      const own = new Set(fresh);
+      if (fresh.length === 0 || fresh.some((i) => canStand(i, n, stepOf, space, own))) return [];
       const later = fresh.map((i) => joined[i]);
       if (later.some((l) => !l || l.step <= n)) return [];
       const again = fresh.some((i) => (named.get(i) ?? 0) > n);
@@ -61,14 +62,20 @@ function crossingSteps(
   return found;
 }
 
-/** Whether a piece stands on the floor, or lies on something that is there by the end of a step. */
-function canStand(i: number, n: number, stepOf: readonly (number | undefined)[], space: Space): boolean {
+/** Whether a piece stands on the floor, or lies on something that is there by the end of a step, and is not of its own. */
+function canStand(
+  i: number,
+  n: number,
+  stepOf: readonly (number | undefined)[],
+  space: Space,
+  own: ReadonlySet<number>,
+): boolean {
   if (space.pieces[i]!.bounds.least[2] <= HAIRLINE) return true;
   return space.meetingsOf[i]!.some((m) => {
     const meeting = space.meetings[m]!;
     const up = meeting.patches[0]!.normal[2] * (meeting.a === i ? 1 : -1);
     const under = otherOf(meeting, i);
-    return up < -Math.SQRT1_2 && stepOf[under] !== undefined && stepOf[under] <= n;
+    return up < -Math.SQRT1_2 && stepOf[under] !== undefined && stepOf[under] <= n && !own.has(under);
   });
 }
 

@@ -1,11 +1,13 @@
 /** All that problems say in French: by code, with the same names of templates as the checks' own. */
 import type { Templates, Tongue } from "../telling";
+import { elided } from "./elision";
 import { FORM } from "./form";
 import { MEANING } from "./meaning";
 import { FRENCH_PHRASES } from "./phrases";
 import { PLACED } from "./placed";
 import { SCREWS } from "./screws";
 import { STEPS } from "./steps";
+import { FRENCH_UNCHECKED } from "./unchecked";
 import { WORK } from "./work";
 
 export const FRENCH: Readonly<Record<string, Templates>> = {
@@ -18,6 +20,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));
+const NOT_CHECKED = new Map(Object.entries(FRENCH_UNCHECKED));
 
 export const FRENCH_TONGUE: Tongue = {
   and: " et ",
@@ -26,7 +29,9 @@ export const FRENCH_TONGUE: Tongue = {
   isOne: (n) => n < 2,
   article: (word, a) => `${a === "A" ? "U" : "u"}n${FEMININE.test(word) ? "e" : ""}`,
   phrase: (says) => PHRASES.get(says),
-  meeting: (text) => text.replace(/\b([dD]|[qQ]u)e (?=environ )/g, "$1’"),
+  problem: (code, says) => FRENCH[code]?.[says],
+  notChecked: (says) => NOT_CHECKED.get(says),
+  meeting: elided,
 };
 
 /** The words that `{a}` stands before; all others are masculine. */

@@ -117,7 +117,7 @@ export const MEANING: Readonly<Record<string, Templates>> = {
     drop: "Enlevez le nombre, pour que ce soient les places qui comptent",
   },
   "said-twice": {
-    twice: "« {what} » est dit deux fois ; c’est la première qui compte.",
+    twice: "« {what} » est dit deux fois ; c’est la première fois qui compte.",
     first: "C’est dit une première fois ici.",
   },
   "size-missing": {

@@ -2,6 +2,9 @@
 import type { PhraseKey } from "../phrases";
 import { counted, type Template } from "../telling";
 
+export const STRUCTURAL_CAUTION =
+  "Tout chiffre de résistance, de poids ou de charge est une estimation pour de petits ouvrages ; le code local et un professionnel agréé décident. Bâtiments, toitures, escaliers, garde-corps, terrasses, balançoires et tout ce qui porte des personnes en hauteur ne sont pas jugés ici.";
+
 export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "a plain number": "un nombre sans unité",
   "a length": "une longueur",
@@ -251,6 +254,7 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "so many more": counted("n", "{n} autre", "{n} autres"),
   "so many pieces": counted("n", "{n} pièce", "{n} pièces"),
   "so many people": counted("n", "une seule personne", "{n} personnes"),
+  percent: "{n} %",
   "each of so many": counted("n", "une personne", "chacune"),
   "for coats": counted("n", " pour {n} couche", " pour {n} couches"),
   "after no wait": "sans attente",
@@ -262,7 +266,6 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   moist: "{weight} humide",
   saturated: "{weight} une fois gorgé d’eau",
   "taken like soil":
-    "compté pour {n} lb/cuft une fois gorgé d’eau, comme de la terre, puisque le plan ne le dit pas",
-  "structural caution":
-    "Tout chiffre de résistance, de poids et de charge est une estimation pour de petits ouvrages ; ce sont les règles locales et un professionnel agréé qui décident. Les bâtiments, les toits, les escaliers, les garde-corps, les terrasses, les balançoires et tout ce qui porte des gens en hauteur sont hors de ce qui est jugé ici.",
+    "compté pour {n} lb/pi³ une fois gorgé d’eau, comme de la terre, puisque le plan ne le dit pas",
+  "structural caution": STRUCTURAL_CAUTION,
 };

@@ -1,12 +1,12 @@
 /** What is said in French about the steps of the work. */
-import type { Templates } from "../telling";
+import { counted, type Templates } from "../telling";
 
 export const STEPS: Readonly<Record<string, Templates>> = {
   "cannot-reach": {
     brush:
       "Entre {piece} et {other}, il y a {gap} au moment d’enduire ces pièces{more}, et un pinceau demande {needs}.",
     driver:
-      "{Screw} dans {into} se pose à {depth} sous le bord de {box}, déjà fermé à ce moment{more} : un bras avec une visseuse va jusqu’à {reach}.",
+      "{Screw} dans {into}{more} se pose à {depth} sous le bord de {box}, déjà fermé à ce moment : un bras avec une visseuse va jusqu’à {reach}.",
     closed: "Ses parois et son fond sont là à partir de cette étape.",
     there: "Les deux sont aussi près à partir de cette étape.",
     move: "Mettez cette étape avant {first}",
@@ -15,7 +15,7 @@ export const STEPS: Readonly<Record<string, Templates>> = {
   },
   "finish-after-cover": {
     covered:
-      "De {pieces} à enduire ici, {area} de bois ne se voit déjà plus, par exemple là où {by} repose sur {piece} : dehors, ce bois reste nu.",
+      "Sur {pieces} à enduire ici, il y a déjà {area} de bois caché, par exemple là où {by} porte contre {piece} : dehors, ce bois reste nu.",
     first: "C’est ici que la première partie en est couverte.",
     move: "Mettez cette étape avant {first}",
     before: "Enduisez ces pièces avant {first}.",
@@ -31,7 +31,11 @@ export const STEPS: Readonly<Record<string, Templates>> = {
     parts: "Assemblez l’ouvrage là où il restera, en parties plus légères, ou levez-le avec un palan.",
   },
   "never-assembled": {
-    some: "Aucune étape n’emploie {count} des {all} pièces « {part} ».",
+    some: counted(
+      "count",
+      "{count} des {all} pièces « {part} » n’est employée à aucune étape.",
+      "{count} des {all} pièces « {part} » ne sont employées à aucune étape.",
+    ),
     all: "Aucune étape n’emploie « {part} ».",
     prose: "Les étapes ne disent pas ce qu’elles emploient : on ne sait donc pas ce qui s’ajoute quand.",
     none: "Le plan ne dit pas dans quel ordre ses {count} pièces s’assemblent.",
@@ -44,12 +48,14 @@ export const STEPS: Readonly<Record<string, Templates>> = {
   "step-uses-later": {
     early:
       "On emploie ici « {thing} », mais tout ce à quoi cela s’assemble vient plus tard : {needs} n’arrive qu’à {later}, et jusque-là rien ne retient « {thing} ».",
-    lined: "On garnit {box} ici, mais {needs} n’arrive qu’à {later} : le bac est donc encore ouvert.",
+    lined:
+      "On pose ici la doublure de {box}, mais {needs} n’arrive qu’à {later} : le bac est donc encore ouvert.",
     taken:
       "« {thing} » fait partie de {ring}, que {before} a déjà employé : il n’en reste rien pour cette étape.",
     there: "{piece} arrive à cette étape.",
     used: "C’est cette étape qui l’emploie.",
     move: "Mettez cette étape après {later}",
+    line: "Ne posez la doublure de {box} que lorsque {needs} est là, à {later} ou après.",
     give: "Employez plutôt {thing} à {later}",
     wait: "N’employez {thing} que là où {needs} est déjà, ou amenez {needs} d’abord.",
     leave: "Enlevez {thing} d’ici, ou employez une à une les pièces de {ring}.",

@@ -56,7 +56,7 @@ function shared(plans: readonly (BoardPlan | PanelPlan)[]): readonly string[] {
 }
 
 const allowed = (assumed: readonly string[], words: SheetWords): Paragraph[] =>
-  assumed.length > 0 ? [paragraph("source", words.allowedFor(assumed.join("; ")))] : [];
+  assumed.length > 0 ? [paragraph("source", words.allowedFor(assumed.join(words.between)))] : [];
 
 function layout(
   plan: BoardPlan | PanelPlan,

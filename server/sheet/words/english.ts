@@ -1,16 +1,15 @@
 /** The sheet's own words in English: every heading, label and sentence that is not a plan's. Other languages have the same keys. */
+import type { Language } from "../../checks";
 import { briefly, cite, type Source } from "../../trade";
 import { ENGLISH_NUMBERS } from "../../units";
 import { SHOP_ENGLISH, type ShopWords } from "../../worked";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
 import { ENGLISH_PLAN } from "./english-plan";
 import { ENGLISH_WOOD } from "./english-wood";
+import { ENGLISH_WORK } from "./english-work";
 
 /** On the sheet sources are cited without who reproduced them. */
 const SHOP: ShopWords = { ...SHOP_ENGLISH, cite: (source: Source) => briefly(cite(source)) };
-
-import type { Language } from "../../checks";
-import { ENGLISH_WORK } from "./english-work";
 
 export const ENGLISH = {
   tag: "en",

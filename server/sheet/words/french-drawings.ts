@@ -25,7 +25,7 @@ export const FRENCH_DRAWINGS: DrawingWords = {
   nothing: "rien à montrer",
   noPieces: fr`rien à dessiner : aucune pièce n'est placée. Une ligne « place » dit où va une pièce.`,
   noAssembly: (assembly, there) =>
-    fr`aucun ensemble « ${assembly} » n'est placé dans ce plan. ${there.length > 0 ? `Il y a ${et(there)}.` : fr`Il n'y place aucun ensemble.`}`,
+    fr`aucun sous-ensemble « ${assembly} » n'est placé dans ce plan. ${there.length > 0 ? `Il y a ${et(there)}.` : fr`Il n'en place aucun.`}`,
 
   offcut: "chute",
   keep: (length) => `${length}, à garder`,

@@ -1,5 +1,7 @@
 /** Identities of pieces in French: the words of the line that places a piece and of its place in a row; names stay. */
 
+import { de } from "../../checks/french/elision";
+
 /** `leg / avant gauche`, `side / devant legs / 1`, `exemplaire 2 / cap / sur legs / 3`. */
 export const frenchPiece = (id: string): string => id.split(" / ").map(part).join(" / ");
 
@@ -74,7 +76,7 @@ const SHAPES: readonly (readonly [shape: RegExp, french: Said])[] = [
     new RegExp(`^((?:${SIDE})(?: (?:${SIDE}))*) to ((?:${SIDE})(?: (?:${SIDE}))*)$`),
     (from, to) => `de ${sides(from)} à ${sides(to)}`,
   ],
-  [new RegExp(`^near (${SIDE}) of (.+)$`), (side, of) => `près du côté ${sides(side)} de ${thing(of)}`],
+  [new RegExp(`^near (${SIDE}) of (.+)$`), (side, of) => `près du côté ${sides(side)} ${de(thing(of))}`],
   [/^centered on (.+)$/, (on) => `centré sur ${thing(on)}`],
   [/^from (\S+)$/, (datum) => (datum === "floor" ? "depuis le sol" : `depuis le côté ${sides(datum)}`)],
   [

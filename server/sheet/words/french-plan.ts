@@ -1,4 +1,5 @@
 /** What the sheet says of the plan as a whole, of its rules, rings and boxes, in French. */
+import { de } from "../../checks/french/elision";
 import type { LumberStandard } from "../../trade";
 import type { Box, Wetness } from "../../worked";
 import type { SheetWords } from "./english";
@@ -75,9 +76,9 @@ export const FRENCH_PLAN: SheetWords["plan"] = {
   boxes: {
     inside: "Intérieur",
     holds: "Contenance à ras bord",
-    filled: (fill) => `Rempli de ${FILLS[fill] ?? fill}`,
+    filled: (fill) => `Rempli ${de(FILLS[fill] ?? fill)}`,
     fill: (wetness) => `Remplissage, ${WETNESS[wetness]}`,
-    weightsFrom: "Poids tirés de",
+    weightsFrom: "Source des poids",
     source: citedInFull,
     asSaid: "comme le dit le plan",
     taken: (weight) =>

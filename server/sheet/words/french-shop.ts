@@ -1,4 +1,5 @@
 /** What tools, bits and joints are called, in French. */
+import { de } from "../../checks/french/elision";
 import type { JointSetting, ShopWords } from "../../worked";
 import { jointTitle } from "../../worked";
 import { woodTitle } from "./french-names";
@@ -31,7 +32,7 @@ function pattern({ each, where, crossings }: JointSetting): string {
 }
 
 const JOINT: ShopWords["joint"] = {
-  side: (name, face) => (face ? `${FACES[face]} de ${name}` : name),
+  side: (name, face) => (face ? `${FACES[face]} ${de(name)}` : name),
   sides: et,
   title: (kind, first, through, into) =>
     `${first}${through === "" ? "" : ` à travers ${through}`} ${kind === "glue" ? "sur" : "dans"} ${into}`,
@@ -60,15 +61,15 @@ export const FRENCH_SHOP: ShopWords = {
     corners: "angles",
     ripped: (part, width) => `${part}, largeur ${width}`,
     ends: { both: "les deux bouts", left: "bout gauche", right: "bout droit" },
-    notches: (kinds, part) => `${et(kinds.map((kind) => NOTCHES[kind]))} de ${part}`,
-    drains: (box) => fr`trous d'écoulement de ${box}`,
+    notches: (kinds, part) => `${et(kinds.map((kind) => NOTCHES[kind]))} ${de(part)}`,
+    drains: (box) => fr`trous d'écoulement ${de(box)}`,
     slants: (kind, parts, miter, bevel) => {
-      const of = et(parts);
-      if (kind === "compound") return `bouts inclinés de ${of}, onglet ${miter} et biseau ${bevel}`;
-      return kind === "miter" ? `onglets de ${of}, ${miter}` : `biseaux de ${of}, ${bevel}`;
+      const of = de(et(parts));
+      if (kind === "compound") return `bouts inclinés ${of}, onglet ${miter} et biseau ${bevel}`;
+      return kind === "miter" ? `onglets ${of}, ${miter}` : `biseaux ${of}, ${bevel}`;
     },
     ring: (ring) => fr`${ring} pendant l'assemblage`,
-    sawing: (parts) => `sciage de ${et(parts)}`,
+    sawing: (parts) => `sciage ${de(et(parts))}`,
     uprights: "les montants",
     coat: (finish, things) => `${finish} sur ${et(things)}`,
     liner: (liner, things) => `${liner} dans ${et(things)}`,
@@ -98,7 +99,7 @@ export const FRENCH_SHOP: ShopWords = {
 
   taken: {
     gravity: (gravity) => `densité ${comma(gravity)} admise`,
-    noGravity: (wood, gravity) => fr`aucune table ne donne la densité de ${wood} : ${comma(gravity)} admise`,
+    noGravity: (wood, gravity) => fr`aucune table ne donne la densité ${de(wood)} : ${comma(gravity)} admise`,
     wood: (part, wood) => fr`${part} compté comme ${wood}, faute d'indication dans le plan`,
   },
 };

@@ -1,4 +1,5 @@
 /** Where numbers come from, in French: documents keep the names they are found by, and what is described is translated. */
+import { de } from "../../checks/french/elision";
 import { COMMON_PRACTICE, FROM_MEMORY, type Source } from "../../trade";
 import { fr } from "./french-type";
 
@@ -16,7 +17,7 @@ export function citedInFull(source: Source): string {
   const { via, confidence } = source;
   if (via === undefined || isItsOwn(source)) return cited(source);
   const doubt = confidence === "secondary" ? fr` ; non confirmé` : "";
-  return `${named(source)} (repris de ${inFrench(via)}${doubt})`;
+  return `${named(source)} (repris ${de(inFrench(via))}${doubt})`;
 }
 
 /** "common practice" and "from memory" say all there is to say. */

@@ -1,4 +1,5 @@
 /** The rows of the trade's tables in French, by their keys: tools, cautions, care, rules for holes. */
+import { STRUCTURAL_CAUTION } from "../../checks/french/phrases";
 import { metricPilotShare, stainService, type ToolKey } from "../../trade";
 import { fr } from "./french-type";
 
@@ -71,7 +72,7 @@ function tool(name: string, instead = ""): { readonly name: string; readonly ins
 }
 
 export const CAUTIONS: Readonly<Record<string, string>> = {
-  estimate: fr`Tout chiffre de résistance, de poids ou de charge est une estimation pour de petits ouvrages ; le code local et un professionnel agréé décident. Bâtiments, toitures, escaliers, garde-corps, terrasses, balançoires et tout ce qui porte des personnes en hauteur ne sont pas jugés ici.`,
+  estimate: STRUCTURAL_CAUTION,
   floor: fr`Un balcon, un toit ou un plancher faible : demander au propriétaire ou à l'ingénieur du bâtiment avant d'y poser quoi que ce soit. Sa limite vaut pour tout ensemble, personnes et neige comprises, et pas seulement pour le bac.`,
   guard: fr`Près d'un garde-corps, tout ce sur quoi un enfant peut monter rend le garde-corps moins haut. Laisser environ 4 pieds entre les deux.`,
   tall: fr`Ce qui est haut et étroit bascule. Ancrer celui-ci pour qu'il ne le puisse pas, et le tenir pendant le montage.`,

@@ -41,7 +41,7 @@ export const FRENCH_WORK: typeof ENGLISH_WORK = {
   linedWith: (box, liner) => `${box} avec ${liner}`,
   fitNow: (part) => fr`${part} : présenter en place, marquer et couper`,
   lifts: (what, weight) => `${what}, ${weight}`,
-  lifted: { piece: "une pièce", unit: "ce qui était déjà assemblé", assembly: "l’ensemble" },
+  lifted: { piece: "une pièce", unit: "ce qui était déjà assemblé", assembly: "le sous-ensemble" },
   liftOf: (is, part) => fr`${is} : ${part}`,
 };
 
@@ -49,17 +49,18 @@ function openingOf(opening: LinerOpening, display: Display): string {
   switch (opening.how) {
     case "whole":
       return opening.why === "no drain"
-        ? "la doublure reste entière, puisque la caisse ne doit pas se vider"
+        ? "la doublure reste entière, puisque le bac ne doit pas se vider"
         : "elle laisse passer l’eau, on ne la coupe donc pas";
     case "over gaps": {
       const { gaps, each, diameter, apart } = opening;
       if (gaps === 0)
         return fr`aucun jour n'a été trouvé entre les planches du fond ; la couper là où l'eau doit sortir`;
-      const over = gaps === undefined ? "chaque jour" : gaps === 1 ? "le jour" : `chacun des ${gaps} jours`;
+      const over =
+        gaps === undefined ? "de chaque jour" : gaps === 1 ? "du jour" : `de chacun des ${gaps} jours`;
       const holes = each === undefined ? "des trous" : each === 1 ? "un trou" : `${each} trous`;
       const spaced =
         each === 1 ? "" : `, tous les ${lengthText(apart[0], display)} à ${lengthText(apart[1], display)}`;
-      return `au-dessus de ${over} entre les planches du fond, percer ${holes} de ${lengthText(diameter, display)}${spaced}`;
+      return `au-dessus ${over} entre les planches du fond, percer ${holes} de ${lengthText(diameter, display)}${spaced}`;
     }
     case "over holes": {
       const holes = ifKnown(opening.holes);
@@ -68,7 +69,7 @@ function openingOf(opening: LinerOpening, display: Display): string {
       return `au-dessus ${which} du fond, en percer un de ${lengthText(holes.diameter, display)}`;
     }
     case "unsaid":
-      return "rien n’est dit de l’ouverture, puisque la caisse ne dit pas comment elle se vide";
+      return "rien n’est dit de l’ouverture, puisque le bac ne dit pas comment il se vide";
   }
 }
 

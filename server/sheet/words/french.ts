@@ -142,7 +142,7 @@ export const FRENCH: SheetWords = {
     square: "Contrôler",
     tools: "Outils",
     lift: "Soulever",
-    time: "Bras et durée",
+    time: "Personnes et durée",
     parts: "Sur",
     area: "Une couche",
     coatCount: "Couches",
@@ -176,7 +176,7 @@ export const FRENCH: SheetWords = {
   overall: (width, depth, height) =>
     fr`Hors tout : largeur ${width}, profondeur ${depth}, hauteur ${height}.`,
   pieces: (n) => many(n, "pièce", "pièces"),
-  alone: (assembly) => `${assembly}, ensemble dessiné seul`,
+  alone: (assembly) => `${assembly}, sous-ensemble dessiné seul`,
   hands: { left: "gauche", right: "droite" },
   notKnown: "inconnu",
   shortPoint: (length) => `${length} de pointe courte à pointe courte`,
