@@ -233,6 +233,8 @@ export interface ShoppingRow {
   readonly count: number;
   /** "8' board", "box of 100". */
   readonly unit: string;
+  /** The same in every language and in all units, other for another size: "boards/2x4/2438.4". */
+  readonly key: string;
   /** "$7.40", or null when no price is known. */
   readonly each: string | null;
   readonly total: string | null;

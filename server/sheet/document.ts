@@ -9,7 +9,7 @@ export interface SheetDocument {
   /** Tag of the language it is written in, `en`. */
   readonly language: string;
   readonly title: string;
-  /** What ticks are kept under: the plan's title and the name of its file. */
+  /** What ticks are kept under, the same in every language: the plan's title, if it has one, and the name of its file. */
   readonly plan: string;
   /** Under the title: the file, and how its lengths are written. */
   readonly under: string;
@@ -206,6 +206,19 @@ export interface Progress {
 /** The runs of words. */
 export const runsOf = (words: Words): readonly Run[] =>
   typeof words === "string" ? [{ text: words }] : words;
+
+/** The rows of terms by their labels: a row without one belongs to the row before it. */
+export function labelled(
+  rows: Terms["rows"],
+): readonly { readonly label: string; readonly all: readonly Words[] }[] {
+  const groups: { label: string; all: Words[] }[] = [];
+  for (const { label, words } of rows) {
+    const last = groups.at(-1);
+    if (label === "" && last) last.all.push(words);
+    else groups.push({ label, all: [words] });
+  }
+  return groups;
+}
 
 /** Words without their styles; a blank is a line to write on. */
 export const plainWords = (words: Words, blank = "________"): string =>

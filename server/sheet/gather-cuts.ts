@@ -1,7 +1,17 @@
 /** The cut list: by stock, longest first. */
 import type { At } from "../plan";
 import { ifKnown } from "../plan";
-import { type Display, LENGTH, lengthText, quantityText, roughly } from "../units";
+import {
+  type Display,
+  fraction,
+  LENGTH,
+  lengthInFull,
+  lengthText,
+  onTheMark,
+  type Quantity,
+  quantityText,
+  roughly,
+} from "../units";
 import { type Material, type Part, sparesOf, type Worked } from "../worked";
 import type { CutGroup, CutRow, Place } from "./data";
 import type { Identities, Row } from "./identity";
@@ -41,13 +51,22 @@ export function materialTitle(material: Material, display: Display, words: Sheet
     t && w
       ? [t, w].map((q) => lengthText(q, display)).join(words.by)
       : t
-        ? materials.thick(lengthText(t, display))
+        ? materials.thick(thicknessText(t, display))
         : "";
   const said = material.wood.assumed ? "" : words.shop.wood(material.wood);
   return [material.name, size, said, ...material.conditions.map(materials.condition)]
     .filter(Boolean)
     .join(", ");
 }
+
+/** The thickness that a sheet is sold by, which need not lie on the plan's marks: `23/32"`, `6.5 mm`. */
+const thicknessText = (q: Quantity, display: Display): string =>
+  onTheMark(q, { ...display, mark: FINEST[display.system] })
+    ? lengthInFull(q, display)
+    : lengthText(q, display);
+
+/** Millimetres. */
+const FINEST = { inches: fraction.rational(127, 320), millimetres: fraction.rational(1, 10) } as const;
 
 function rowsOf(
   part: Part,
@@ -92,7 +111,7 @@ function row(
     shortPoint: slanted ? marked(roughly(LENGTH, board.shortPoint), display) : null,
     width: width ? marked(width, display) : null,
     thickness: thickness ? marked(thickness, display) : null,
-    ripped: Boolean(part.ripped) && part.material?.kind === "board",
+    ripped: Boolean(part.ripped),
     ends: endsText(part, display, words),
     notes: notesOf(part, hand, worked, words),
     place: place(part.declared.at),

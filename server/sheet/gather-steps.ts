@@ -141,8 +141,10 @@ function toolsOf(
   words: SheetWords,
 ): string[] {
   const titles = new Set(joints.map(({ joint }) => words.shop.titleOf(joint)));
-  const bits = shop.bits.filter(
-    ({ kind, for: holes }) => BORED.has(kind) && holes.some(({ title }) => titles.has(title)),
+  const bits = shop.bits.flatMap(({ kind, text, for: holes }) =>
+    (kind === "pilot" || kind === "clearance") && holes.some(({ title }) => titles.has(title))
+      ? [words.wood.holes[kind](text)]
+      : [],
   );
   const keys = new Set<ToolKey>([
     ...(coats.length > 0 ? (["brush", "rags"] as const) : []),
@@ -153,9 +155,8 @@ function toolsOf(
   const tools = shop.tools.filter(
     ({ tool, for: uses }) => keys.has(tool) || (tool !== "driver" && uses.some((use) => titles.has(use))),
   );
-  return [...tools.map(({ name }) => name), ...bits.map(({ text, kind }) => `${text} ${words.bits[kind]}`)];
+  return [...tools.map(({ name }) => name), ...bits];
 }
-const BORED: ReadonlySet<BitNeed["kind"]> = new Set(["pilot", "clearance"]);
 
 function liftOf({ lift }: WorkStep, { settings, space }: Worked, words: SheetWords): string {
   if (!lift || lift.kg < WORTH_SAYING) return "";

@@ -3,7 +3,15 @@ import type { Judged, Problem } from "../checks";
 import { rollWords } from "../checks/lining-words";
 import { ifKnown } from "../plan";
 import { structuralCaution } from "../trade";
-import { bothLengths, type Display, lengthText, moneyText, type Quantity, quantityText } from "../units";
+import {
+  bothLengths,
+  type Display,
+  lengthInFull,
+  lengthText,
+  moneyText,
+  type Quantity,
+  quantityText,
+} from "../units";
 import { type FillInfo, floorShare, type Joint, type Worked } from "../worked";
 import type { FastenerRow, SheetBox, SheetRing, Shopping, ShoppingRow } from "./data";
 import { carryOf } from "./gather-shop";
@@ -21,6 +29,7 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
         what: r.what,
         count: r.count,
         unit: unitOf(r, display, words),
+        key: keyOf(r),
         each: text(r.each),
         total: text(r.total),
         note: "",
@@ -34,6 +43,12 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
     withoutPrice: [...new Set(shopping.withoutPrice)],
     carry: carryOf(worked),
   };
+}
+
+/** What is sold in the same size, or as many in a box, has the same. */
+function keyOf({ aisle, what, pack, tin, length, size }: Worked["shopping"]["rows"][number]): string {
+  const sides = [length, size?.length, size?.width].flatMap((side) => (side ? [side.approx] : []));
+  return [aisle, what, ...(pack === undefined ? [] : [pack]), ...(tin ? [tin.text] : []), ...sides].join("/");
 }
 
 function unitOf(
@@ -155,9 +170,9 @@ function weightsFrom({ from, taken }: FillInfo, { plan, between }: SheetWords): 
   return [source, ...(taken === undefined ? [] : [plan.boxes.taken(taken)])].join(between);
 }
 
-/** `pilot 1/8", clearance 3/16"`: the holes to drill for a joint; nothing when none is asked for. */
+/** `pilot 1/8", clearance 3/16"`: the holes to drill for a joint, as the bits are sold; nothing when none is asked for. */
 export function holesOf(joint: Joint, display: Display, { wood: { holes } }: SheetWords): string {
-  const pilot = joint.pilot && holes.pilot(lengthText(joint.pilot, display));
-  const clearance = joint.clearance && holes.clearance(lengthText(joint.clearance, display));
+  const pilot = joint.pilot && holes.pilot(lengthInFull(joint.pilot, display));
+  const clearance = joint.clearance && holes.clearance(lengthInFull(joint.clearance, display));
   return [pilot, clearance].filter(Boolean).join(", ");
 }

@@ -1,16 +1,15 @@
 /** The blocks of a sheet as HTML. */
 import type { Drawing } from "./display";
-import type {
-  Block,
-  Figure,
-  Group,
-  Item,
-  Links,
-  List,
-  Progress,
-  Terms,
-  Words,
-  WriterWords,
+import {
+  type Block,
+  type Figure,
+  type Group,
+  type Item,
+  type Links,
+  type List,
+  labelled,
+  type Progress,
+  type WriterWords,
 } from "./document";
 import { tableHtml } from "./html-table";
 import { ticksHtml, wordsHtml } from "./html-words";
@@ -29,7 +28,7 @@ export function blockHtml(block: Block, words: WriterWords): Child {
       return element(
         "dl",
         { class: block.light ? "light" : block.columns && "columns" },
-        together(block.rows).map(({ label, all }) =>
+        labelled(block.rows).map(({ label, all }) =>
           element(
             "div",
             {},
@@ -51,19 +50,6 @@ export function blockHtml(block: Block, words: WriterWords): Child {
     case "progress":
       return progressHtml(block);
   }
-}
-
-/** What stands under a label with those after it that have none of their own. */
-function together(
-  rows: Terms["rows"],
-): readonly { readonly label: string; readonly all: readonly Words[] }[] {
-  const groups: { label: string; all: Words[] }[] = [];
-  for (const { label, words } of rows) {
-    const last = groups.at(-1);
-    if (label === "" && last) last.all.push(words);
-    else groups.push({ label, all: [words] });
-  }
-  return groups;
 }
 
 function listHtml({ style, columns, items }: List, words: WriterWords): Markup {

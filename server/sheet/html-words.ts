@@ -22,6 +22,6 @@ export function ticksHtml(ticks: readonly Tick[], words: WriterWords): Child {
 
 function unbroken(words: string): Child {
   return words
-    .split(/(\d+-\d+\/\d+"?|\d+ mm)/)
+    .split(/((?<!\d)\d+(?:-\d+\/\d+"?| mm))/)
     .map((part, i) => (i % 2 === 0 ? part : element("span", { class: "whole" }, part)));
 }

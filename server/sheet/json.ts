@@ -92,7 +92,7 @@ const PANEL = {
   cuts: { piece: null, label: null, mark: null, x: null, y: null, length: MARKED, width: MARKED },
 };
 const SHOPPING = {
-  rows: { aisle: null, what: null, count: null, unit: null, each: null, total: null, note: null },
+  rows: { aisle: null, what: null, count: null, unit: null, key: null, each: null, total: null, note: null },
   onHand: null,
   subtotal: null,
   tax: null,

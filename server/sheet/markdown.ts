@@ -4,6 +4,7 @@ import {
   type Cell,
   type Item,
   type List,
+  labelled,
   runsOf,
   type SheetDocument,
   type Table,
@@ -62,8 +63,15 @@ const WIDTH = 96;
 const longestTicks = (line: string): number =>
   Math.max(0, ...[...line.matchAll(/`+/g)].map(([ticks]) => ticks.length));
 
+/** Several under one label are a list of their own. */
 const termLines = ({ rows }: Terms, { colon }: WriterWords): string =>
-  rows.map(({ label, words }) => `- **${escapeMarkdown(label)}${colon}** ${inMarkdown(words)}`).join("\n");
+  labelled(rows)
+    .map(({ label, all }) => {
+      const said = all.map(inMarkdown);
+      const lead = `- **${escapeMarkdown(label)}${colon}**`;
+      return said.length === 1 ? `${lead} ${said[0]}` : [lead, ...said.map((one) => `  - ${one}`)].join("\n");
+    })
+    .join("\n");
 
 function listLines({ style, items }: List): string {
   return items

@@ -92,10 +92,15 @@ export const SHEET_STYLE = `
   .sheet .tick-box input { width: 6.4mm; height: 6.4mm; cursor: pointer; }
   .sheet .tick-box input:focus-visible, .sheet button:focus-visible, .sheet .paper:focus-visible {
     outline: 0.8mm solid #000; outline-offset: 0.6mm; }
+  .sheet .cut-list .tick-box input { scroll-margin-top: 20mm; }
   .sheet .progress { position: sticky; top: 0; z-index: 1; display: flex; justify-content: space-between; align-items: center;
     gap: 3mm; background: #fff; padding: 1.5mm 0; border-bottom: 0.22mm solid #000; font-weight: bold; }
   .sheet button { font: inherit; font-weight: normal; color: #000; background: #fff; border: 0.3mm solid #000; border-radius: 0;
     padding: 1mm 3mm; min-height: 8mm; cursor: pointer; }
+}
+@media (forced-colors: active) {
+  .sheet .tick-box input { appearance: auto; }
+  .sheet .drawing, .sheet .drawing * { forced-color-adjust: none; }
 }
 @media screen and (max-width: 760px) {
   .sheet { padding: 6mm 4mm; }
@@ -149,4 +154,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-r5ERwGwWn+U91Bbup6D8qIogedw4EtYi6dv1o+qSm0I=";
+export const SHEET_STYLE_HASH = "sha256-n7aYu0uUN30NFYwJLbf6h7ySRUXasOvNMfVtH9TKeC0=";

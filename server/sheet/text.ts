@@ -1,5 +1,5 @@
 /** The shop sheet as plain text for a terminal: pictures made of letters, no colour codes. */
-import type { Block, Item, List, SheetDocument, Terms, WriterWords } from "./document";
+import type { Block, Group, Item, List, SheetDocument, Terms, WriterWords } from "./document";
 import { oneLine } from "./escape";
 import { aligned, columnsOf, hanging, padded, wrapped } from "./text-layout";
 import { inText, tableLines } from "./text-table";
@@ -46,13 +46,16 @@ function blockLines(block: Block, width: number, words: WriterWords): readonly s
         : [...wrapped(block.caption, width), ...lines];
     }
     case "group":
-      return [...wrapped(block.heading, width), ...blocksLines(block.blocks, width, words)];
+      return [...headLines(block, width), ...blocksLines(block.blocks, width, words)];
     case "figures":
       return block.figures.flatMap((figure) => blockLines(figure, width, words));
     case "progress":
       return [];
   }
 }
+
+const headLines = ({ ticks = [], heading }: Group, width: number): readonly string[] =>
+  ticks.length === 0 ? wrapped(heading, width) : hanging("[ ] ", heading, width);
 
 function termLines({ rows }: Terms, width: number): readonly string[] {
   const label = Math.min(30, Math.max(0, ...rows.map((row) => columnsOf(oneLine(row.label)))));

@@ -1,6 +1,8 @@
 // What is ticked on a saved page: kept through a reload and a small edit of the plan, taken back, and told where nothing is kept.
 import assert from "node:assert/strict";
-import { pathToFileURL } from "node:url";
+import { copyFileSync, mkdtempSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
 /** Each is given a page, the address of a plan's page, and what writes that page anew from a changed plan. */
 export const TICKING = [
@@ -11,12 +13,12 @@ export const TICKING = [
       await left(page, 32);
       await box(page, "cut/leg / front left").check();
       await box(page, "cut/side / behind legs / 2").check();
-      await box(page, "buy/boards/1x6/1").check();
+      await box(page, "buy/boards/1x6/1828.8/4").check();
       await left(page, 30);
       await page.reload();
       await left(page, 30);
       assert.ok(await box(page, "cut/leg / front left").isChecked());
-      assert.ok(await box(page, "buy/boards/1x6/1").isChecked());
+      assert.ok(await box(page, "buy/boards/1x6/1828.8/4").isChecked());
       await rewrite((text) => text.replace("10 across, spread", "9 across, spread"));
       await page.reload();
       await left(page, 29);
@@ -43,6 +45,50 @@ export const TICKING = [
       await page.keyboard.press("Enter");
       await page.reload();
       await left(page, 32);
+    },
+  },
+  {
+    name: "a copy of the plan in another folder has ticks of its own",
+    run: async ({ page, address }) => {
+      await page.goto(address);
+      await box(page, "cut/leg / front left").check();
+      await left(page, 31);
+      const file = fileURLToPath(address);
+      const other = join(mkdtempSync(join(dirname(file), "copy-")), basename(file));
+      copyFileSync(file, other);
+      await page.goto(pathToFileURL(other).href);
+      await left(page, 32);
+      await page.goto(address);
+      await left(page, 31);
+    },
+  },
+  {
+    name: "a ticked box looks ticked where the colours are forced",
+    run: async ({ page, address }) => {
+      await page.emulateMedia({ forcedColors: "active" });
+      await page.goto(address);
+      const first = box(page, "cut/leg / front left");
+      const before = await first.screenshot();
+      await first.check();
+      await page.mouse.move(0, 0);
+      await first.evaluate((input) => input.blur());
+      assert.ok(!before.equals(await first.screenshot()));
+    },
+  },
+  {
+    name: "a box reached by the keyboard is not hidden behind the line that counts",
+    run: async ({ page, address }) => {
+      await page.goto(address);
+      const boxes = page.locator(".cut-list input[data-tick]");
+      await boxes.last().focus();
+      for (let n = await boxes.count(); n > 1; n--) {
+        await page.keyboard.press("Shift+Tab");
+        const hidden = await page.evaluate(() => {
+          const own = document.activeElement.getBoundingClientRect();
+          return own.top < document.querySelector(".progress").getBoundingClientRect().bottom;
+        });
+        assert.ok(!hidden);
+      }
     },
   },
   {

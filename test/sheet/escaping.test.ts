@@ -172,6 +172,26 @@ describe("ten thousand characters in every text of the data", () => {
   });
 });
 
+describe("a page of very long numbers", () => {
+  it("is written in a time that grows with its length", () => {
+    const data = withTexts(brief(trough), (text, path) =>
+      path.startsWith("notes") ? "1".repeat(200_000) : text,
+    );
+    const started = performance.now();
+    sheetPage(sheetDocument(data));
+    expect(performance.now() - started).toBeLessThan(5_000);
+  });
+
+  it("keeps each length of a text on one line", () => {
+    const data = withTexts(brief(trough), (text, path) =>
+      path.startsWith("notes") ? 'about 83-1/2", or 2121 mm.' : text,
+    );
+    expect(sheetPage(sheetDocument(data))).toContain(
+      '<p>about <span class="whole">83-1/2"</span>, or <span class="whole">2121 mm</span>.</p>',
+    );
+  });
+});
+
 describe("a drawing as SVG", () => {
   it(
     "reads strictly with any label, and names the piece on its items",

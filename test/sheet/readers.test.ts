@@ -73,6 +73,23 @@ describe("for learners", () => {
     expect(before.some(({ name }) => name === "boards")).toBe(false);
     expect(headings(document)).toContain("Answers");
   });
+
+  it("tells no answer beside the tools, and how an answer is measured with it", () => {
+    const shelf = PLANS.find(({ name }) => name === "reading-shelf")!.sheet();
+    const said = (reader: "builder" | "learners") =>
+      JSON.stringify(sheetDocument(shelf, { reader }).sections.filter(({ name }) => name === "tools"));
+    expect(said("builder")).toContain("longest cut along 900 mm");
+    expect(said("learners")).not.toContain("900 mm");
+    const answers = tablesIn({ ...document, sections: [sectionOf(document, "answers")] })[0]!;
+    expect(wordsIn(answers, "measured")).toContain('long point to long point, short point 43"');
+  });
+
+  it("tells how a length that is no blank is measured", () => {
+    const plan = 'part brace 2 of 2x4, length 30", ends mitered 45°, long point to long point\n';
+    const given = sheetOf(evaluate("b.sawbuck", plan, (file) => ({ file, refused: "no" })));
+    const own = tablesIn(sheetDocument(given, { reader: "learners" })).find(({ name }) => name === "cuts")!;
+    expect(JSON.stringify(own.groups)).toContain("long point to long point, short point 23");
+  });
 });
 
 describe("built six times", () => {

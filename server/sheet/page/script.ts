@@ -4,4 +4,4 @@ import SCRIPT from "./main.ts?script";
 export const PAGE_SCRIPT = SCRIPT;
 
 /** Held to the text by a test. */
-export const PAGE_SCRIPT_HASH = "sha256-spBhG6n2jOHUB0v3Cw9Fk4EktYrWaM30gVyqD19NoH0=";
+export const PAGE_SCRIPT_HASH = "sha256-Bsj3FowTBaOaEzY0z1A6ywS/i51yJHjCBe95+uY1o/c=";

@@ -14,7 +14,7 @@ export function buyingSection({ shopping }: SheetData, words: SheetWords): Secti
       : []),
     table(
       "shop",
-      columnsOf(shopping, words),
+      columnsOf(words),
       aisles.map((aisle) => ({
         title: Object.hasOwn(words.wood.aisles, aisle) ? words.wood.aisles[aisle]! : aisle,
         source: "",
@@ -28,21 +28,17 @@ export function buyingSection({ shopping }: SheetData, words: SheetWords): Secti
   ]);
 }
 
-function columnsOf({ rows }: Shopping, words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
+function columnsOf(words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
   const { columns } = words;
-  /** The same in every language and in all units: which of the rows of that thing. */
-  const nth = (row: ShoppingRow): number =>
-    rows.filter(({ aisle, what }) => aisle === row.aisle && what === row.what).indexOf(row) + 1;
   return [
     {
       name: "tick",
       head: columns.got,
       fit: "tick",
-      cell: (row) => {
-        const { aisle, unit, what } = row;
-        const id = `buy/${aisle}/${what}/${nth(row)}`;
-        return { ticks: [{ id, what: `${unit} ${what}`.trim(), done: words.bought }] };
-      },
+      // Four of a size that are got are not the five that another plan wants.
+      cell: ({ key, count, unit, what }) => ({
+        ticks: [{ id: `buy/${key}/${count}`, what: `${unit} ${what}`.trim(), done: words.bought }],
+      }),
     },
     { name: "count", head: columns.count, fit: "number", cell: ({ count }) => String(count) },
     { name: "sold", head: columns.soldAs, fit: "text", cell: ({ unit }) => some(unit) },

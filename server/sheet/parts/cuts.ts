@@ -3,7 +3,7 @@ import type { CutRow, SheetData } from "../data";
 import type { Cell, Section, Tick, Words } from "../document";
 import type { SheetWords } from "../words";
 import { type ColumnOf, paragraph, rows, section, some, table } from "./blocks";
-import { lengthWords, partWords, rowsByMark } from "./names";
+import { lengthWords, partWords, rowId, rowsByMark, rowWords } from "./names";
 import { lineIn } from "./problems";
 
 export function cutListSection(data: SheetData, words: SheetWords, exercise = false): Section[] {
@@ -32,10 +32,17 @@ export function cutListSection(data: SheetData, words: SheetWords, exercise = fa
 /** The lengths that an exercise leaves blank. */
 export function answerSection(data: SheetData, words: SheetWords): Section[] {
   const { mark, part, length } = columnsBy(words);
+  const measured = column("measured", words.columns.ends, "wide", (row) => some(measureWords(row, words)));
   return section(
     "answers",
     words.headings.answers,
-    [table("answers", [mark, part, length, ruleColumn(words)], rows(rowsByMark(data).filter(isFound)))],
+    [
+      table(
+        "answers",
+        [mark, part, length, ruleColumn(words), measured],
+        rows(rowsByMark(data).filter(isFound)),
+      ),
+    ],
     { newPage: true },
   );
 }
@@ -72,7 +79,7 @@ function columnsOf(words: SheetWords, exercise: boolean): readonly ColumnOf<CutR
     },
     ...(exercise ? [ruleColumn(words)] : []),
     column("ends", words.columns.ends, "wide", (row) => {
-      const said = [exercise ? "" : measureWords(row, words), row.ends, ...row.notes];
+      const said = [exercise && isFound(row) ? "" : measureWords(row, words), row.ends, ...row.notes];
       return { lines: said.filter((line) => line !== "") };
     }),
   ];
@@ -88,11 +95,12 @@ export function measureWords({ length, measured, shortPoint }: CutRow, words: Sh
 }
 
 /** A box for each piece; one for all of them where there are very many. */
-function ticksOf({ pieces, mark, part }: CutRow, words: SheetWords): readonly Tick[] {
+function ticksOf(row: CutRow, words: SheetWords): readonly Tick[] {
+  const { pieces } = row;
   const each = pieces.map((id) => ({ id: `cut/${id}`, what: words.piece(id), done: words.cut }));
   if (each.length <= MOST_TICKS) return each;
-  const what = `${part}, ${words.pieces(pieces.length)}`;
-  return [{ id: `cut/all/${part}/${mark}`, what, done: words.cut, pieces: pieces.length }];
+  const what = rowWords(row, words);
+  return [{ id: `cut/all/${rowId(row)}/${pieces.length}`, what, done: words.cut, pieces: pieces.length }];
 }
 const MOST_TICKS = 48;
 

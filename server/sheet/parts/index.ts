@@ -32,7 +32,7 @@ export function documentOf(data: SheetData, { drawings, words, reader }: Shown):
   return {
     language: words.tag,
     title,
-    plan: `${title} (${file})`,
+    plan: `${title === words.plan.untitled ? "" : title} (${file})`,
     under: `${file}, ${words.unitsTo(system, units.mark)}`,
     sections: [
       ...section("about", words.headings.about, [
@@ -88,7 +88,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...careSection(data, words),
   ],
   learners: (data, words, drawings) => [
-    ...toolSections(data, words),
+    ...toolSections(data, words, true),
     ...cutListSection(data, words, true),
     ...fastenerSection(data, words),
     ...setOutSection(data, words),
@@ -96,6 +96,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...stepSections(data, drawings, words),
     ...noteSection(data, words),
     ...answerSection(data, words),
+    // They tell the lengths too.
     ...layoutSections(data, words),
   ],
 };

@@ -3,7 +3,7 @@ import type { CutRow, FastenerRow, SheetData } from "../data";
 import type { Group, Section } from "../document";
 import type { SheetWords } from "../words";
 import { type ColumnOf, paragraph, rows, section, table } from "./blocks";
-import { lengthWords, partWords, rowsByMark } from "./names";
+import { lengthWords, partWords, rowId, rowsByMark } from "./names";
 
 export function kitSection(data: SheetData, words: SheetWords): Section[] {
   const { make } = data;
@@ -44,7 +44,7 @@ function kitOf(data: SheetData, own: readonly CutRow[], n: number, words: SheetW
       cell: (row) => ({
         ticks: [
           {
-            id: `kit/${n}/${row.part}/${row.mark}`,
+            id: `kit/${n}/${rowId(row)}/${share(row.count)}`,
             what: `${words.kit(n, data.make)}, ${partWords(row, words)}`,
             done: words.inKit,
           },

@@ -7,6 +7,9 @@ import type { SheetWords } from "../words";
 export const partWords = ({ part, hand }: CutRow, words: SheetWords): string =>
   hand === "" ? part : `${part}, ${words.hands[hand]}`;
 
+/** A row of the cut list in the identity of a box to tick: unlike its mark, no part before it changes it. */
+export const rowId = ({ part, hand }: CutRow): string => (hand === "" ? part : `${part}/${hand}`);
+
 /** `side, 4 pieces`. */
 export const rowWords = (row: CutRow, words: SheetWords): string =>
   `${partWords(row, words)}, ${words.pieces(row.count)}`;

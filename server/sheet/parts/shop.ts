@@ -4,12 +4,18 @@ import type { Item, Section, Words } from "../document";
 import type { SheetWords } from "../words";
 import { type ColumnOf, list, paragraph, rows, section, table } from "./blocks";
 
-export function toolSections(data: SheetData, words: SheetWords): Section[] {
+/** As an exercise, without the longest cut, which is a length to find. */
+export function toolSections(data: SheetData, words: SheetWords, exercise = false): Section[] {
+  const longest = words.wood.reach["longest cut along"];
+  const told = ({ reach, ...tool }: SheetTool): SheetTool => ({
+    ...tool,
+    reach: exercise ? reach.filter((far) => !far.startsWith(longest)) : reach,
+  });
   return [
     ...section("tools", words.headings.tools, [
       list(
         "ticks",
-        data.tools.map((tool) => toolItem(tool, words)),
+        data.tools.map((tool) => toolItem(told(tool), words)),
         { columns: 2 },
       ),
     ]),

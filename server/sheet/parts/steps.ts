@@ -27,12 +27,26 @@ export function stepSections(
     ...section("steps", words.headings.steps, [
       ...(stepsProposed ? [paragraph("key", words.keys.proposed)] : []),
       ...(drawn.size > 0 ? [paragraph("key", words.keys.newIsDark)] : []),
-      ...steps.map((step) => stepGroup(step, drawn.get(String(step.number)), data.file, words)),
+      ...steps.map((step) =>
+        stepGroup(step, tickOf(step, data), drawn.get(String(step.number)), data.file, words),
+      ),
     ]),
   ];
 }
 
-function stepGroup(step: SheetStep, drawn: SheetDrawing | undefined, file: string, words: SheetWords): Group {
+/** By its title, so that a step put in before it changes nothing; of steps with one title, which of them. */
+function tickOf({ number, title }: SheetStep, { steps }: SheetData): string {
+  const before = steps.filter((other) => other.title === title && other.number < number);
+  return `step/${before.length + 1}/${title}`;
+}
+
+function stepGroup(
+  step: SheetStep,
+  id: string,
+  drawn: SheetDrawing | undefined,
+  file: string,
+  words: SheetWords,
+): Group {
   const { number, title, place } = step;
   const figure: Figure | undefined = drawn && {
     kind: "figure",
@@ -45,7 +59,7 @@ function stepGroup(step: SheetStep, drawn: SheetDrawing | undefined, file: strin
   return {
     kind: "group",
     name: "step",
-    ticks: [{ id: `step/${title}`, what: `${number}. ${title}`, done: words.done }],
+    ticks: [{ id, what: `${number}. ${title}`, done: words.done }],
     heading: `${number}. ${sentence(title)}`,
     blocks: [...(figure ? [figure] : []), ...(told ? [told] : [])],
     ...(place && lineIn(place, file)),

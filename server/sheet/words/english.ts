@@ -90,7 +90,7 @@ export const ENGLISH = {
     kits: (make: number) =>
       `The plan is built ${make} times. Lay the pieces of each kit together as they are cut.`,
     lengthsToFind:
-      "Each length follows from others. Work it out from the drawing and the rule beside it, and write it down; the answers are on the last page.",
+      "Each length follows from others. Work it out from the drawing and the rule beside it, and write it down; the answers are at the end.",
     proposed: "The plan gives no order. This one follows from its joints; your own may be better.",
     newIsDark: "In the small drawings, what is new is dark.",
   },

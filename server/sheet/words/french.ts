@@ -75,7 +75,7 @@ export const FRENCH: SheetWords = {
     yard: fr`Les planches varient. En mesurer une de chaque avant d'acheter, et noter ses vraies cotes : les longueurs qui dépendent de la largeur ou de l'épaisseur d'une planche changent avec elle.`,
     kits: (make) =>
       fr`Le plan est fait en ${make} exemplaires. Réunir les pièces de chaque lot à mesure qu'elles sont coupées.`,
-    lengthsToFind: fr`Chaque longueur découle d'autres cotes. La trouver d'après le dessin et la règle à côté, et l'écrire ; les réponses sont à la dernière page.`,
+    lengthsToFind: fr`Chaque longueur découle d'autres cotes. La trouver d'après le dessin et la règle à côté, et l'écrire ; les réponses sont à la fin.`,
     proposed: fr`Le plan ne donne pas d'ordre. Celui-ci découle de ses assemblages ; un autre peut être meilleur.`,
     newIsDark: fr`Sur les petits dessins, ce qui est nouveau est foncé.`,
   },
