@@ -39,9 +39,9 @@ place plank across, flat, on floor, between left end and right end, behind front
 box bed, walls side and end, bottom plank, filled with soil, drains through the gaps
 \`\`\``,
   templates: {
-    wall: "{box} is open {where}: a gap {narrow} by {long} in its wall lets the fill out, where {limit} is let be.",
+    wall: "{box} is open {where}: a gap {narrow} by {long} in its wall lets the fill out, where up to {limit} may stay open.",
     bottom:
-      "{box} is open below: a gap {narrow} by {long} in its bottom lets the fill out, where {limit} is let be.",
+      "{box} is open below: a gap {narrow} by {long} in its bottom lets the fill out, where up to {limit} may stay open.",
     inside: "The line says {box} is {typed} {side} inside, but its walls stand {placed} apart.",
     deep: "The line says {box} is {typed} high inside, but from its bottom to its rim it is {placed}.",
     here: "{piece} is the nearest to it.",

@@ -34,6 +34,8 @@ place slat front to back, flat, on rails, flush with front of rails, 7 across, s
 \`\`\``,
   templates: {
     row: "{count} of “{subject}” side by side take {length}, but there is only {span}: {over} too much.",
+    neither:
+      "{count} of “{subject}” side by side take {length}, {over} more than there is room for; {fewer} leave gaps of {gap}, wider than the {most} that the line allows.",
     "no span": "{count} of “{subject}” side by side take {length}, but there is nothing between the two.",
     diagonal:
       "“{subject}” does not run from corner to corner there: it is {width} wide, in a rectangle of {across} by {up}.",
@@ -53,12 +55,21 @@ place slat front to back, flat, on rails, flush with front of rails, 7 across, s
     }),
 };
 
-function row(subject: string, { count, length, span, fits }: Row): Omit<Finding, "at"> {
+function row(subject: string, { count, length, span, fits, fewer: short }: Row): Omit<Finding, "at"> {
   const over = minus(length, span);
   const room = span.approx > 0 && !refused(over);
+  const neither = room ? short : undefined;
   return {
-    says: room ? "row" : "no span",
-    slots: { subject, count, length, ...(room && { span, over }) },
+    says: neither ? "neither" : room ? "row" : "no span",
+    slots: {
+      subject,
+      count,
+      length,
+      ...(room && { over }),
+      ...(neither
+        ? { fewer: neither.n, gap: { full: neither.gap }, most: { full: neither.most } }
+        : room && { span }),
+    },
     numbers: [
       { name: "takes", value: length, source: `${count} of ${subject}` },
       { name: "room", value: span, source: "between the two" },

@@ -34,6 +34,10 @@ ring seat = 6 board
     far: "{ring} does not close: its {n} corners turn {turns} in all, {misfit} more than 360°, so at the corner of {a} and {b} they are {heel} apart outside and {toe} inside, or {spread} out at every corner when all share it.",
     square:
       "{ring} does not close: none of its ends is cut at an angle, and its {n} corners must turn 360° in all.",
+    mitered:
+      "{ring} does not close: it stands on edge, where bevels turn the corners, and its ends are mitered, as for a ring that lies flat.",
+    beveled:
+      "{ring} does not close: it lies flat, where miters turn the corners, and its ends are beveled, as for a ring that stands on edge.",
     sides: "{ring} does not close: its corners turn 360°, but {b} begins {opening} away from where {a} ends.",
     faces:
       "Where {a} ({w1} {way}, cut {x}) meets {b} ({w2} {way}, cut {y}) in {ring}, the cut faces are {m1} and {m2} long: a step of {step} on the inside.",
@@ -44,6 +48,8 @@ ring seat = 6 board
     "end-cut": "{part} is cut {angle}.",
     long: "{part} is {length} long.",
     across: "{part} is {across} {way}.",
+    bevel: "Bevel its ends {angle} instead.",
+    miter: "Miter its ends {angle} instead.",
     alike: "Cut all ends at {angle}: 180° divided by {n} sides.",
     "alike-told":
       "For {n} sides that are all alike, cut every end at {angle}; here the lengths do not fit each other either.",

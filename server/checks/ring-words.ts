@@ -24,11 +24,19 @@ export function sideName(ring: Ring, side: number): string {
   return ring.sides.filter((s) => s === part).length > 1 ? `${part} ${before}` : part;
 }
 
+/** Cut square as it stands: not at all, or the other way. */
+function squareEnds(here: RingCase): "square" | "mitered" | "beveled" {
+  const ways = partsOf(here).flatMap((part) => [part.leftEnd, part.rightEnd]);
+  if (here.ring.lies === "on edge") return ways.some((end) => end?.miter) ? "mitered" : "square";
+  return ways.some((end) => end?.bevel) ? "beveled" : "square";
+}
+
 export function angles(here: RingCase): Told {
   const { ring, closing, changes } = here;
   const n = ring.sides.length;
   const last = closing.corners.at(-1)!;
   const square = closing.sides.every((s) => s.startAngle === 0 && s.endAngle === 0);
+  const is = square ? squareEnds(here) : undefined;
   const slots = {
     ...ends(ring),
     misfit: degrees(Math.abs(closing.misfitDegrees)),
@@ -40,7 +48,7 @@ export function angles(here: RingCase): Told {
   const alike = changes.find((c) => c.cure.kind === "ends-alike");
   const angle = degrees(180 / n);
   return {
-    says: square ? "square" : closing.misfitDegrees < 0 ? "short" : "far",
+    says: is ?? (closing.misfitDegrees < 0 ? "short" : "far"),
     slots,
     numbers: [
       number("turn of all corners", slots.turns),
@@ -57,7 +65,10 @@ export function angles(here: RingCase): Told {
           : [];
       }),
     ),
-    cures: [{ says: alike ? "alike" : "alike-told", slots: { n, angle }, edits: editsOf(alike, here) }],
+    cures:
+      is === "mitered" || is === "beveled"
+        ? [{ says: is === "mitered" ? "bevel" : "miter", slots: { angle }, edits: [] }]
+        : [{ says: alike ? "alike" : "alike-told", slots: { n, angle }, edits: editsOf(alike, here) }],
   };
 }
 

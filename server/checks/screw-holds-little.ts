@@ -1,4 +1,4 @@
-import { type Joint, SCREW_RULE, type ScrewFit, type Worked } from "../worked";
+import { type Joint, SCREW_RULE, type ScrewFit, TOUCHING, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { phrase } from "./phrases";
 import {
@@ -43,6 +43,7 @@ fasten side face into leg face, 2 #8 x 1-5/8" at each end
       "{Screw} goes through {before} and holds only {bite} in {into}, where {least} is the least.",
     "also-unreached": "From {first} it does not reach {into}.",
     "also-little": "From {first} it holds only {bite} in {into}.",
+    turned: "Drive it from the other side, through {into} into the end of {first}.",
     shop: "Use {name} ({length}): {hold} must hold in {into}.",
     usual: "Use {a} {length} {kind}: {hold} must hold in {into}.",
   },
@@ -68,7 +69,11 @@ function findingOf(
   const [holds, most] = apart(bite, least, worked.settings.display);
   const about = aboutPath(joint, worst, worked);
   const says =
-    worst.trouble === "unreached" ? "unreached" : bite.approx < least.approx ? "under-least" : "under-half";
+    worst.trouble === "unreached"
+      ? "unreached"
+      : bite.approx < least.approx - TOUCHING
+        ? "under-least"
+        : "under-half";
   const hold = phrase(half ? "half of it" : "enough of it");
   return {
     ...about,
@@ -89,6 +94,12 @@ function findingOf(
         at: joint.at,
       })),
     ],
-    cures: sizeCure(joint, fits, worked, "shortest", { hold, into: path.into }),
+    cures: isEndFirst(worst)
+      ? [{ says: "turned", slots: { first: path.first, into: path.into }, edits: [] }]
+      : sizeCure(joint, fits, worked, "shortest", { hold, into: path.into }),
   };
 }
+
+/** Driven in through an end, which no screw gets to the other side of: an end is as deep as its piece is long. */
+const isEndFirst = ({ path: { layers }, trouble }: ScrewFit): boolean =>
+  trouble === "unreached" && layers.length === 2 && layers[0]!.face === "end";

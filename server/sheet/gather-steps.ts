@@ -49,7 +49,7 @@ export function stepRows(
       const { words: what, diagonal } = squareRow(check, worked.settings.display, words);
       return words.diagonals(what, diagonal.text, diagonal.other);
     }),
-    tools: toolsOf(step, shop, words),
+    tools: toolsOf(step, shop, drainedIn(step, worked), words),
     people: step.people ?? null,
     takes: span(step.takes?.approx, words),
     wait: span(step.wait?.approx, words),
@@ -138,24 +138,39 @@ function glueIn({ entry }: Joint): string {
 function toolsOf(
   { joints, glues, coats, lines, squares }: WorkStep,
   shop: Shop,
+  drained: ReadonlySet<string>,
   words: SheetWords,
 ): string[] {
   const titles = new Set(joints.map(({ joint }) => words.shop.titleOf(joint)));
-  const bits = shop.bits.flatMap(({ kind, text, for: holes }) =>
-    (kind === "pilot" || kind === "clearance") && holes.some(({ title }) => titles.has(title))
-      ? [words.wood.holes[kind](text)]
-      : [],
-  );
+  const bits = shop.bits.flatMap(({ kind, text, for: holes }) => {
+    if (kind === "countersink" || kind === "driver") return [];
+    const own = kind === "drain" ? drained : titles;
+    return holes.some(({ title }) => own.has(title)) ? [words.wood.holes[kind](text)] : [];
+  });
   const keys = new Set<ToolKey>([
     ...(coats.length > 0 ? (["brush", "rags"] as const) : []),
     ...(glues.length > 0 ? (["clamps"] as const) : []),
     ...(lines.length > 0 ? (["knife", "stapler"] as const) : []),
     ...(squares.length > 0 ? (["square"] as const) : []),
+    ...(drained.size > 0 ? (["drill"] as const) : []),
   ]);
   const tools = shop.tools.filter(
     ({ tool, for: uses }) => keys.has(tool) || (tool !== "driver" && uses.some((use) => titles.has(use))),
   );
   return [...tools.map(({ name }) => name), ...bits];
+}
+
+/** The boxes whose drain holes are bored in this step: the one in which the last piece of the bottom is new. */
+function drainedIn(step: WorkStep, { drainage, space, steps }: Worked): ReadonlySet<string> {
+  const n = steps.steps.indexOf(step);
+  const own = drainage.filter(({ how, box }) => {
+    if (how !== "holes") return false;
+    const bottom = box.declared.entry.clauses.flatMap((c) =>
+      c.kind === "floor" ? c.things.flatMap((t) => space.named.get(t.name.text) ?? []) : [],
+    );
+    return bottom.length > 0 && Math.max(...bottom.map((i) => steps.stepOf[i] ?? -1)) === n;
+  });
+  return new Set(own.map(({ box }) => box.name));
 }
 
 function liftOf({ lift }: WorkStep, { settings, space }: Worked, words: SheetWords): string {

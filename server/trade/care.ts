@@ -14,12 +14,14 @@ export type CareTag =
   | "drains"
   | "no-drain"
   | "liner"
+  | "liner-open"
   | "frost"
   | "frost-water"
   | "feet"
   | "treated-cuts"
   | "hinged"
   | "tall"
+  | "hung"
   | "grows"
   | "children"
   | "salvage";
@@ -73,7 +75,10 @@ export const care: readonly Row<Care>[] = [
     "Each spring pour water in and see that it runs out below: clear the holes and gaps of roots and soil.",
   ]),
   row("liner", ["liner"], COMMON_PRACTICE, [
-    "Look at the liner each spring, along the rim and where it is slit: close a tear, and clear a slit.",
+    "Look at the liner each spring, along the rim and at the corners: close a tear.",
+  ]),
+  row("liner-open", ["liner-open"], COMMON_PRACTICE, [
+    "Each spring clear the openings in the liner over the drain.",
   ]),
   row("no-drain", ["no-drain"], COMMON_PRACTICE, [
     "It does not drain: water it sparingly, and keep it out of the rain.",
@@ -93,7 +98,9 @@ export const care: readonly Row<Care>[] = [
   row("hinged", ["hinged"], COMMON_PRACTICE, [
     "Each spring see that it swings free and does not sag, and tighten the screws of its hinges and latch.",
   ]),
-  row("tall", ["tall"], COMMON_PRACTICE, ["Pull at its anchors each year, and outdoors after every storm."]),
+  row("tall", ["tall", "hung"], COMMON_PRACTICE, [
+    "Pull at its anchors each year, and outdoors after every storm.",
+  ]),
   row("grows", ["grows"], COMMON_PRACTICE, [
     "Rinse what is eaten from it, and brush and rinse the empty box between plantings.",
   ]),

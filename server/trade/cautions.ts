@@ -9,6 +9,7 @@ export type CautionTag =
   | "power-saw"
   | "circular-saw"
   | "table-saw"
+  | "push-stick"
   | "miter"
   | "rip"
   | "short-piece"
@@ -29,6 +30,7 @@ export type CautionTag =
   | "lift-over-51lb"
   | "wet-box"
   | "tall"
+  | "hung"
   | "near-guard"
   | "floor"
   | "children"
@@ -107,13 +109,16 @@ export const cautions: readonly Row<Caution>[] = [
   caution("tall", ["tall"], COMMON_PRACTICE, [
     "Tall and narrow things tip. Anchor this one so that it cannot, and hold it while it is being built.",
   ]),
+  caution("hung", ["hung"], COMMON_PRACTICE, [
+    "What hangs on a wall pulls out of plaster and wallboard: screw it into the studs or the masonry behind, and find them first.",
+  ]),
   caution("circular-saw", ["circular-saw"], CIRCULAR_SAWS, [
     "A circular saw's guards cover its teeth above and below the shoe, and the lower one returns by itself when the saw is drawn back: see that it does before every cut.",
   ]),
   caution("table-saw", ["table-saw"], RADIAL_SAWS, [
     "Rip with the splitter or riving knife and the anti-kickback device in place.",
   ]),
-  caution("push-stick", ["table-saw"], FROM_MEMORY, [
+  caution("push-stick", ["push-stick"], FROM_MEMORY, [
     "Push narrow rips through a table saw with a push stick: the board can kick back.",
   ]),
   caution("rip", ["rip"], FROM_MEMORY, [

@@ -1,7 +1,7 @@
 /** What to look after once it is built: called up by where it stands, what it is made of, and what it holds. */
 import { HAIRLINE } from "../solid/contact";
 import { type CareTag, careFor, finishKind } from "../trade";
-import { isTall } from "./anchoring";
+import { isHung, isTall } from "./anchoring";
 import { Calls, namesBehind } from "./calls";
 import { type Operations, operationsOf } from "./operations";
 import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
@@ -25,6 +25,7 @@ export function careOf(worked: Worked, words: ShopWords = SHOP_ENGLISH): readonl
   boxes(does, worked, calls);
   calls.when(HINGED.test(ownWords(worked)), "hinged");
   calls.when(isTall(worked), "tall");
+  calls.when(isHung(worked), "hung");
   calls.when(worked.settings.nearChildren, "children");
   calls.by(
     "salvage",
@@ -82,7 +83,11 @@ function outdoors({ coats, woods, boards, panels }: Operations, worked: Worked, 
   );
 }
 
-function boxes({ liners }: Operations, { boxes: all, settings }: Worked, calls: Calls<CareTag>): void {
+function boxes(
+  { liners }: Operations,
+  { boxes: all, linings, settings }: Worked,
+  calls: Calls<CareTag>,
+): void {
   for (const box of all) {
     const name = [box.name];
     const water = box.fill?.name === "water";
@@ -94,5 +99,10 @@ function boxes({ liners }: Operations, { boxes: all, settings }: Worked, calls: 
   calls.by(
     "liner",
     liners.map((l) => l.with),
+  );
+  const opened = linings.filter(({ opening: { how } }) => how === "over gaps" || how === "over holes");
+  calls.by(
+    "liner-open",
+    opened.map((l) => l.entry.with.text),
   );
 }

@@ -1,11 +1,12 @@
 /** Which cautions a plan itself calls up: by its cuts, its wood, its weights, where it stands. */
 import { ifKnown } from "../plan";
+import { NUMERIC } from "../solid/angle";
 import { type CautionTag, cautionsFor, finishKind } from "../trade";
-import { digs, isTall } from "./anchoring";
+import { digs, isHung, isTall } from "./anchoring";
 import { type Called, Calls, namesBehind } from "./calls";
 import { partsOf } from "./groups";
 import type { Material } from "./materials";
-import { type Operations, operationsOf } from "./operations";
+import { type Operations, operationsOf, SHORT_MM } from "./operations";
 import type { Part } from "./parts";
 import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 import { LIFTS } from "./step-lift";
@@ -58,18 +59,27 @@ function sawing(
     calls.by("short-piece", names(short));
     return;
   }
-  calls.by("miter", names(slanted.map((s) => s.part)));
+  calls.by("miter", names(slanted.map((s) => s.part).filter(isSmall)));
   calls.by("short-piece", names(short));
   calls.when(sawn && saws.circular, "circular-saw");
   calls.when(sawn && saws.table, "table-saw");
   // Which saw rips them is not said: what holds for either is told.
   const either = !saws.circular && !saws.table;
   if (either || saws.circular) calls.by("rip", along);
+  if (either || saws.table) calls.by("push-stick", names(ripped));
   if (either) {
     calls.by("circular-saw", along);
     calls.by("table-saw", along);
   }
 }
+
+/** Small to hold at a saw that turns, and not so short that it is cut from a long board. */
+const isSmall = ({ needs }: Part): boolean => {
+  const long = ifKnown(needs)?.approx ?? SMALL_MM;
+  return long >= SHORT_MM - NUMERIC && long < SMALL_MM - NUMERIC;
+};
+/** 12 in: two of the shortest that is held (from memory). */
+const SMALL_MM = 2 * SHORT_MM;
 
 const names = (parts: readonly Part[]): string[] => parts.map((p) => p.name);
 
@@ -159,6 +169,7 @@ function standing(worked: Worked, calls: Calls<CautionTag>): void {
   calls.when(settings.nearChildren, "children");
   if (settings.nearChildren) calls.by("small-parts", names([...worked.parts.values()].filter(isSwallowed)));
   calls.when(isTall(worked), "tall");
+  calls.when(isHung(worked), "hung");
   calls.when(digs(worked), "dig");
 }
 

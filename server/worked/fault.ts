@@ -135,6 +135,10 @@ export type Fault =
             readonly span: Quantity;
             /** Where the count stands as a plain number, and how many would fit. */
             readonly fits: { readonly at: At; readonly n: number } | undefined;
+            /** Of as many as fit: the gap that one fewer leaves, and the largest allowed. */
+            readonly fewer:
+              | { readonly n: number; readonly gap: Quantity; readonly most: Quantity }
+              | undefined;
           }
         | {
             readonly is: "diagonal";

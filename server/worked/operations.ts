@@ -66,7 +66,7 @@ export interface Saws {
 }
 
 /** Shorter pieces are cut from a long board and clamped: 6 in (trade-facts section 9). */
-const SHORT_MM = 6 * 25.4;
+export const SHORT_MM = 6 * 25.4;
 /** Degrees below which an end is square. */
 const SQUARE = 1e-6;
 

@@ -66,10 +66,7 @@ const areAlike = (a: readonly MarkGrid[], b: readonly MarkGrid[]): boolean =>
   });
 
 const isAlike = (a: MarkedFrom, b: MarkedFrom): boolean =>
-  a.which === b.which &&
-  a.point === b.point &&
-  a.mm.length === b.mm.length &&
-  a.mm.every((x, i) => Math.abs(x - b.mm[i]!) < SAME);
+  a.which === b.which && a.point === b.point && areNear(a.mm, b.mm);
 
 /** mm: marks nearer than this are one. */
 const SAME = 0.1;
@@ -109,15 +106,17 @@ function rowsOf(heads: readonly Vec3[], along: 0 | 1, across: 1 | 2) {
     at,
     acrosses: merged(heads.filter((h) => Math.abs(h[along] - at) < SAME).map((h) => h[across])),
   }));
-  const rows = new Map<string, { alongs: number[]; acrosses: readonly number[] }>();
+  const rows: { alongs: number[]; acrosses: readonly number[] }[] = [];
   for (const { at, acrosses } of columns) {
-    const key = acrosses.map((v) => Math.round(v / SAME)).join(" ");
-    const row = rows.get(key);
+    const row = rows.find((r) => areNear(r.acrosses, acrosses));
     if (row) row.alongs.push(at);
-    else rows.set(key, { alongs: [at], acrosses });
+    else rows.push({ alongs: [at], acrosses });
   }
-  return [...rows.values()];
+  return rows;
 }
+
+const areNear = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((x, i) => Math.abs(x - b[i]!) < SAME);
 
 const merged = (list: readonly number[]): number[] =>
   [...list].sort((a, b) => a - b).filter((x, i, all) => i === 0 || x - all[i - 1]! > SAME);

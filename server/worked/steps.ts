@@ -20,6 +20,7 @@ import { shortWaits } from "./step-finish";
 import { type DrivenIn, jointsByStep } from "./step-joints";
 import { handsFor, type Lift, liftsOf } from "./step-lift";
 import { type StepCoat, type StepLine, type StepThing, stepLines } from "./step-lines";
+import { squaresByStep } from "./step-squares";
 
 export type { DrivenIn, Lift, StepCoat, StepThing };
 
@@ -132,7 +133,7 @@ function stepsFrom(
   });
   const driven = jointsByStep(joints, space, stepOf, partStep, lines.length);
   const lifts = liftsOf(space, parts, joints, stepOf, taken, driven);
-  const squares = once(() => squaresByStep(plan, stepOf, lines.length));
+  const squares = once(() => squaresByStep(squareChecks(plan), stepOf, driven));
   const steps = lines.map((line, n): WorkStep => {
     const { fresh, again, unplaced } = taken[n]!;
     const own = driven[n]!;
@@ -195,20 +196,6 @@ function standingIn(
     for (const { first, through, into } of crossings)
       for (const i of [first, ...through, into]) if (stepOf[i]! < n) found.add(i);
   return [...found].sort((a, b) => a - b);
-}
-
-/** Each check of corners in the first step in which all that it measures is there. */
-function squaresByStep(
-  plan: ForSteps,
-  stepOf: readonly (number | undefined)[],
-  count: number,
-): SquareCheck[][] {
-  const byStep: SquareCheck[][] = Array.from({ length: count }, () => []);
-  for (const check of squareChecks(plan)) {
-    const at = check.pieces.map((i) => stepOf[i]);
-    if (at.length > 0 && at.every((s) => s !== undefined)) byStep[Math.max(...at)]!.push(check);
-  }
-  return byStep;
 }
 
 function once<T>(work: () => T): () => T {

@@ -2,6 +2,7 @@
 import { ifKnown } from "../plan";
 import type { ToolKey } from "../trade";
 import { type Display, quantityText } from "../units";
+import { isHung } from "./anchoring";
 import { isBored } from "./bits-needed";
 import type { Joint } from "./joints";
 import type { Operations, SlantedEnd } from "./operations";
@@ -115,7 +116,8 @@ function clampedOf({ glued, short }: Operations, { rings }: Worked, { titleOf, u
   ];
 }
 
-/** What must stand plumb or level: boxes, and anything on legs. */
-function standing({ boxes, frames, settings }: Worked, { uses }: ShopWords): string[] {
-  return [...boxes.map((b) => b.name), ...(frames.length > 0 ? [settings.title || uses.uprights] : [])];
+/** What must stand plumb or level: anything on legs or on a wall, with all that is in it; else boxes. */
+function standing(worked: Worked, { uses }: ShopWords): string[] {
+  const { boxes, frames, settings } = worked;
+  return frames.length > 0 || isHung(worked) ? [settings.title || uses.uprights] : boxes.map((b) => b.name);
 }

@@ -97,5 +97,11 @@ place frame, flat, on floor, 0 from left, 0 from front`,
     hopper("mitered 12° and beveled 43.08°", "15° out"),
     hopper("mitered 14.51° and beveled 43.08°", "10° out"),
     hopper("mitered 14.51° and beveled 43.08°", "15° in").replace("43.08", "42"),
+    `part rail of 1x3, length 20", ends mitered 45°
+ring rim = 4 rail
+place rim, on edge, on floor, 0 from left, 0 from front`,
+    `part rail of 1x3, length 20", ends beveled 45°
+ring rim = 4 rail
+place rim, flat, on floor, 0 from left, 0 from front`,
   ],
 };

@@ -57,6 +57,7 @@ export const WHERE_CASES: Readonly<Record<string, readonly Case[]>> = {
     rows(60, "2x4"),
     `${LEGS}\npart slat of 1x4, length 16"\nplace slat front to back, flat, on legs, flush with front of legs, 2 across, spread between left front leg and left legs`,
     'part stub of 1x2, length 3"\npart brace of 1x4\nplace stub across, flat, on floor, 0 from left, 0 from front\nplace brace, diagonally on front of stub, from bottom left to top right',
+    `${LEGS}\npart slat of 1x4, length 16"\nplace slat front to back, flat, on legs, flush with front of legs, as many as fit, at most 1/8" apart, between left legs and right legs`,
   ],
   "in-a-circle": [
     'part leg of 2x4, length 28"\npart rail of 1x4, length 20"\nplace leg upright, on floor, right of rail, 0 from front\nplace rail across, flat, on floor, right of leg, 9" from front',

@@ -63,6 +63,7 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     'part slat 4 of 1x4, length 20"\npart plank 4 of 2x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face and plank face into rail face, 2 #8 x 1" at each end',
     'part slat 4 of 1x4, length 20"\npart thin 4 of 1x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face and thin edge into rail face, 2 #8 x 1" at each end',
     'part slat 4 of 1x4, length 20"\npart rail 2 of 2x4, length 30"\npart batten 2 of 1x4, length 30"\nfasten slat face into rail face and batten face, 2 #8 x 1-1/8" at each end',
+    'part peg 6 of 2x2, length 5"\npart rail 1 of 1x4, length 30"\nfasten peg end into rail face, #8 x 2" in all',
   ],
   "screw-pokes-through": [
     joined('3/4"', '3/4"', '2 #8 x 2" at each end'),

@@ -193,6 +193,37 @@ describe("the drawings of a sheet", () => {
     expect(crosses("apart")).toBe(0);
   });
 
+  it("have room for the ways along which pieces are drawn apart, also where those lead past all pieces", () => {
+    const box = `part corner of 2x2, length 11"
+part side of 1x6, length overall width of corners + 1-1/2"
+part end of 1x6, length overall depth of corners
+part ledger of 2x2, length overall width of corners - 2 * width of corner
+part slat of 1x4, length overall depth of corners
+place corner upright, on floor, at each corner of 30" x 12"
+place end front to back, on edge, left of corners, flush with front of corners, flush with top of corners, 2 high, tight
+place end front to back, on edge, right of corners, flush with front of corners, flush with top of corners, 2 high, tight
+place side across, on edge, in front of corners, flush with left of ends, flush with top of corners, 2 high, tight
+  mirrored front to back about corners
+place ledger across, on edge, right of front left corner, flush with front of corners, 1" from floor
+  mirrored front to back about corners
+place slat front to back, flat, on ledgers, flush with front of corners, between left corners and right corners
+  as many as fit, at most 1/2" apart
+`;
+    const { drawing } = drawingsOf(read(box)).find((d) => d.kind === "apart")!;
+    const trails = drawing.items.flatMap((i) => (i.kind === "path" && i.layer === "trail" ? i.strokes : []));
+    for (const [x, y] of trails.flat()) {
+      expect(x >= 0 && x <= drawing.width).toBe(true);
+      expect(y >= 0 && y <= drawing.height).toBe(true);
+    }
+  });
+
+  it("say what is not seen in the order of the marks", () => {
+    const { drawing } = drawingsOf(sample("potting-bench.sawbuck")).find((d) => d.kind === "front")!;
+    const [, marks] = /not seen from here: ([^.]*)/.exec(drawing.title)!;
+    const list = marks!.split(", ");
+    expect(list).toEqual([...list].sort());
+  });
+
   it("know the line of the plan for each face and each balloon", () => {
     const evaluated = read(STAND);
     const html = writeSheet(sheetOf(evaluated), "html", { drawings: drawingsOf(evaluated) });

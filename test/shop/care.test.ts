@@ -11,6 +11,8 @@ const IN = "plan A thing\n  indoors\n";
 const LEG = 'part leg 4 of 2x4, length 28"\n';
 const SCREWS = `${LEG}part slat 4 of 1x4, length 28"\nfasten slat into leg, 2 #8 x 1-5/8" at each end\n`;
 const BOX = (says: string): string => `box tub, inside 30" x 30" x 11"\n  ${says}\n`;
+const LINED = (roll: string, drains: string): string =>
+  `roll ${roll}\n  width 6'\n${BOX(drains)}line tub with ${roll}\n`;
 const STAND = `${LEG.replace("4 of", "1 of")}place leg upright, wide face front, on floor, 0 from left, 0 from front\n`;
 const FINISH = (name: string, says = ""): string =>
   `finish ${name}\n  covers 250 sqft per gal\n${LEG}coat leg with ${name}${says}\n`;
@@ -49,6 +51,10 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
     [BOX("no drain"), BOX("grows lettuce"), LEG],
   ],
   liner: [[`roll cloth\n  width 3'\n${BOX("no drain")}line tub with cloth\n`], [BOX("no drain")]],
+  "liner-open": [
+    [LINED("pond-liner", 'drains by 4 holes of 1/4"'), LINED("pond-liner", "drains through the gaps")],
+    [LINED("weed-felt", 'drains by 4 holes of 1/4"'), LINED("pond-liner", "no drain")],
+  ],
   "no-drain": [[BOX("no drain")], [BOX("drains through the gaps"), BOX("no drain\n  filled with water")]],
   frost: [[OUT + BOX("filled with soil")], [IN + BOX("filled with soil"), OUT + BOX("no drain")]],
   "frost-water": [
@@ -61,7 +67,10 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
     [`plan Yard gate\n${LEG}`, 'part lid 1 of 1x6, length 20"\n', `${LEG}note Its hinges are on the left.\n`],
     [LEG, `plan Delegate table\n${LEG}`],
   ],
-  tall: [[STAND], [`plan Gate\n${STAND}`, LEG]],
+  tall: [
+    [STAND, STAND.replace("on floor", '40" up')],
+    [`plan Gate\n${STAND}`, LEG],
+  ],
   grows: [[BOX("grows lettuce")], [BOX("no drain")]],
   children: [["plan A thing\n  near children\n"], [OUT]],
   salvage: [[`stock 2x4\n  on hand 9 of 8'\n${LEG}`], [LEG]],

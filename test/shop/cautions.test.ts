@@ -37,6 +37,10 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
       'part post 1 of 4x4, length 40"\n', // where it stands is not said
     ],
   ],
+  hung: [
+    [`${POST}40" up\n`],
+    [`${POST}on floor\n`, `plan Yard gate\n${POST}40" up\n`, LEG], // a gate has hinges
+  ],
   "circular-saw": [
     [RIP, tools("has circular-saw") + LEG],
     [LEG, tools("has table-saw") + RIP, tools("has handsaw") + RIP],
@@ -45,7 +49,14 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
     [RIP, tools("has table-saw") + LEG],
     [LEG, tools("has circular-saw") + RIP],
   ],
-  "push-stick": [[RIP], [LEG]],
+  "push-stick": [
+    [RIP, tools("has table-saw") + RIP],
+    [
+      LEG,
+      tools("has circular-saw") + RIP,
+      'sheet ply\n  plywood 3/4"\npart a 1 of ply, length 30", width 20"\n',
+    ],
+  ],
   rip: [
     [RIP, tools("has circular-saw") + RIP],
     [LEG, tools("has table-saw") + RIP, tools("has handsaw") + RIP],
@@ -55,8 +66,13 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
     ['part peg 3 of 2x2, length 6"\n'],
   ],
   miter: [
-    ['part a 2 of 1x4, length 20", ends mitered 45°\n', 'part a 2 of 1x4, length 20", ends beveled 30°\n'],
-    [LEG, tools("has handsaw") + 'part a 2 of 1x4, length 20", ends mitered 45°\n'],
+    ['part a 2 of 1x4, length 8", ends mitered 45°\n', 'part a 2 of 1x4, length 8", ends beveled 30°\n'],
+    [
+      LEG,
+      tools("has handsaw") + 'part a 2 of 1x4, length 8", ends mitered 45°\n',
+      'part a 2 of 1x4, length 20", ends mitered 45°\n',
+      'part a 2 of 1x4, length 5", ends mitered 10°\n', // cut from a long board
+    ],
   ],
   "blade-change": [[LEG], [tools("has handsaw") + LEG, ""]],
   eyes: [[LEG, tools("has handsaw") + LEG], [""]],
@@ -138,6 +154,7 @@ const CASES: Readonly<Record<string, readonly [calls: readonly string[], not: re
       plan("indoors") + 'part post 4 of 4x4, length 20"\n',
       plan("outdoors\n  floor limit 40 psf by the mason") + 'part post 4 of 4x4, length 20"\n',
       plan("outdoors") + LEG,
+      `${plan("outdoors")}${POST.replace('40"', '12"')}on floor\n`, // it stands on the ground
     ],
   ],
   children: [[plan("near children")], [plan("outdoors")]],

@@ -92,6 +92,18 @@ line tub with cloth
     expect(need(front, "brush")?.for).toEqual(["shed-oil on front slat"]);
   });
 
+  it("hangs, stands on legs or is a box takes a level, told once", () => {
+    const post =
+      'part post 1 of 4x4, length 40"\nplace post upright, wide face front, 0 from left, 0 from front, ';
+    expect(need(`plan Coat rack\n${post}40" up\n`, "level")?.for).toEqual(["Coat rack"]);
+    expect(need(`plan Stake\n${post}on floor\n`, "level")).toBeUndefined();
+    const legs =
+      'part leg of 2x4, length 20"\npart rail of 1x6, length 30"\nplace leg upright, wide face front, on floor, at each corner of 30" x 12"\nplace rail across, on edge, in front of legs, flush with left of legs, flush with top of legs\nfasten rail into leg, 2 #8 x 2" at each crossing\n';
+    expect(need(`plan Stand\n${legs}`, "level")?.for).toEqual(["Stand"]);
+    expect(need(`plan Stand\n${legs}box tub, inside 20" x 10" x 10"\n`, "level")?.for).toEqual(["Stand"]);
+    expect(need('box tub, inside 20" x 10" x 10"\n', "level")?.for).toEqual(["tub"]);
+  });
+
   it("has pieces under 6 in takes clamps to saw them", () => {
     expect(need('part peg 3 of 2x2, length 5"\n', "clamps")?.for).toEqual(["sawing peg"]);
     expect(need('part peg 3 of 2x2, length 6"\n', "clamps")).toBeUndefined();

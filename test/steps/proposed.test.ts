@@ -159,3 +159,35 @@ line tubs with film
     ]);
   });
 });
+
+test("the feet are measured once the frames are joined, not while they lie apart", () => {
+  const plan = run(`part leg of 2x2, length 15"
+part long of 1x4, length overall width of legs
+part short of 1x4, length overall depth of legs
+place leg upright, on floor, at each corner of 12" x 10"
+place long across, on edge, in front of legs, flush with left of legs, flush with top of legs
+  mirrored front to back about legs
+place short front to back, on edge, right of left legs, flush with front of legs, flush with top of legs
+  mirrored left to right about legs
+fasten long into leg, 2 #8 x 1-5/8" at each crossing
+fasten short into leg, 2 #8 x 1-5/8" at each crossing
+`);
+  const { steps } = plan.worked.steps;
+  expect(steps.map((s) => [s.title, s.squares.length])).toEqual([
+    ["Cut every piece", 0],
+    ["Build the frames of legs and shorts, each by itself", 0],
+    ["Add the longs", 1],
+  ]);
+});
+
+test("a usual finish gets the time that the sheet says it takes", () => {
+  const { worked } = run(`part post of 4x4, length 20"
+part foot of 2x4, length 22"
+place foot across, flat, on floor
+place post upright, wide face front, on foot, centered on foot
+fasten foot into post, 2 #10 x 3" at each crossing
+coat post and foot with exterior-paint
+`);
+  const coat = worked.steps.steps.find((s) => s.coats.length > 0);
+  expect(coat?.wait?.approx).toBe(worked.coats[0]!.dries!.approx);
+});

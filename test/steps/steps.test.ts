@@ -51,10 +51,26 @@ describe.each(bothWays)("of $name", ({ text }) => {
     }
   });
 
-  test("every check of corners comes when all it measures is there", () => {
+  test("every check of corners comes when all it measures is there and held together", () => {
     for (const [n, step] of steps.entries())
-      for (const { pieces } of step.squares) expect(Math.max(...pieces.map((i) => stepOf[i]!))).toBe(n);
+      for (const { pieces } of step.squares) {
+        const there = Math.max(...pieces.map((i) => stepOf[i]!));
+        const held = steps.findIndex((_, m) => pieces.every((i) => heldWith(pieces[0]!, m).has(i)));
+        expect(n).toBe(Math.max(there, held));
+      }
   });
+
+  /** What joints hold to a piece once a step is done. */
+  function heldWith(piece: number, step: number): ReadonlySet<number> {
+    const found = new Set([piece]);
+    const joints = steps.slice(0, step + 1).flatMap((s) => [...s.joints, ...s.glues]);
+    const groups = joints.flatMap((d) => d.crossings.map((c) => [c.first, ...c.through, c.into]));
+    for (let before = 0; before < found.size; ) {
+      before = found.size;
+      for (const group of groups) if (group.some((i) => found.has(i))) for (const i of group) found.add(i);
+    }
+    return found;
+  }
 });
 
 describe("what a step uses", () => {
@@ -100,6 +116,13 @@ describe("what a step uses", () => {
       "1. A: 2 leg, 2 rail, block; 4 screws",
       "2. B: 2 leg, 4 slat; 20 screws",
     ]);
+  });
+
+  test("a joint of which one part is placed and one is not belongs there too", () => {
+    const plan = run(
+      `${STAND}part peg 6 of 2x2, length 5"\nfasten rail face into peg end, 1 #8 x 2" at each end\nstep A\n  uses leg and rail and slat\nstep Pegs\n  uses peg\n`,
+    );
+    expect(shownSteps(plan)[1]).toBe("2. Pegs: peg; 4 screws");
   });
 
   test("nothing is told as never used while a step cannot be read", () => {

@@ -31,6 +31,8 @@ export const PLACED: Readonly<Record<string, Templates>> = {
   },
   "no-room": {
     row: "{count} « {subject} » côte à côte prennent {length}, mais il n’y a que {span} : {over} de trop.",
+    neither:
+      "{count} « {subject} » côte à côte prennent {length}, {over} de plus que la place ; {fewer} laissent des vides de {gap}, plus larges que les {most} que la ligne permet.",
     "no span": "{count} « {subject} » côte à côte prennent {length}, mais il n’y a rien entre les deux.",
     diagonal:
       "« {subject} » ne va pas là d’un coin à l’autre : sa largeur est de {width}, dans un rectangle de {across} sur {up}.",

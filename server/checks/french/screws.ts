@@ -29,6 +29,7 @@ export const SCREWS: Readonly<Record<string, Templates>> = {
       "{Screw} traverse {before} et ne mord que de {bite} dans {into} : moins de la moitié de ses {length}.",
     "under-least":
       "{Screw} traverse {before} et ne mord que de {bite} dans {into}, alors qu’il faut au moins {least}.",
+    turned: "Vissez depuis l’autre côté, à travers {into} dans le bout de {first}.",
     "also-unreached": "Depuis {first}, la pointe n’atteint pas {into}.",
     "also-little": "Depuis {first}, la prise n’est que de {bite} dans {into}.",
     shop: "Prenez {name} ({length}) : {hold} doit mordre dans {into}.",

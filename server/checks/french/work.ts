@@ -70,6 +70,10 @@ export const WORK: Readonly<Record<string, Templates>> = {
     far: "{ring} ne ferme pas : ses {n} angles tournent de {turns} en tout, soit {misfit} de plus que 360° ; à l’angle de {a} et {b}, il y a donc un écart de {heel} dehors et de {toe} dedans, ou de {spread} à chaque angle si tous se le partagent.",
     square:
       "{ring} ne ferme pas : aucun de ses abouts n’est coupé en biais, et ses {n} angles doivent tourner de 360° en tout.",
+    mitered:
+      "{ring} ne ferme pas : il est posé sur chant, où ce sont des biseaux qui tournent les angles, et ses abouts sont coupés d’onglet, comme pour un cadre à plat.",
+    beveled:
+      "{ring} ne ferme pas : il est posé à plat, où ce sont des onglets qui tournent les angles, et ses abouts sont biseautés, comme pour un cadre sur chant.",
     sides:
       "{ring} ne ferme pas : ses angles tournent de 360°, mais {b} commence à {opening} de là où finit {a}.",
     faces:
@@ -81,6 +85,8 @@ export const WORK: Readonly<Record<string, Templates>> = {
     "end-cut": "{part} est coupé à {angle}.",
     long: "{part} a {length} de long.",
     across: "{part} a {across} {way}.",
+    bevel: "Coupez plutôt ses abouts en biseau à {angle}.",
+    miter: "Coupez plutôt ses abouts d’onglet à {angle}.",
     alike: "Coupez tous les abouts à {angle} : 180° divisés par {n} côtés.",
     "alike-told":
       "Pour {n} côtés tous pareils, coupez chaque about à {angle} ; ici, les longueurs ne vont pas non plus ensemble.",

@@ -15,7 +15,7 @@ import { type LengthWords, straightMeasures, turnedMeasures } from "./overall";
 import { fitsPage, MARGIN, NOTHING, PAGE_WIDTH, pageOf } from "./page";
 import { type Fit, ONE_LINE, paths } from "./paper";
 import type { DrawnPiece } from "./pieces";
-import { type Stroke, sidesOf } from "./plane";
+import { around, type Stroke, sidesOf } from "./plane";
 import { nextScale, type System, standardScale, unbroken } from "./scale";
 import { type DrawnScrew, screwItems } from "./screws";
 import { sightOf } from "./spots";
@@ -124,13 +124,16 @@ function* shownOf(layout: Layout, picture: Picture, fit: Fit, box: Box) {
   const { pieces, gutters, measures } = layout;
   const lines = paths(picture, fit);
   yield;
-  const object = [...lines, ...layout.extra(fit)];
+  const extra = layout.extra(fit);
+  const object = [...lines, ...extra];
+  // A way along which a piece was moved may lead out past all pieces.
+  const taken = around([box, ...extra.map(boxOf)]);
   yield;
   const { marked, unseen } = marksOf(pieces, yield* sightOf(picture.faces, fit, box));
   yield;
   const drawn = (used: ReadonlySet<Gutter>): readonly Item[] => measures(box, fit, used).flatMap(drawMeasure);
   const balloons = placeBalloons(marked, box, gutters, strokesOf(drawn(new Set(gutters))));
-  return { shown: { object, box, about: [...drawn(balloons.used), ...balloons.items] }, unseen };
+  return { shown: { object, box: taken, about: [...drawn(balloons.used), ...balloons.items] }, unseen };
 }
 
 /** Lines as they are, and the boxes of texts. */

@@ -8,7 +8,7 @@ export interface Marked {
   readonly ends: readonly Spot[];
 }
 
-/** The marks seen with the best spots of their largest pieces, and the marks not seen, both in order of the pieces. */
+/** The marks seen with the best spots of their largest pieces, in order of the pieces, and the marks not seen, in order of the alphabet. */
 export function marksOf(
   pieces: readonly DrawnPiece[],
   sight: Sight,
@@ -22,7 +22,10 @@ export function marksOf(
   const marks = [...byMark].map(([mark, ids]) => ({ mark, ends: endsOf(ids, sight) }));
   return {
     marked: marks.filter(({ ends }) => ends.length > 0),
-    unseen: marks.filter(({ ends }) => ends.length === 0).map(({ mark }) => mark),
+    unseen: marks
+      .filter(({ ends }) => ends.length === 0)
+      .map(({ mark }) => mark)
+      .sort((a, b) => a.length - b.length || (a < b ? -1 : 1)),
   };
 }
 

@@ -71,6 +71,7 @@ export const ENGLISH_WOOD = {
   holes: {
     pilot: (size: string) => `pilot ${size}`,
     clearance: (size: string) => `clearance ${size}`,
+    drain: (size: string) => `drain holes ${size}`,
   },
   offSquare: (angle: string) => `${angle} off square`,
   /** `spacing` is empty where the line gives none. */

@@ -130,6 +130,7 @@ export const FRENCH_WOOD: SheetWords["wood"] = {
   holes: {
     pilot: (size) => `avant-trou ${size}`,
     clearance: (size) => `trou de passage ${size}`,
+    drain: (size) => `trous d’écoulement ${size}`,
   },
   offSquare: (angle) => fr`à ${angle} de l'équerre`,
   setOut: (pattern, spacing) => (spacing === "" ? pattern : `${pattern}, entraxe ${spacing}`),

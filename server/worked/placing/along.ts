@@ -77,7 +77,7 @@ function rowAlong(
       : MISTAKE;
   if (n.state !== "known") return n;
   if (!span?.even) return known({ row: row(size, n.value, gapOf(size, rule)) });
-  const made = rowThatFits(placing, p, pattern, size, n.value, less(span.high, span.low));
+  const made = rowThatFits(placing, p, pattern, size, n.value, less(span.high, span.low), rule);
   return map(made, (row) => ({ row, fix: { edge: "low", at: span.low, clause: span.clause } }));
 }
 

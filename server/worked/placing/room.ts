@@ -5,7 +5,7 @@ import { exactly, fraction, LENGTH, type Quantity } from "../../units";
 import type { Axis } from "./axes";
 import type { Pattern } from "./clauses";
 import { betweenClause, patternAxis } from "./open";
-import { asManyAsFit, type Row, spreadOver } from "./pattern";
+import { asManyAsFit, type Row, type Spacing, spreadOver } from "./pattern";
 import type { Placement, Placing } from "./placing";
 import { compared, less, NOTHING, scaled } from "./stretch";
 
@@ -20,6 +20,7 @@ export function rowThatFits(
   size: Quantity,
   n: number,
   span: Quantity,
+  rule: Spacing | undefined,
 ): Value<Row> {
   const length = scaled(size, n);
   if (compared(length, span) <= 0) return known(spreadOver(size, n, span, pattern.endGaps));
@@ -35,8 +36,21 @@ export function rowThatFits(
     kind: "no-room",
     at: at(spread ?? clause),
     subject: p.subject.name,
-    why: { is: "row", count: n, length, span, fits },
+    why: { is: "row", count: n, length, span, fits, fewer: fewerThan(n, rule, size, span, pattern) },
   });
+}
+
+/** With one piece fewer the gaps are wider than the line lets them be: neither number fits. */
+function fewerThan(
+  n: number,
+  rule: Spacing | undefined,
+  size: Quantity,
+  span: Quantity,
+  { count, endGaps }: Pattern,
+): { n: number; gap: Quantity; most: Quantity } | undefined {
+  if (count || rule?.rule !== "at most apart" || n < 3) return undefined;
+  const { gap } = spreadOver(size, n - 1, span, endGaps);
+  return gap && { n: n - 1, gap, most: rule.value };
 }
 
 /** Tells a row that stands between two things and is too short to touch both; a row of as many as fit may leave room. */
