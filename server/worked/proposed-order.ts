@@ -22,10 +22,10 @@ export function groupsOf({ kinds, kindOf }: Kinds, joints: readonly Joint[]): Gr
   };
   const { apart, main, loose } = clusters(kinds);
   for (const cluster of apart) push(cluster, "apart");
-  const left = (): number[] => main.filter((k) => !done.has(k));
   const fits = main.filter((k) => kinds[k]!.toFit);
-  while (left().length > fits.length) {
-    const open = left().filter((k) => !kinds[k]!.toFit);
+  const links = linksOf(kindOf, kinds.length, joints);
+  let open = main.filter((k) => !kinds[k]!.toFit);
+  for (; open.length > 0; open = open.filter((k) => !done.has(k))) {
     const next = frames(open, kinds, done);
     const own = next.filter((k) => isBuilt(kinds[k]!));
     if (next.length > own.length)
@@ -34,11 +34,28 @@ export function groupsOf({ kinds, kindOf }: Kinds, joints: readonly Joint[]): Gr
         "joined",
       );
     else if (own[0] !== undefined) push([own[0]], "hung");
-    else if (!seed(open, kinds, kindOf, joints, done, push)) push(laid(open, kinds, done), "laid");
+    else if (!seed(open, kinds, links, done, push)) push(laid(open, kinds, done), "laid");
   }
   push(fits, "fit");
   for (const k of byHeight(loose, kinds)) push([k], "loose");
   return groups;
+}
+
+/** For each kind what crossings join a piece of it to, in whatever kind: pairs of pieces, and the kind of the second. */
+type Links = readonly (readonly { readonly first: number; readonly into: number; readonly kind: number }[])[];
+
+function linksOf(kindOf: readonly number[], count: number, joints: readonly Joint[]): Links {
+  const links: { first: number; into: number; kind: number }[][] = Array.from({ length: count }, () => []);
+  for (const { placed } of joints)
+    for (const { first, into } of placed?.crossings ?? [])
+      links[kindOf[first]!]!.push({ first, into, kind: kindOf[into]! });
+  return links;
+}
+
+/** Whether any of them is so; sets are asked often, and not spread for it. */
+function some(set: ReadonlySet<number>, so: (k: number) => boolean): boolean {
+  for (const k of set) if (so(k)) return true;
+  return false;
 }
 
 const byHeight = (list: readonly number[], kinds: readonly Kind[]): number[] =>
@@ -100,7 +117,7 @@ function frames(open: readonly number[], kinds: readonly Kind[], done: ReadonlyS
   if (done.size === 0) return [];
   return open.flatMap((k) => {
     const kind = kinds[k]!;
-    if (isLaid(kind) || ![...kind.joined].some((j) => done.has(j))) return [];
+    if (isLaid(kind) || !some(kind.joined, (j) => done.has(j))) return [];
     return withNeeds(k, kinds, done) ?? [];
   });
 }
@@ -108,7 +125,7 @@ function frames(open: readonly number[], kinds: readonly Kind[], done: ReadonlyS
 /** The lowest of what lies on what is there, with all at its height. */
 function laid(open: readonly number[], kinds: readonly Kind[], done: ReadonlySet<number>): number[] {
   const lying = open.filter((k) => isLaid(kinds[k]!));
-  const ready = lying.filter((k) => [...kinds[k]!.on].every((o) => done.has(o)));
+  const ready = lying.filter((k) => !some(kinds[k]!.on, (o) => !done.has(o)));
   const [first] = byHeight([ready, lying, open].find((list) => list.length > 0) ?? [], kinds);
   if (first === undefined) return [];
   const level = ready.filter((k) => Math.abs(kinds[k]!.low - kinds[first]!.low) < LEVEL);
@@ -123,8 +140,7 @@ const LEVEL = 20;
 function seed(
   open: readonly number[],
   kinds: readonly Kind[],
-  kindOf: readonly number[],
-  joints: readonly Joint[],
+  links: Links,
   done: ReadonlySet<number>,
   push: (list: readonly number[], is: Group["is"]) => void,
 ): boolean {
@@ -132,14 +148,17 @@ function seed(
   const posts = standing.filter((k) => kinds[k]!.upright);
   const foot = posts.length > 0 ? posts : standing;
   if (foot[0] === undefined) return false;
-  const frame = open.filter((k) => foot.includes(k) || !isLaid(kinds[k]!));
-  const own = firstOf(
-    foot.map((k) => connected(k, frame, kinds)),
-    kinds,
-  );
+  const feet = new Set(foot);
+  const frame = new Set(open.filter((k) => feet.has(k) || !isLaid(kinds[k]!)));
+  const own = some(frame, (k) => kinds[k]!.before.size > 0)
+    ? firstOf(
+        foot.map((k) => connected(k, frame, kinds)),
+        kinds,
+      )
+    : connected(foot[0], frame, kinds);
   const base = foot.filter((k) => own.has(k));
-  const around = frame
-    .filter((k) => own.has(k) && !base.includes(k) && [...kinds[k]!.joined].some((j) => base.includes(j)))
+  const around = [...own]
+    .filter((k) => !base.includes(k) && some(kinds[k]!.joined, (j) => base.includes(j)))
     .flatMap((k) => {
       const list = withNeeds(k, kinds, done);
       return list ? [{ k, list }] : [];
@@ -147,7 +166,7 @@ function seed(
     .sort((a, b) => kinds[a.k]!.long - kinds[b.k]!.long || a.k - b.k);
   for (const { list } of around) {
     const group = [...base, ...list];
-    if (setsOf(group, kinds, kindOf, joints, base) < 2) continue;
+    if (setsOf(group, kinds, links, base) < 2) continue;
     push(group, "ends");
     return true;
   }
@@ -164,17 +183,16 @@ function seed(
 function firstOf(sets: readonly ReadonlySet<number>[], kinds: readonly Kind[]): ReadonlySet<number> {
   const blocks = (set: ReadonlySet<number>): boolean =>
     sets.some(
-      (other) => other !== set && [...other].some((k) => !set.has(k) && meets(kinds[k]!.before, set)),
+      (other) =>
+        other !== set && some(other, (k) => !set.has(k) && some(kinds[k]!.before, (b) => set.has(b))),
     );
   return sets.find((set) => !blocks(set)) ?? sets[0]!;
 }
 
-const meets = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean => [...a].some((k) => b.has(k));
-
 /** What of some kinds hangs together by joints with one of them. */
-function connected(from: number, within: readonly number[], kinds: readonly Kind[]): ReadonlySet<number> {
+function connected(from: number, within: ReadonlySet<number>, kinds: readonly Kind[]): ReadonlySet<number> {
   const found = new Set([from]);
-  for (const k of found) for (const j of kinds[k]!.joined) if (within.includes(j)) found.add(j);
+  for (const k of found) for (const j of kinds[k]!.joined) if (within.has(j)) found.add(j);
   return found;
 }
 
@@ -182,8 +200,7 @@ function connected(from: number, within: readonly number[], kinds: readonly Kind
 function setsOf(
   group: readonly number[],
   kinds: readonly Kind[],
-  kindOf: readonly number[],
-  joints: readonly Joint[],
+  links: Links,
   base: readonly number[],
 ): number {
   const own = new Set(group);
@@ -195,9 +212,8 @@ function setsOf(
     root.set(i, at);
     return at;
   };
-  for (const { placed } of joints)
-    for (const { first, into } of placed?.crossings ?? [])
-      if (own.has(kindOf[first]!) && own.has(kindOf[into]!)) root.set(find(first), find(into));
+  for (const k of own)
+    for (const { first, into, kind } of links[k]!) if (own.has(kind)) root.set(find(first), find(into));
   const sets = new Map<number, number>();
   for (const k of base) for (const i of kinds[k]!.pieces) sets.set(find(i), (sets.get(find(i)) ?? 0) + 1);
   return [...sets.values()].every((n) => n >= 2) ? sets.size : 0;

@@ -49,16 +49,22 @@ function driveable(groups: readonly Group[], kinds: readonly Kind[]): readonly G
 /** Groups in which a thing that can neither stand nor be joined to anything yet waits for what it is joined to. */
 function supported(groups: readonly Group[], kinds: readonly Kind[]): Group[] {
   const list = groups.map((g) => [...g.kinds]);
-  for (let n = 0; n < list.length; n++)
+  const groupOf = new Map(list.flatMap((own, n) => own.map((k) => [k, n] as const)));
+  const last = list.length;
+  for (let n = 0; n < last; n++)
     for (const k of [...list[n]!]) {
       const { onFloor, inner, joined, on } = kinds[k]!;
-      const there = new Set(list.slice(0, n + 1).flat());
-      there.delete(k);
-      if (onFloor || inner || joined.size === 0 || [...joined, ...on].some((j) => there.has(j))) continue;
-      const later = list.findIndex((g, m) => m > n && g.some((j) => joined.has(j)));
-      if (later < 0) continue;
+      if (onFloor || inner || joined.size === 0) continue;
+      const first = (others: ReadonlySet<number>): number => {
+        let least = last;
+        for (const j of others) least = Math.min(least, groupOf.get(j) ?? last);
+        return least;
+      };
+      const later = first(joined);
+      if (later <= n || later === last || first(on) <= n) continue;
       list[n]!.splice(list[n]!.indexOf(k), 1);
       list[later]!.push(k);
+      groupOf.set(k, later);
     }
   return list.flatMap((own, n) =>
     own.length > 0 ? [{ is: groups[n]!.is, kinds: own.sort((a, b) => a - b) }] : [],

@@ -98,26 +98,54 @@ export function narrowGaps({ steps: work, space }: Worked): Narrow[] {
     for (const piece of coated[n]!)
       for (const other of space.grid.near(space.pieces[piece]!.bounds, BRUSH)) {
         if (other === piece || (stepOf[other] ?? n) >= n) continue;
-        const gap = gapOf(space, piece, other);
         const key = pairOf(piece, other, space.pieces.length);
-        if (gap !== undefined && !gaps.has(key)) gaps.set(key, { piece, other, gap });
+        if (gaps.has(key)) continue;
+        const gap = gapOf(space, piece, other, (i) => (stepOf[i] ?? n) < n);
+        if (gap !== undefined) gaps.set(key, { piece, other, gap });
       }
     const all = [...gaps.values()].sort((a, b) => (Math.abs(a.gap - b.gap) < TOUCHING ? 0 : a.gap - b.gap));
     return all[0] ? [{ step, ...all[0], more: all.length - 1 }] : [];
   });
 }
 
-/** The gap between two square blocks that look at each other; undefined where there is none, or a brush gets in. */
-function gapOf({ pieces }: Space, a: number, b: number): number | undefined {
+/**
+ * The gap between two square blocks that look at each other; undefined where there is none, where a brush gets in, or
+ * where what is there fills it.
+ */
+function gapOf(
+  { pieces, grid }: Space,
+  a: number,
+  b: number,
+  isThere: (piece: number) => boolean,
+): number | undefined {
   const [p, q] = [pieces[a]!, pieces[b]!];
   const square = [p, q].every((x) => x.cells.length === 1 && x.cells[0]!.aligned);
   if (!square) return undefined;
-  const over = ([0, 1, 2] as const).map((k) => overlap(p.bounds, q.bounds, k));
+  const over = AXES.map((k) => overlap(p.bounds, q.bounds, k));
   const axis = over.findIndex((o) => o < 0);
-  const gap = axis < 0 ? 0 : -over[axis]!;
-  const [u, v] = over.filter((_, k) => k !== axis) as [number, number];
-  const fits = gap > HAIRLINE && gap < BRUSH - HAIRLINE && u > 0 && v > 0 && u * v > SMALL;
-  return fits ? gap : undefined;
+  if (axis < 0 || over.some((o, k) => k !== axis && o <= 0)) return undefined;
+  const gap = -over[axis]!;
+  if (gap <= HAIRLINE || gap >= BRUSH - HAIRLINE) return undefined;
+  const empty = blockBetween(p.bounds, q.bounds);
+  const faceOf = (sizes: readonly number[]) =>
+    AXES.reduce<number>((area, k) => (k === axis ? area : area * Math.max(0, sizes[k]!)), 1);
+  const filled = grid
+    .near(empty, 0)
+    .filter((i) => i !== a && i !== b && isThere(i))
+    .map((i) => AXES.map((k) => overlap(pieces[i]!.bounds, empty, k)))
+    .filter((sizes) => sizes[axis]! > gap / 2);
+  const open = filled.reduce((area, sizes) => area - faceOf(sizes), faceOf(over));
+  return open > SMALL ? gap : undefined;
+}
+
+const AXES = [0, 1, 2] as const;
+
+/** What is between two blocks: from one to the other along a direction in which they are apart, what both have along others. */
+function blockBetween(p: Bounds, q: Bounds): Bounds {
+  const inner = AXES.map((k) => [Math.max(p.least[k], q.least[k]), Math.min(p.most[k], q.most[k])] as const);
+  const least = inner.map(([from, to]) => Math.min(from, to)) as [number, number, number];
+  const most = inner.map(([from, to]) => Math.max(from, to)) as [number, number, number];
+  return { least, most };
 }
 
 const overlap = (a: Bounds, b: Bounds, k: 0 | 1 | 2): number =>
@@ -187,8 +215,9 @@ interface Handled {
 }
 
 /** What hands or tools are on in a step. */
-function handledIn({ fresh, again, parts, joints, glues, coats, lift }: WorkStep): Handled {
-  const pieces = new Set([...fresh, ...again, ...coats.flatMap((c) => c.pieces), ...(lift?.pieces ?? [])]);
+function handledIn({ fresh, again, parts, joints, glues, coats, lines, lift }: WorkStep): Handled {
+  const named = [...coats, ...lines].flatMap((thing) => thing.pieces);
+  const pieces = new Set([...fresh, ...again, ...named, ...(lift?.pieces ?? [])]);
   for (const { crossings } of [...joints, ...glues])
     for (const { first, through, into } of crossings)
       for (const i of [first, ...through, into]) pieces.add(i);

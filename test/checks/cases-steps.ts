@@ -98,6 +98,15 @@ fasten side into end edge, 3 #8 x 2" along it
 fasten cleat face into end face, 2 #8 x 2" at each crossing
 ${steps}`;
 
+/** Two boards that hang on each side of four legs, one above the other. */
+const HUNG = `part leg of 2x4, length 20"
+part side of 1x6, length 30"
+place leg upright, wide face front, on floor, at each corner of 30" x 12"
+place side across, on edge, in front of legs, flush with left of legs, flush with top of legs, 2 high, tight
+place side across, on edge, behind legs, flush with left of legs, flush with top of legs, 2 high, tight
+fasten side into leg, 2 #8 x 1-5/8" at each crossing
+`;
+
 const STEPS = {
   frame: "step Build the frame\n  uses leg and rail\n",
   slats: "step Screw the slats on\n  uses slat\n",
@@ -123,7 +132,9 @@ export const STEPS_CASES: Readonly<Record<string, readonly Case[]>> = {
   ],
   "never-assembled": [
     `${STAND}step Build the frame\n  uses leg and front rail\n${STEPS.slats}`,
+    `${STAND}step Build the frame\n  uses leg and rail\nstep Begin with the slats on the left\n  uses left slats\n`,
     `${STAND}${STEPS.frame}`,
+    `${CAPPED}step Stand the legs up\n  uses leg\n`,
     `${STAND}part peg 4 of 2x2, length 3"\nplace peg upright, wide face front, on slats, flush with left of slats, flush with front of slats\n${STEPS.frame}${STEPS.slats}`,
     `${STAND}step Screw it together\nstep Carry it out\n`,
     `${STAND}`,
@@ -134,11 +145,17 @@ export const STEPS_CASES: Readonly<Record<string, readonly Case[]>> = {
     `${STAND}step Begin\n  uses leg and slat\nstep Go on\n  uses rail\n`,
     `${STAND}finish oil, dries 12 h\ncoat slat with oil\nstep Begin\n  uses slat\n  coats slat\n  wait 12 h\n${STEPS.frame}`,
     bed("step Line the bed\n  lines bed\nstep Build it\n  uses side and end and plank\n"),
+    bed("step Build and line it\n  uses side and end\n  lines bed\nstep Lay the bottom\n  uses plank\n"),
+    `${HUNG}step Screw the sides on\n  uses side\nstep Stand the legs up\n  uses leg\n`,
     `${CAPPED}step Stand the legs up and put the cap on\n  uses leg and cap\nstep Straighten the sides\n  uses cap-side\n`,
   ],
   "wait-missing": [
     `${STAND}${OIL}step Oil the frame\n  coats leg and rail\n${STEPS.frame}${STEPS.slats}`,
     `${STAND}${OIL.replace("with oil", "with oil, 2 coats")}step Oil the frame twice\n  coats leg and rail\n  takes 1 h, then wait 12 h\nstep Sweep up\n  takes 30 min\n${STEPS.frame}${STEPS.slats}`,
+    `${STAND}${OIL.replace("with oil", "with oil, 2 coats")}step Oil the front\n  coats front legs\n  wait 24 h\nstep Oil the back\n  coats back legs\n  wait 12 h\n${STEPS.frame}${STEPS.slats}`,
+    bed(
+      "finish oil, dries 12 h\ncoat side and end with oil\nstep Build it\n  uses side and end and plank\nstep Oil it\n  coats bed\nstep Line it\n  lines bed\n",
+    ),
     `${STAND.replace('fasten rail into leg, 2 #8 x 1-5/8" at each crossing', "glue rail to leg, with wood-glue")}${STEPS.frame}${STEPS.slats}`,
   ],
 };
