@@ -57,11 +57,11 @@ export const SHEET_STYLE = `
 .sheet .part, .sheet .piece { min-width: 26mm; }
 .sheet .wide { min-width: 30mm; }
 .sheet .what { min-width: 48mm; }
-.sheet .length, .sheet .rip, .sheet .per { white-space: nowrap; }
+.sheet .length, .sheet .per { white-space: nowrap; }
 .sheet .along, .sheet .across { min-width: 40mm; }
 
 .sheet .tick { width: 9mm; line-height: 1; }
-.sheet .cuts .tick { width: 31mm; min-width: 31mm; }
+.sheet .cuts .tick { width: 26mm; min-width: 26mm; }
 .sheet .tick-box { display: inline-block; padding: 0.6mm 1.2mm 0.6mm 0; }
 .sheet .tick-box input { appearance: none; box-sizing: border-box; width: 4.4mm; height: 4.4mm; margin: 0;
   border: 0.3mm solid #000; border-radius: 0; background: #fff; vertical-align: middle; }
@@ -154,4 +154,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-n7aYu0uUN30NFYwJLbf6h7ySRUXasOvNMfVtH9TKeC0=";
+export const SHEET_STYLE_HASH = "sha256-v5Jox8ZP1q3iNSBnQEjt+iGXx0USYKZ8PJisMWxJVhQ=";
