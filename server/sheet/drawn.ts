@@ -1,5 +1,7 @@
 /** The placed pieces of a plan as its drawings take them, and the screws whose heads are seen on them. */
+
 import { lookUp } from "../plan";
+import { DisjointSets } from "../solid/disjoint-sets";
 import type { Piece, Worked } from "../worked";
 import type { Identities } from "./identity";
 import type { DrawnPiece, DrawnScrew } from "./piece-drawing";
@@ -54,25 +56,17 @@ export function assemblyUnits({ pieces, scope }: Worked): ReadonlyMap<string, st
  * together without holding them to the rest.
  */
 export function unitsOf({ pieces, space, joints }: Worked): ReadonlyMap<string, string> {
-  const group = space.pieces.map((_, i) => i);
-  const top = (i: number): number => {
-    let at = i;
-    while (group[at] !== at) {
-      group[at] = group[group[at]!]!;
-      at = group[at]!;
-    }
-    return at;
-  };
+  const held = new DisjointSets<number>();
   for (const { placed } of joints)
     for (const { first, through, into } of placed?.crossings ?? [])
-      for (const other of [...through, into]) group[top(other)] = top(first);
+      for (const other of [...through, into]) held.join(other, first);
   const sizes = new Map<number, number>();
-  for (const i of group.keys()) sizes.set(top(i), (sizes.get(top(i)) ?? 0) + 1);
+  for (const i of space.pieces.keys()) sizes.set(held.topOf(i), (sizes.get(held.topOf(i)) ?? 0) + 1);
   const largest = [...sizes].reduce((a, b) => (b[1] > a[1] ? b : a), [-1, 0])[0];
   const units = new Map<string, string>();
   pieces.all.forEach(({ id, owners }, i) => {
     const own = owners[0]?.id;
-    if (top(i) !== largest) units.set(id, `${top(i)}`);
+    if (held.topOf(i) !== largest) units.set(id, `${held.topOf(i)}`);
     else if (own !== undefined) units.set(id, own);
   });
   return units;

@@ -1,5 +1,7 @@
 /** What an order of work is made of: things that a step can name, with how they hang together. Read off the solids and the joints. */
+
 import { HAIRLINE } from "../solid/contact";
+import { DisjointSets } from "../solid/disjoint-sets";
 import type { Joint } from "./joints";
 import type { Part } from "./parts";
 import { DRIVER } from "./screw-way";
@@ -112,24 +114,17 @@ function lying(space: Space, keyOf: readonly number[], kinds: readonly Kind[]): 
 /** Groups of names by which the pieces are used, each group apart from all others: the outermost assembly or ring, else the part. */
 function keysOf({ pieces }: Space): { keys: string[][]; keyOf: number[] } {
   const keyName = pieces.map((p) => p.owners[0]?.name ?? p.part);
-  const root = new Map<string, string>(keyName.map((n) => [n, n]));
-  const find = (n: string): string => {
-    let at = n;
-    while (root.get(at) !== at) at = root.get(at)!;
-    return at;
-  };
+  const outermost = new Set(keyName);
+  const together = new DisjointSets<string>();
   // A name that also means pieces inside another is used in one step with it.
   pieces.forEach((p, i) => {
     for (const name of [p.part, ...p.owners.map((o) => o.name)])
-      if (root.has(name)) {
-        const [a, b] = [find(name), find(keyName[i]!)];
-        if (a !== b) root.set(b, a);
-      }
+      if (outermost.has(name)) together.join(keyName[i]!, name);
   });
   const places = new Map<string, number>();
   const keys: string[][] = [];
   const keyOf = keyName.map((name) => {
-    const key = find(name);
+    const key = together.topOf(name);
     const place = places.get(key) ?? places.set(key, keys.push([]) - 1).get(key)!;
     if (!keys[place]!.includes(name)) keys[place]!.push(name);
     return place;

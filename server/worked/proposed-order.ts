@@ -2,6 +2,7 @@
  * A sensible order in which things go together: what is built apart first, then frames from what stands on the floor,
  * the short sides before the long ones, then what lies on them from below upwards, and last what is cut to fit.
  */
+import { DisjointSets } from "../solid/disjoint-sets";
 import type { Joint } from "./joints";
 import type { Kind, Kinds } from "./proposed-kinds";
 
@@ -204,17 +205,11 @@ function setsOf(
   base: readonly number[],
 ): number {
   const own = new Set(group);
-  const root = new Map<number, number>();
-  for (const k of group) for (const i of kinds[k]!.pieces) root.set(i, i);
-  const find = (i: number): number => {
-    let at = i;
-    while (root.get(at) !== at) at = root.get(at)!;
-    root.set(i, at);
-    return at;
-  };
+  const held = new DisjointSets<number>();
   for (const k of own)
-    for (const { first, into, kind } of links[k]!) if (own.has(kind)) root.set(find(first), find(into));
+    for (const { first, into, kind } of links[k]!) if (own.has(kind)) held.join(first, into);
   const sets = new Map<number, number>();
-  for (const k of base) for (const i of kinds[k]!.pieces) sets.set(find(i), (sets.get(find(i)) ?? 0) + 1);
+  for (const k of base)
+    for (const i of kinds[k]!.pieces) sets.set(held.topOf(i), (sets.get(held.topOf(i)) ?? 0) + 1);
   return [...sets.values()].every((n) => n >= 2) ? sets.size : 0;
 }

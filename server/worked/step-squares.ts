@@ -1,4 +1,5 @@
 /** In which step corners are measured: once what is measured is held together, and not while its frames lie apart. */
+import { DisjointSets } from "../solid/disjoint-sets";
 import type { SquareCheck } from "./square";
 import type { DrivenIn } from "./step-joints";
 
@@ -19,20 +20,12 @@ export function squaresByStep(
 
 /** The first step after which joints hold all of these together; undefined where none does. */
 function joinedIn(pieces: readonly number[], driven: readonly (readonly DrivenIn[])[]): number | undefined {
-  const held = new Map<number, number>();
-  const top = (i: number): number => {
-    let at = i;
-    for (let up = held.get(at); up !== undefined; up = held.get(at)) at = up;
-    return at;
-  };
+  const held = new DisjointSets<number>();
   const n = driven.findIndex((own) => {
     for (const { crossings } of own)
       for (const { first, through, into } of crossings)
-        for (const other of [...through, into]) {
-          const [a, b] = [top(first), top(other)];
-          if (a !== b) held.set(a, b);
-        }
-    return pieces.every((i) => top(i) === top(pieces[0]!));
+        for (const other of [...through, into]) held.join(first, other);
+    return pieces.every((i) => held.topOf(i) === held.topOf(pieces[0]!));
   });
   return n < 0 ? undefined : n;
 }

@@ -1,7 +1,6 @@
 /** Steps that cannot be read, gaps that wood fills, and pieces of a plan that is brought in. */
 import { describe, expect, test } from "vitest";
-import { run } from "../checks/plans";
-import { STAND } from "./plans";
+import { run, STAND } from "../checks/plans";
 
 describe("what cannot be read", () => {
   const beam =

@@ -1,4 +1,5 @@
 /** The ways from face to face along which pieces were moved, as thin dash-dot lines. */
+import { DisjointSets } from "../../solid/disjoint-sets";
 import type { Vec3 } from "../../solid/vector";
 import type { View } from "../../solid/view";
 import { type Flat, flatten, laid } from "../../solid/view-flat";
@@ -25,18 +26,8 @@ export function trailsOf(pairs: readonly Touch[], moves: readonly Vec3[]): reado
       (a, b) =>
         a.trail.length - b.trail.length || a.long - b.long || a.first - b.first || a.second - b.second,
     );
-  const group = moves.map((_, i) => i);
-  const top = (i: number): number => {
-    let at = i;
-    while (group[at] !== at) at = group[at]!;
-    return at;
-  };
-  return ways.flatMap(({ first, second, trail }) => {
-    const [a, b] = [top(first), top(second)];
-    if (a === b) return [];
-    group[a] = b;
-    return [trail];
-  });
+  const joined = new DisjointSets<number>();
+  return ways.flatMap(({ first, second, trail }) => (joined.join(first, second) ? [trail] : []));
 }
 
 /** First off the face, then along the other axes. */
