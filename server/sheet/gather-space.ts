@@ -7,7 +7,7 @@ import type { Place, SheetData, SheetJoint, SheetMarks, SheetPiece, SheetSquare 
 import { holesOf, screwWords } from "./gather-work";
 import type { Identities } from "./identity";
 import { lineOf } from "./lines";
-import { marked, ofMm } from "./marks";
+import { marked, ofMm, withoutNoise } from "./marks";
 import type { SheetWords } from "./words";
 
 export function overallOf({ space, settings }: Worked): SheetData["overall"] {
@@ -31,8 +31,8 @@ export function pieceRows(
     assemblies: piece.owners
       .map(({ name }) => name)
       .filter((name) => worked.scope.declared.get(name)?.kind === "assembly"),
-    from: piece.bounds.least,
-    to: piece.bounds.most,
+    from: piece.bounds.least.map(withoutNoise) as [number, number, number],
+    to: piece.bounds.most.map(withoutNoise) as [number, number, number],
     place: place(lineOf(worked, piece)),
   }));
 }

@@ -143,7 +143,7 @@ function factsOf(
     [facts.writtenBy, settings.writtenBy],
     [facts.licence, settings.licence],
     [facts.language, plan.languageVersion(settings.language)],
-    [facts.weight, weight ? plan.dryWood(weight.text) : ""],
+    [facts.weight, weight ? (settings.make > 1 ? plan.dryWoodEach : plan.dryWood)(weight.text) : ""],
     [facts.make, settings.make > 1 ? plan.makes(settings.make) : ""],
     [facts.stands, stands.filter(Boolean).join(", ")],
     [facts.space, sides(settings.space)],

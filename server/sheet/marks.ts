@@ -23,8 +23,11 @@ export function marked(q: Quantity, display: Display): Marked {
   return { mm: q.approx, text: lengthText(q, display), other: lengthText(q, other) };
 }
 
+/** To a millionth of a mm: what a double has beyond that is noise of its arithmetic. */
+export const withoutNoise = (mm: number): number => Math.round(mm * 1e6) / 1e6;
+
 export const ofTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
-export const ofMm = (mm: number): Quantity => roughly(LENGTH, mm);
+export const ofMm = (mm: number): Quantity => roughly(LENGTH, withoutNoise(mm));
 
 /** Weights, volumes and pressures in both systems: `903 lb (410 kg)`. */
 export function both(q: Quantity, display: Display): string {

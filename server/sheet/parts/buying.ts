@@ -64,7 +64,8 @@ function columnsOf(words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
 /** The sums that are known. */
 function sums({ subtotal, tax, total, budget }: Shopping, words: SheetWords) {
   const all = [
-    { label: words.beforeTax, value: subtotal },
+    // Without a tax it is the total.
+    { label: words.beforeTax, value: tax === null ? null : subtotal },
     { label: words.tax, value: tax },
     { label: words.total, value: total },
     { label: words.budget, value: budget },

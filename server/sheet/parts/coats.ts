@@ -5,20 +5,20 @@ import type { SheetWords } from "../words";
 import { list, section, terms } from "./blocks";
 import { lineIn } from "./problems";
 
-export function finishSection({ finishes, file }: SheetData, words: SheetWords): Section[] {
+export function finishSection({ finishes, file, make }: SheetData, words: SheetWords): Section[] {
   return section(
     "finish",
     words.headings.finish,
-    finishes.map((finish) => finishGroup(finish, file, words)),
+    finishes.map((finish) => finishGroup(finish, file, make, words)),
   );
 }
 
-function finishGroup(finish: SheetFinish, file: string, words: SheetWords): Group {
+function finishGroup(finish: SheetFinish, file: string, make: number, words: SheetWords): Group {
   const { labels } = words;
   const { what, parts, area, coats, amount, dries, place } = finish;
   const told: (readonly [string, string])[] = [
     [labels.parts, parts.join(", ")],
-    [labels.area, area?.text ?? words.notKnown],
+    [make > 1 ? labels.areaEach : labels.area, area?.text ?? words.notKnown],
     [labels.coatCount, String(coats)],
     [labels.amount, amount?.text ?? words.notKnown],
     [labels.dries, dries],

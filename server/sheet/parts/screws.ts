@@ -1,6 +1,6 @@
 /** The fasteners, where each is driven, and what is measured corner to corner before it is. */
 import type { FastenerRow, SheetData, SheetJoint, SheetSetOut } from "../data";
-import type { Row, Section, Table, TableGroup } from "../document";
+import type { Paragraph, Row, Section, Table, TableGroup } from "../document";
 import type { SheetWords } from "../words";
 import { type ColumnOf, list, paragraph, rows, section, some, table } from "./blocks";
 import { lineIn } from "./problems";
@@ -28,9 +28,14 @@ export function setOutSection(data: SheetData, words: SheetWords): Section[] {
   if (groups.length === 0) return [];
   return section("set-out", words.headings.setOut, [
     paragraph("key", words.keys.setOut),
+    ...ofOne(data, words),
     setOutTable(groups, data.file, words),
   ]);
 }
+
+/** Where several are made, that what follows is told of one. */
+export const ofOne = ({ make }: SheetData, words: SheetWords): Paragraph[] =>
+  make > 1 ? [paragraph("key", words.keys.forOne(make))] : [];
 
 /** The marks of these joints. */
 export function setOutTable(

@@ -6,6 +6,7 @@ import type { SheetWords } from "../words";
 import { list, paragraph, section, terms } from "./blocks";
 import { sentence } from "./names";
 import { lineIn } from "./problems";
+import { ofOne } from "./screws";
 
 export function stepSections(
   data: SheetData,
@@ -26,6 +27,7 @@ export function stepSections(
     ]),
     ...section("steps", words.headings.steps, [
       ...(stepsProposed ? [paragraph("key", words.keys.proposed)] : []),
+      ...ofOne(data, words),
       ...(drawn.size > 0 ? [paragraph("key", words.keys.newIsDark)] : []),
       ...steps.map((step) =>
         stepGroup(step, tickOf(step, data), drawn.get(String(step.number)), data.file, words),

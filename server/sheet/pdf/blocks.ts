@@ -146,7 +146,7 @@ function termSlabs(
       },
       { ...body, lines: linesOf(term.words, style, body.width, letters), tag: pen.tag("LBody", item) },
     ];
-    return row(stacks, { top: 0.4 * MM, bottom: 0.4 * MM, after: i === rows.length - 1 ? 2 * MM : 0 });
+    return row(stacks, { top: 0.3 * MM, bottom: 0.3 * MM, after: i === rows.length - 1 ? 2 * MM : 0 });
   });
 }
 

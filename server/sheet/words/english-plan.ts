@@ -47,6 +47,7 @@ export const ENGLISH_PLAN = {
   },
   languageVersion: (version: number) => `version ${version} of the plan language`,
   dryWood: (weight: string) => `${weight} of dry wood`,
+  dryWoodEach: (weight: string) => `${weight} of dry wood, each`,
   makes: (n: number) => `${n} of the whole thing`,
   settings: { outdoors: "outdoors", indoors: "indoors" },
   nearChildren: "near children",

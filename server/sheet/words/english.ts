@@ -92,6 +92,7 @@ export const ENGLISH = {
     lengthsToFind:
       "Each length follows from others. Work it out from the drawing and the rule beside it, and write it down; the answers are at the end.",
     proposed: "The plan gives no order. This one follows from its joints; your own may be better.",
+    forOne: (make: number) => `For one of the ${make} that the plan makes.`,
     newIsDark: "In the small drawings, what is new is dark.",
   },
 
@@ -162,6 +163,7 @@ export const ENGLISH = {
     time: "Hands and time",
     parts: "On",
     area: "One coat",
+    areaEach: "One coat of one",
     coatCount: "Coats",
     amount: "In all",
     dries: "Dries",

@@ -55,6 +55,7 @@ export const FRENCH_PLAN: SheetWords["plan"] = {
   },
   languageVersion: (version) => `version ${version} du langage des plans`,
   dryWood: (weight) => `${weight} de bois sec`,
+  dryWoodEach: (weight) => `${weight} de bois sec, chacun`,
   makes: (n) => fr`${n} fois l'ensemble`,
   settings: { outdoors: fr`à l'extérieur`, indoors: fr`à l'intérieur` },
   nearChildren: "près d’enfants",

@@ -77,6 +77,7 @@ export const FRENCH: SheetWords = {
       fr`Le plan est fait en ${make} exemplaires. Réunir les pièces de chaque lot à mesure qu'elles sont coupées.`,
     lengthsToFind: fr`Chaque longueur découle d'autres cotes. La trouver d'après le dessin et la règle à côté, et l'écrire ; les réponses sont à la fin.`,
     proposed: fr`Le plan ne donne pas d'ordre. Celui-ci découle de ses assemblages ; un autre peut être meilleur.`,
+    forOne: (make) => `Pour un seul des ${make} que le plan demande.`,
     newIsDark: fr`Sur les petits dessins, ce qui est nouveau est foncé.`,
   },
 
@@ -145,6 +146,7 @@ export const FRENCH: SheetWords = {
     time: "Personnes et durée",
     parts: "Sur",
     area: "Une couche",
+    areaEach: "Une couche, chacun",
     coatCount: "Couches",
     amount: "En tout",
     dries: "Séchage",
