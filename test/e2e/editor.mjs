@@ -37,15 +37,23 @@ export function editorOf(page, start) {
     return at;
   };
 
+  /** Takes the keys back and asks again where the panel, which has just had them, still counts as what is worked in. */
   const goTo = async (offset) => {
     const lines = text.slice(0, offset).split("\n");
-    await page.keyboard.press("Control+g");
-    await page
-      .locator(on.input)
-      .first()
-      .fill(`:${lines.length}:${lines.at(-1).length + 1}`);
-    await page.keyboard.press("Enter");
-    await page.locator(on.input).first().waitFor({ state: "hidden" });
+    const [line, column] = [lines.length, lines.at(-1).length + 1];
+    for (let tries = 1; ; tries++) {
+      await page.keyboard.press("Control+g");
+      try {
+        await page.locator(on.input).first().fill(`:${line}:${column}`, { timeout: 5000 });
+        await page.keyboard.press("Enter");
+        await page.locator(on.input).first().waitFor({ state: "hidden", timeout: 5000 });
+        return await editor.cursorAt(line, column);
+      } catch (error) {
+        if (tries === 3) throw error;
+        await page.keyboard.press("Escape");
+        await page.keyboard.press("Control+1");
+      }
+    }
   };
 
   const editor = {
