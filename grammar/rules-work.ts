@@ -1,4 +1,5 @@
 /** What follows the opening words in boxes, places, joints and steps, and the grammar as a whole. */
+import { LookaheadWhenAsked } from "./lookahead";
 import { literalOf } from "./rules-base";
 import { HeadRules } from "./rules-heads";
 import * as T from "./tokens";
@@ -300,7 +301,12 @@ export class PlanRules extends HeadRules {
 
   /** The grammar is checked against itself by a test; at start-up that would only cost time. */
   constructor(check = false) {
-    super(T.VOCABULARY, { maxLookahead: 1, nodeLocationTracking: "none", skipValidations: !check });
+    super(T.VOCABULARY, {
+      maxLookahead: 1,
+      lookaheadStrategy: new LookaheadWhenAsked({ maxLookahead: 1 }),
+      nodeLocationTracking: "none",
+      skipValidations: !check,
+    });
     this.performSelfAnalysis();
   }
 }

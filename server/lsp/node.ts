@@ -32,10 +32,18 @@ const onDisk: Surroundings = {
   read: diskReader,
   home: homedir(),
   pageBeside: (code) => {
-    const page = join(__dirname, "pages", `${code}.md`);
-    return existsSync(page) ? pathToFileURL(page).href : undefined;
+    if (!pages.has(code)) pages.set(code, pageOf(code));
+    return pages.get(code);
   },
 };
+
+/** Looked for once: each list of problems asks for all of its own. */
+const pages = new Map<string, string | undefined>();
+
+function pageOf(code: string): string | undefined {
+  const page = join(__dirname, "pages", `${code}.md`);
+  return existsSync(page) ? pathToFileURL(page).href : undefined;
+}
 
 /** As the arguments say (`--stdio`, `--node-ipc` …); else to the program that forked this one, else over stdio. */
 function connect(args: readonly string[]): Connection {

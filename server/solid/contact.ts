@@ -333,9 +333,14 @@ export function clipped(polygon: readonly Vec3[], normal: Vec3, offset: number):
 
 export function polygonArea(polygon: readonly Vec3[], normal: Vec3): number {
   let twice = 0;
+  const [x, y, z] = polygon[0] ?? normal;
   for (let i = 1; i + 1 < polygon.length; i++) {
-    const u = subtract(polygon[i]!, polygon[0]!);
-    twice += dot(normal, cross(u, subtract(polygon[i + 1]!, polygon[0]!)));
+    // Written out: it is asked for every pair of pieces that touch.
+    const [p, q] = [polygon[i]!, polygon[i + 1]!];
+    const [ux, uy, uz] = [p[0] - x, p[1] - y, p[2] - z];
+    const [vx, vy, vz] = [q[0] - x, q[1] - y, q[2] - z];
+    twice +=
+      normal[0] * (uy * vz - uz * vy) + normal[1] * (uz * vx - ux * vz) + normal[2] * (ux * vy - uy * vx);
   }
   return Math.abs(twice) / 2;
 }

@@ -59,14 +59,14 @@ function rising(list: number[]): number[] {
 
 /** The cubes that a box, made larger all round, reaches into; undefined when they are too many. */
 function keysOf({ least, most }: Bounds, more: number): number[] | undefined {
-  const from = least.map((x) => Math.floor((x - more) / CUBE));
-  const to = most.map((x) => Math.floor((x + more) / CUBE));
-  const count = from.reduce((n, f, k) => n * (to[k]! - f + 1), 1);
-  if (!(count <= MOST_CUBES)) return undefined;
+  const first = (k: 0 | 1 | 2): number => Math.floor((least[k] - more) / CUBE);
+  const last = (k: 0 | 1 | 2): number => Math.floor((most[k] + more) / CUBE);
+  const [x0, y0, z0] = [first(0), first(1), first(2)];
+  const [x1, y1, z1] = [last(0), last(1), last(2)];
+  if (!((x1 - x0 + 1) * (y1 - y0 + 1) * (z1 - z0 + 1) <= MOST_CUBES)) return undefined;
   const keys: number[] = [];
-  for (let x = from[0]!; x <= to[0]!; x++)
-    for (let y = from[1]!; y <= to[1]!; y++)
-      for (let z = from[2]!; z <= to[2]!; z++)
-        keys.push((x * 73_856_093) ^ (y * 19_349_663) ^ (z * 83_492_791));
+  for (let x = x0; x <= x1; x++)
+    for (let y = y0; y <= y1; y++)
+      for (let z = z0; z <= z1; z++) keys.push((x * 73_856_093) ^ (y * 19_349_663) ^ (z * 83_492_791));
   return keys;
 }

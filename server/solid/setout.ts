@@ -98,6 +98,11 @@ const anyIn = (normal: Vec3): Vec3 =>
   unit(cross(normal, Math.abs(normal[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0])) ?? [1, 0, 0];
 
 function extent(points: readonly Vec3[], axis: Vec3): [number, number] {
-  const at = points.map((p) => dot(p, axis));
-  return [Math.min(...at), Math.max(...at)];
+  let [least, most] = [Infinity, -Infinity];
+  for (const p of points) {
+    const at = dot(p, axis);
+    if (at < least) least = at;
+    if (at > most) most = at;
+  }
+  return [least, most];
 }

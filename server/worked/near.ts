@@ -22,12 +22,12 @@ const LOOKING = 645;
 /** The gaps between pieces of these two sets that should touch; the nearest of each first piece. */
 export function nearMisses(space: Space, first: readonly number[], into: readonly number[]): NearMiss[] {
   return first.flatMap((i): NearMiss[] => {
-    const touched = new Set(space.meetingsOf[i]!.map((m) => otherOf(space.meetings[m]!, i)));
+    const touches = (j: number): boolean =>
+      space.meetingsOf[i]!.some((m) => otherOf(space.meetings[m]!, i) === j);
     let best: NearMiss | undefined;
     for (const j of into) {
-      if (j === i || touched.has(j)) continue;
       const [p, q] = [space.pieces[i]!, space.pieces[j]!];
-      if (boundsApart(p.bounds, q.bounds) > FAR) continue;
+      if (j === i || boundsApart(p.bounds, q.bounds) > FAR || touches(j)) continue;
       const gap = gapBetween(p, q);
       if (gap && gap.gap <= FAR && (!best || gap.gap < best.gap)) best = { first: i, into: j, ...gap };
     }

@@ -6,8 +6,15 @@ import { stepOfCrossing } from "./step-joints";
 import type { Worked } from "./work";
 
 /** The places of all pieces that a joint joins. */
-export const joinedBy = ({ placed }: Joint): ReadonlySet<number> =>
-  new Set(placed?.crossings.flatMap((c) => [c.first, ...c.through, c.into]) ?? []);
+export function joinedBy({ placed }: Joint): ReadonlySet<number> {
+  const joined = new Set<number>();
+  for (const { first, through, into } of placed?.crossings ?? []) {
+    joined.add(first);
+    for (const i of through) joined.add(i);
+    joined.add(into);
+  }
+  return joined;
+}
 
 /**
  * Whether a piece stands when a screw of a joint is driven. Where the plan's steps drive the one and use the other in
@@ -18,8 +25,8 @@ export function standsAlready(
   worked: Worked,
 ): (joint: Joint) => (screwed: Crossing, other: number) => boolean {
   const { pieces } = worked.space;
-  const { steps, stepOf, proposed } = worked.steps;
-  const told = !proposed && steps.length > 0;
+  // A proposal tells nothing, and takes long to make.
+  const told = worked.steps.proposed || worked.steps.steps.length === 0 ? undefined : worked.steps.stepOf;
   const firsts = firstJoints(worked);
   return (joint) => {
     const own = joinedBy(joint);
@@ -29,8 +36,8 @@ export function standsAlready(
       const screwed = pieces[crossing.first]!;
       if (own.has(other)) return false;
       if (joint.within && copyOf(piece, joint.within) !== copyOf(screwed, joint.within)) return false;
-      const driven = told ? stepOfCrossing(crossing, stepOf) : undefined;
-      const stands = stepOf[other];
+      const driven = told && stepOfCrossing(crossing, told);
+      const stands = told?.[other];
       if (driven !== undefined && stands !== undefined && driven !== stands) return stands < driven;
       const first = firsts.get(keyOf(joint, piece));
       return first !== undefined && first < nth;

@@ -52,9 +52,16 @@ const high = (space: Space, i: number, axis: 0 | 1 | 2): number => space.pieces[
 
 /** Where a piece stands in the two other directions: pieces that agree are in one row. */
 function beside({ bounds }: Piece, axis: 0 | 1 | 2): string {
-  const others = ([0, 1, 2] as const).filter((k) => k !== axis);
-  return others.map((k) => `${tenths(bounds.least[k])},${tenths(bounds.most[k])}`).join(" ");
+  const [u, v] = OTHERS[axis];
+  const { least, most } = bounds;
+  return `${tenths(least[u])},${tenths(most[u])} ${tenths(least[v])},${tenths(most[v])}`;
 }
+
+const OTHERS = [
+  [1, 2],
+  [0, 2],
+  [0, 1],
+] as const;
 
 /** Tenths of a millimetre. Set a little aside, since many fractions of an inch lie just where rounding turns. */
 const tenths = (mm: number): number => Math.round(mm * 10 + 0.3);

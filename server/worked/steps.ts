@@ -87,6 +87,24 @@ export function stepsOf(plan: ForSteps, worker: Worker): StepsWork {
   const said = stepLines(loaded, scope, worker, space, coating);
   if (said.lines.length > 0)
     return stepsFrom(said.lines, plan, coating, { proposed: false, clear: said.clear });
+  // Few ask for a proposal while a plan is being typed.
+  const proposal = once(() => proposedSteps(plan, coating));
+  return {
+    proposed: true,
+    coating,
+    get steps() {
+      return proposal().steps;
+    },
+    get never() {
+      return proposal().never;
+    },
+    get stepOf() {
+      return proposal().stepOf;
+    },
+  };
+}
+
+function proposedSteps(plan: ForSteps, coating: readonly CoatLine[]): StepsWork {
   const lines = proposedLines(plan, coating);
   const how = { proposed: true, clear: true } as const;
   const steps = stepsFrom(lines, plan, coating, how);
