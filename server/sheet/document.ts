@@ -38,6 +38,8 @@ export interface Section {
   readonly blocks: readonly Block[];
   /** Begins a page of its own on paper. */
   readonly newPage?: boolean;
+  /** Kept on one page of paper where it fits. */
+  readonly onePage?: boolean;
 }
 
 export type Block = Paragraph | Terms | List | Table | Figure | Figures | Group | Progress;

@@ -82,10 +82,10 @@ function body(document: SheetDocument): Markup {
 const headHtml = ({ title, under }: SheetDocument): Markup =>
   element("header", {}, element("h1", {}, title), element("p", { class: "file" }, under));
 
-const sectionHtml = ({ name, heading, blocks, newPage }: Section, words: WriterWords): Markup =>
+const sectionHtml = ({ name, heading, blocks, newPage, onePage }: Section, words: WriterWords): Markup =>
   element(
     "section",
-    { class: newPage ? `${name} new-page` : name },
+    { class: [name, newPage && "new-page", onePage && "one-page"].filter(Boolean).join(" ") },
     element("h2", {}, heading),
     blocks.map((block) => blockHtml(block, words)),
   );

@@ -143,6 +143,7 @@ export const SHEET_STYLE = `
   .sheet { max-width: none; padding: 0; }
   .sheet h2 { margin-top: 6mm; }
   .sheet .new-page { break-before: page; }
+  .sheet .one-page { break-inside: avoid; }
   .sheet .paper { overflow: visible; }
   .sheet thead { display: table-header-group; }
   .sheet .progress { display: none; }
@@ -154,4 +155,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-v5Jox8ZP1q3iNSBnQEjt+iGXx0USYKZ8PJisMWxJVhQ=";
+export const SHEET_STYLE_HASH = "sha256-O89FKHZoKk8t1k5KYVWl9bA19gOakqlkFvbIdNbD14U=";

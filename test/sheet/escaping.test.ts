@@ -89,6 +89,7 @@ describe("the page", () => {
         "cutList.*.rows.*.rule",
         "cutList.*.rows.*.shortPoint.other",
         "cutList.*.stock",
+        "fasteners.*.holes",
         "fasteners.*.joints.*",
         "finishes.*.place.file",
         "joints.*.pattern",

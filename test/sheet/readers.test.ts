@@ -25,7 +25,7 @@ describe("by station", () => {
     expect(stations).toEqual([
       "First station: mark the boards: Board layouts",
       "Second station: cut: Cut list",
-      "Third station: drill: Screws and other fasteners",
+      "Third station: drill: Where the screws go",
       "Fourth station: finish: Finish",
       "Fifth station: put together: When to stop",
     ]);

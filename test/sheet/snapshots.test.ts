@@ -109,7 +109,6 @@ describe("what the sheet says of its own", () => {
         "Sheet layouts",
         "Liner and fabric",
         "Finish",
-        "Screws and other fasteners",
         "Where the screws go",
         "Before you screw it tight",
         "Rings",

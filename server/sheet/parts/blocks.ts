@@ -18,7 +18,7 @@ export function section(
   name: string,
   heading: string,
   blocks: readonly (Block | undefined)[],
-  more: Pick<Section, "newPage"> = {},
+  more: Pick<Section, "newPage" | "onePage"> = {},
 ): Section[] {
   const shown = blocks.filter((block) => block !== undefined);
   return shown.length === 0 ? [] : [{ name, heading, blocks: shown, ...more }];

@@ -72,7 +72,6 @@ function group(
     kind: "group",
     name,
     heading,
-    loose: true,
     blocks: [...(told ? [told] : []), ...(said ? [said] : [])],
     ...pointing,
   };

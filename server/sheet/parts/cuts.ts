@@ -9,10 +9,10 @@ import { lineIn } from "./problems";
 export function cutListSection(data: SheetData, words: SheetWords, exercise = false): Section[] {
   const { cutList, file } = data;
   if (cutList.length === 0) return [];
-  return section("cut-list", words.headings.cutList, [
+  const blocks = [
     paragraph("key", words.keys.cutList),
     {
-      kind: "progress",
+      kind: "progress" as const,
       of: "cut",
       left: words.leftToCut,
       untick: words.untick,
@@ -26,7 +26,8 @@ export function cutListSection(data: SheetData, words: SheetWords, exercise = fa
       cutList.map(({ title, source, rows }) => ({ title, source, rows })),
       ({ place }) => lineIn(place, file),
     ),
-  ]);
+  ];
+  return section("cut-list", words.headings.cutList, blocks, { onePage: true });
 }
 
 /** The lengths that an exercise leaves blank. */

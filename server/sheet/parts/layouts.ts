@@ -32,15 +32,15 @@ export function layoutSections(data: SheetData, words: SheetWords): Section[] {
       ? []
       : section("boards", words.headings.boards, [
           paragraph("key", words.keys.boards, words.keys.boardsInText),
-          ...allowed(shared(data.boards), words),
-          ...data.boards.map((plan) => layout(plan, plan.boards.map(board), shared(data.boards), words)),
+          ...allowed(shared(data.boards, words), words),
+          ...data.boards.map((plan) => layout(plan, plan.boards.map(board), data.boards, words)),
         ])),
     ...(data.panels.length === 0
       ? []
       : section("panels", words.headings.panels, [
           paragraph("key", words.keys.panels, words.keys.panelsInText),
-          ...allowed(shared(data.panels), words),
-          ...data.panels.map((plan) => layout(plan, plan.sheets.map(panel), shared(data.panels), words)),
+          ...allowed(shared(data.panels, words), words),
+          ...data.panels.map((plan) => layout(plan, plan.sheets.map(panel), data.panels, words)),
         ])),
   ];
 }
@@ -48,11 +48,23 @@ export function layoutSections(data: SheetData, words: SheetWords): Section[] {
 const captionOf = ({ label, count }: SheetBoard | SheetPanel, words: SheetWords): string =>
   count > 1 ? words.cutAlike(label, count) : label;
 
-/** What holds for all of them, where there are several: it is said once. */
-function shared(plans: readonly (BoardPlan | PanelPlan)[]): readonly string[] {
-  const [first, ...rest] = plans;
-  if (!first || rest.length === 0) return [];
-  return first.assumed.filter((said) => rest.every(({ assumed }) => assumed.includes(said)));
+type Plans = readonly (BoardPlan | PanelPlan)[];
+
+/** What holds for several of them is said once, and for which, where not for all. */
+function shared(plans: Plans, words: SheetWords): readonly string[] {
+  const all = new Set(plans.flatMap(({ assumed }) => assumed));
+  return [...all].flatMap((said) => {
+    const of = plans.filter(({ assumed }) => assumed.includes(said));
+    if (!isShared(said, plans)) return [];
+    return of.length === plans.length ? [said] : [words.said(of.map(({ stock }) => stock).join(", "), said)];
+  });
+}
+
+/** Of several, with stocks that are told apart by their names, unless it is of all. */
+function isShared(said: string, plans: Plans): boolean {
+  const count = plans.filter(({ assumed }) => assumed.includes(said)).length;
+  const named = new Set(plans.map(({ stock }) => stock)).size === plans.length;
+  return count > 1 && (named || count === plans.length);
 }
 
 const allowed = (assumed: readonly string[], words: SheetWords): Paragraph[] =>
@@ -61,7 +73,7 @@ const allowed = (assumed: readonly string[], words: SheetWords): Paragraph[] =>
 function layout(
   plan: BoardPlan | PanelPlan,
   figures: readonly Figure[],
-  said: readonly string[],
+  all: Plans,
   words: SheetWords,
 ): Group {
   const { assumed, unplaced, title } = plan;
@@ -72,7 +84,7 @@ function layout(
     heading: title,
     blocks: [
       ...allowed(
-        assumed.filter((one) => !said.includes(one)),
+        assumed.filter((said) => !isShared(said, all)),
         words,
       ),
       ...(unplaced.length > 0

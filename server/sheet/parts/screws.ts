@@ -5,10 +5,10 @@ import type { SheetWords } from "../words";
 import { type ColumnOf, list, paragraph, rows, section, some, table } from "./blocks";
 import { lineIn } from "./problems";
 
-export function fastenerSection({ fasteners, joints }: SheetData, words: SheetWords): Section[] {
+/** Nothing where all of them are set out: how many they are is told there. */
+export function fastenerSection(data: SheetData, words: SheetWords): Section[] {
   const { columns } = words;
-  // Where all are set out, that is told there.
-  const set = joints.every(({ setOut }) => setOut.length > 0);
+  if (allSetOut(data)) return [];
   const columnsOf: readonly ColumnOf<FastenerRow>[] = [
     {
       name: "count",
@@ -18,15 +18,22 @@ export function fastenerSection({ fasteners, joints }: SheetData, words: SheetWo
     },
     { name: "what", head: columns.what, fit: "text", cell: ({ what }) => some(what) },
     { name: "holes", head: columns.holes, fit: "text", cell: ({ holes }) => some(holes) },
-    { name: "where", head: columns.where, fit: "wide", cell: ({ joints }) => ({ lines: set ? [] : joints }) },
+    { name: "where", head: columns.where, fit: "wide", cell: ({ joints }) => ({ lines: joints }) },
   ];
-  return section("fasteners", words.headings.fasteners, [table("screws", columnsOf, rows(fasteners))]);
+  return section("fasteners", words.headings.fasteners, [table("screws", columnsOf, rows(data.fasteners))]);
 }
+
+const allSetOut = ({ joints }: SheetData): boolean =>
+  joints.length > 0 && joints.every(({ setOut }) => setOut.length > 0);
 
 export function setOutSection(data: SheetData, words: SheetWords): Section[] {
   const groups = data.joints.filter(({ setOut }) => setOut.length > 0);
   if (groups.length === 0) return [];
+  const counts = data.fasteners.map(({ count, what }) => `${count ?? "?"} ${what}`);
   return section("set-out", words.headings.setOut, [
+    allSetOut(data)
+      ? paragraph("plain", words.said(words.columns.inAll, counts.join(words.between)))
+      : undefined,
     paragraph("key", words.keys.setOut),
     ...ofOne(data, words),
     setOutTable(groups, data.file, words),
@@ -52,7 +59,13 @@ export function setOutTable(
       cell: ({ mark }) => (mark === "" ? "" : [{ text: mark, style: "strong" }]),
     },
     { name: "piece", head: columns.piece, fit: "text", cell: ({ piece }) => piece },
-    { name: "per", head: columns.screws, fit: "text", cell: ({ screws }) => screws },
+    {
+      name: "per",
+      head: columns.screws,
+      label: columns.screws,
+      fit: "text",
+      cell: ({ screws }) => screws,
+    },
     { name: "along", head: columns.along, fit: "wide", cell: ({ along }) => along },
     { name: "across", head: columns.across, fit: "wide", cell: ({ across }) => across },
   ];
@@ -86,7 +99,7 @@ function groupOf(
       return {
         mark: first ? set.mark : "",
         piece: first ? pieceWords(set, joint, words) : "",
-        screws: first ? words.screwsOn(set.screws, set.pieces.length > 1) : "",
+        screws: first ? (set.pieces.length > 1 ? words.onEach(set.screws) : `${set.screws}`) : "",
         along: on === "face" ? along.words : words.onThe(on, along.words),
         across: across.words,
         more: { ...line, ...(!first && i < MOST_TOGETHER && { goesOn: true }) },

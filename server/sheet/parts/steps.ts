@@ -88,7 +88,7 @@ function rowsOf(step: SheetStep, words: SheetWords): Terms["rows"] {
     ...each(
       labels.joins,
       step.joins.map(({ title, what, screws, holes }) => {
-        const count = screws === null ? "" : words.screwsOn(screws, false);
+        const count = screws === null ? "" : words.screws(screws);
         return words.said(title, [count, what, holes].filter((said) => said !== "").join(", "));
       }),
     ),

@@ -3,6 +3,7 @@ import type {
   Block,
   Figure,
   Group,
+  List,
   Paragraph,
   Section,
   SheetDocument,
@@ -10,11 +11,12 @@ import type {
   WriterWords,
 } from "../document";
 import { figureFlows, figureRows, smallFigure } from "./figures";
-import { boxesWidth, boxLines, linesOf, widthsOf } from "./lines";
+import type { Letters } from "./letters";
+import { boxesWidth, boxLines, heightOf, linesOf, widthsOf } from "./lines";
 import { listFlows } from "./lists";
 import { BODY, GAP, HEADING, HEAVY, MM, SMALL, STRONG, type Style, TITLE } from "./paper";
 import type { Pen, Tag } from "./pen";
-import { beside, type Flow, type Frame, pile, row, type Slab, slabsOf } from "./slab";
+import { beside, evenly, type Flow, type Frame, pile, row, type Slab, slabsOf } from "./slab";
 import { tableFlows } from "./tables";
 
 /** What blocks are set with: the pen, the words of writers, and the height of a page's room in points. */
@@ -50,7 +52,7 @@ function sectionFlows(section: Section, frame: Frame, setting: Setting): readonl
     tag: pen.tag("H2", parent),
   };
   const title = row([stack], {
-    before: 5.5 * MM,
+    before: 4.5 * MM,
     after: 1.5 * MM,
     top: 1.5 * MM,
     tied: true,
@@ -59,13 +61,48 @@ function sectionFlows(section: Section, frame: Frame, setting: Setting): readonl
   });
   // What is said first is about all that follows.
   const said = section.blocks.findIndex(({ kind }) => kind !== "paragraph");
-  const blocks = section.blocks.flatMap((block, i) =>
-    block.kind === "paragraph" && i < said
-      ? [{ ...paragraph(block, frame, parent, setting), tied: true }]
-      : blockFlows(block, frame, parent, setting),
-  );
-  return [...(section.newPage ? ["page" as const] : []), title, ...blocks];
+  const blocks: Flow[] = [];
+  for (let i = 0; i < section.blocks.length; i++) {
+    const [block, next] = [section.blocks[i]!, section.blocks[i + 1]];
+    const explained =
+      block.kind === "figure" && isMarks(next) && besideMarks(block, next, frame, parent, setting);
+    if (explained) {
+      blocks.push(explained);
+      i += 1;
+    } else if (block.kind === "paragraph" && i < said)
+      blocks.push({ ...paragraph(block, frame, parent, setting), tied: true });
+    else blocks.push(...blockFlows(block, frame, parent, setting));
+  }
+  const flows = [title, ...blocks];
+  return [
+    ...(section.newPage ? ["page" as const] : []),
+    ...(section.onePage ? [{ together: flows }] : flows),
+  ];
 }
+
+/** A figure with its marks in one column at its right, where there is the room. */
+function besideMarks(
+  figure: Figure,
+  marks: List,
+  frame: Frame,
+  parent: Tag,
+  setting: Setting,
+): Slab | undefined {
+  const small = smallFigure(figure, frame, setting, 1);
+  if (!small) return undefined;
+  const taken = small.width + COLUMN_GAP;
+  const width = frame.width - taken;
+  if (width < MARKS_BESIDE) return undefined;
+  const slabs = small.slabs({ left: frame.left, width: small.width }, parent);
+  const column = pile(slabsOf(listFlows(marks, { left: frame.left + taken, width }, parent, setting)));
+  return column.height <= setting.room ? beside([pile(slabs), column]) : undefined;
+}
+
+/** Narrower, names of parts would be broken over many lines. */
+const MARKS_BESIDE = 36 * MM;
+
+const isMarks = (block: Block | undefined): block is List =>
+  block?.kind === "list" && block.style === "marks";
 
 function blockFlows(block: Block, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
   switch (block.kind) {
@@ -80,7 +117,7 @@ function blockFlows(block: Block, frame: Frame, parent: Tag, setting: Setting): 
     case "figure":
       return figureFlows(block, frame, parent, setting);
     case "figures":
-      return figureRows(block.figures, frame, parent, setting);
+      return figureRows(block.figures, frame, parent, setting, true);
     case "group":
       return groupFlows(block, frame, parent, setting);
     case "progress":
@@ -113,11 +150,17 @@ function termsFlows(
   const style = light ? BODY : STRONG;
   if (columns === undefined) return termSlabs(rows, style, frame, parent, setting);
   const width = (frame.width - COLUMN_GAP) / 2;
-  const half = Math.ceil(rows.length / 2);
-  const [left, right] = [rows.slice(0, half), rows.slice(half)].map((own, i) =>
-    termSlabs(own, style, { left: frame.left + i * (width + COLUMN_GAP), width }, parent, setting),
-  ) as [readonly Slab[], readonly Slab[]];
-  const both = beside([pile(left), ...(right.length > 0 ? [pile(right)] : [])]);
+  const [left, right] = evenly(termHeights(rows, style, width, setting), 2).map(([from, to], i) =>
+    termSlabs(
+      rows.slice(from, to),
+      style,
+      { left: frame.left + i * (width + COLUMN_GAP), width },
+      parent,
+      setting,
+    ),
+  );
+  if (!left) return [];
+  const both = beside([pile(left), ...(right ? [pile(right)] : [])]);
   return both.height <= setting.room ? [both] : termSlabs(rows, style, frame, parent, setting);
 }
 
@@ -131,8 +174,7 @@ function termSlabs(
   { pen }: Setting,
 ): readonly Slab[] {
   const { letters } = pen;
-  const widest = Math.max(0, ...rows.map(({ label }) => widthsOf(label, BODY, letters).most));
-  const label = Math.min(Math.max(widest, Math.min(LABEL, frame.width / 4)), frame.width * LABEL_SHARE);
+  const label = labelWidth(rows, frame.width, letters);
   const body = { left: frame.left + label + GAP, width: frame.width - label - GAP };
   const list = pen.tag("L", parent);
   return rows.map((term, i) => {
@@ -146,9 +188,29 @@ function termSlabs(
       },
       { ...body, lines: linesOf(term.words, style, body.width, letters), tag: pen.tag("LBody", item) },
     ];
-    return row(stacks, { top: 0.3 * MM, bottom: 0.3 * MM, after: i === rows.length - 1 ? 2 * MM : 0 });
+    return row(stacks, { top: AROUND, bottom: AROUND, after: i === rows.length - 1 ? 2 * MM : 0 });
   });
 }
+
+function labelWidth(rows: Terms["rows"], width: number, letters: Letters): number {
+  const widest = Math.max(0, ...rows.map(({ label }) => widthsOf(label, BODY, letters).most));
+  return Math.min(Math.max(widest, Math.min(LABEL, width / 5)), width * LABEL_SHARE);
+}
+
+function termHeights(rows: Terms["rows"], style: Style, width: number, { pen }: Setting): readonly number[] {
+  const { letters } = pen;
+  const label = labelWidth(rows, width, letters);
+  return rows.map((term) => {
+    const cells = [
+      linesOf(term.label, BODY, label, letters),
+      linesOf(term.words, style, width - label - GAP, letters),
+    ];
+    return Math.max(...cells.map(heightOf)) + 2 * AROUND;
+  });
+}
+
+/** Above and below a term. */
+const AROUND = 0.3 * MM;
 
 /** Labels stand this wide at least, and take no more than this share of a line. */
 const LABEL = 42 * MM;
@@ -168,7 +230,7 @@ function groupFlows(group: Group, frame: Frame, parent: Tag, setting: Setting): 
       : [{ left: frame.left, width: boxes, lines: boxLines(ticks, boxes - GAP, words), tag }]),
     { ...heading, tag },
   ];
-  const title = row(stacks, { before: 4 * MM, after: 0.8 * MM, tied: true });
+  const title = row(stacks, { before: 3.5 * MM, after: 0.8 * MM, tied: true });
   const flows = [title, ...groupBlocks(group.blocks, frame, own, setting)];
   return group.loose ? flows : [{ together: flows }];
 }

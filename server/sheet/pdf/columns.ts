@@ -34,6 +34,40 @@ export function widthsOfColumns(needs: readonly Need[], room: number): Widths {
   );
 }
 
+/**
+ * The widths changed so that the rows take fewer lines in all: room goes from one column of words to another as long as
+ * that helps. `lines` counts them.
+ */
+export function fewestLines(
+  widths: Widths,
+  needs: readonly Need[],
+  lines: (widths: Widths) => number,
+): Widths {
+  const open = needs.flatMap(({ fit }, i) =>
+    (fit === "text" || fit === "wide") && widths[i] !== undefined ? [i] : [],
+  );
+  let best = { widths, lines: lines(widths) };
+  for (let round = 0; round < ROUNDS; round++) {
+    const before = best;
+    for (const from of open)
+      for (const to of open)
+        for (const step of from === to ? [] : STEPS) {
+          const left = before.widths[from]! - step;
+          if (left < Math.max(Math.min(needs[from]!.least, LONGEST), NARROWEST_TEXT)) continue;
+          const moved = before.widths.map((width, i) =>
+            i === from ? left : i === to ? width! + step : width,
+          );
+          const count = lines(moved);
+          if (count < best.lines) best = { widths: moved, lines: count };
+        }
+    if (best === before) break;
+  }
+  return best.widths;
+}
+
+const STEPS = [2, 4, 8, 16].map((mm) => mm * MM);
+const ROUNDS = 8;
+
 /** What is left above the floor: to columns of text first, where they can have all they ask for, else to all alike. */
 function shared(
   needs: readonly Need[],

@@ -15,12 +15,13 @@ export function figureFlows(figure: Figure, frame: Frame, parent: Tag, setting: 
   return [{ together: slabsOfFigure(figure, drawing, frame, parent, setting) }];
 }
 
-/** As many side by side as the width takes, their upper edges level; those in a row stay together. */
+/** As many side by side as the width takes, their upper edges level; those in a row stay together. Loose: what follows may fill the page before a row that the next one begins with. */
 export function figureRows(
   figures: readonly Figure[],
   frame: Frame,
   parent: Tag,
   setting: Setting,
+  loose = false,
 ): readonly Flow[] {
   const rows: { readonly figure: Figure; readonly drawing: Drawing; readonly left: number }[][] = [];
   let used = 0;
@@ -38,6 +39,7 @@ export function figureRows(
     }
   }
   return rows.map((row) => ({
+    loose,
     together: [
       beside(
         row.map(({ figure, drawing, left }) => {
@@ -57,15 +59,19 @@ export interface Small {
   readonly slabs: (frame: Frame, parent: Tag) => readonly Slab[];
 }
 
-/** Nothing for one too wide to stand beside text. */
-export function smallFigure(figure: Figure, frame: Frame, setting: Setting): Small | undefined {
+/** Nothing for one that takes more than this share of the width: beside it text would have too short lines. */
+export function smallFigure(
+  figure: Figure,
+  frame: Frame,
+  setting: Setting,
+  share = LARGEST_SHARE,
+): Small | undefined {
   const drawing = figure.drawing();
   const width = drawing.width * MM;
-  if (!(width > 0 && drawing.height > 0) || width > frame.width * LARGEST_SHARE) return undefined;
+  if (!(width > 0 && drawing.height > 0) || width > frame.width * share) return undefined;
   return { width, slabs: (place, parent) => slabsOfFigure(figure, drawing, place, parent, setting) };
 }
 
-/** Wider than this, text beside it would have too short lines. */
 const LARGEST_SHARE = 0.55;
 
 function slabsOfFigure(
@@ -96,7 +102,7 @@ function slabsOfFigure(
   const picture: Slab = {
     height: height * scale,
     before: above.length > 0 ? 0 : 2.5 * MM,
-    after: 4 * MM,
+    after: (figure.toScale ? 2.5 : 4) * MM,
     paint: (ink, top) => {
       ink.bounds(tag, left, top, width * scale, height * scale);
       ink.content(tag, () => paintDrawing(ink, drawing, left, top, scale));

@@ -3,7 +3,7 @@ import type { SheetDocument } from "../document";
 import { documentFlows } from "./blocks";
 import { linesOf } from "./lines";
 import { type Page, pagesOf } from "./pages";
-import { FOOT, MARGIN, PAPERS, type Paper, SMALL } from "./paper";
+import { FOOT, HEAD, MARGIN, PAPERS, type Paper, SMALL } from "./paper";
 import { type Fonts, Pen } from "./pen";
 
 export type { Fonts, Paper };
@@ -19,7 +19,7 @@ export async function sheetPdf(document: SheetDocument, { paper, fonts }: PdfOpt
   const [width, height] = PAPERS[paper];
   const pen = new Pen(document.title, document.language, [width, height], fonts);
   const frame = { left: MARGIN, width: width - 2 * MARGIN };
-  const room = height - 2 * MARGIN;
+  const room = height - HEAD - MARGIN;
   const pages = pagesOf(documentFlows(document, frame, { pen, words: document.words, room }), room);
   pages.forEach((page, i) => {
     paintPage(pen, page, { ...document, place: document.words.page(i + 1, pages.length) });
@@ -33,7 +33,7 @@ function paintPage(
   { title, place }: { readonly title: string; readonly place: string },
 ): void {
   pen.page();
-  for (const { slab, top, again } of page) slab.paint(pen, MARGIN + top, again);
+  for (const { slab, top, again } of page) slab.paint(pen, HEAD + top, again);
   pen.content(undefined, () => paintFoot(pen, title, place));
 }
 

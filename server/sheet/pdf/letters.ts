@@ -21,7 +21,7 @@ export function spaced(text: string): string {
     .normalize("NFC")
     .replace(/\p{Default_Ignorable_Code_Point}/gu, "")
     .replace(/(\p{M}{4})\p{M}+/gu, "$1")
-    .replace(/\s+/gu, " ");
+    .replace(/[^\S\u00a0\u202f]+/gu, " ");
 }
 
 /** The same, without blanks at its ends. */

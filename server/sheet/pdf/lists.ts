@@ -4,18 +4,21 @@ import type { Setting } from "./blocks";
 import { boxesWidth, boxLines, linesOf, widthsOf } from "./lines";
 import { BODY, GAP, MM, SMALL, STRONG } from "./paper";
 import type { Tag } from "./pen";
-import { beside, type Flow, type Frame, pile, row, type Slab, type Stack } from "./slab";
+import { beside, evenly, type Flow, type Frame, pile, row, type Slab, type Stack } from "./slab";
 
 export function listFlows(list: List, frame: Frame, parent: Tag, setting: Setting): readonly Flow[] {
   const tag = setting.pen.tag("L", parent);
   const count = list.style === "marks" ? columnsIn(frame.width, MARKS) : (list.columns ?? 1);
   const width = (frame.width - (count - 1) * COLUMN_GAP) / count;
   const items = itemSlabs(list, width, tag, setting);
-  if (count === 1 || items.some((item) => item(frame.left).height > setting.room))
-    return items.map((item) => item(frame.left));
+  if (count === 1 || items.some((item) => item(frame.left).height > setting.room)) {
+    const slabs = items.map((item) => item(frame.left));
+    return slabs.length > FEW ? slabs : [{ together: slabs }];
+  }
   return blocksOf(items, count * ROWS).map((block) => {
     const slab = inColumns(block, { left: frame.left, width }, count);
-    return list.style === "marks" ? { ...slab, least: Math.min(slab.height, setting.room) } : slab;
+    const whole = list.style === "marks" || items.length <= FEW;
+    return whole ? { ...slab, least: Math.min(slab.height, setting.room) } : slab;
   });
 }
 
@@ -77,47 +80,25 @@ const UNNAMED = { id: "", what: "", done: "" };
 
 /** In columns, read down one and then the next; parted, the columns of each part are about as long as each other. */
 function inColumns(items: readonly ItemAt[], frame: Frame, count: number): Slab {
-  const heights = items.map((item) => item(frame.left));
+  const slabs = items.map((item) => item(frame.left));
+  const heights = slabs.map(({ height, after }) => height + after);
   const columns = evenly(heights, count).map(([from, to], i) => {
     const left = frame.left + i * (frame.width + COLUMN_GAP);
     return pile(items.slice(from, to).map((item) => item(left)));
   });
-  const first = evenly(heights.slice(0, count), count).map(([from, to]) => pile(heights.slice(from, to)));
+  const first = evenly(heights.slice(0, count), count).map(([from, to]) => pile(slabs.slice(from, to)));
   return {
     ...beside(columns),
     least: beside(first).height,
     part: (room) => {
       for (let n = items.length - 1; n > 0; n--) {
-        const part = evenly(heights.slice(0, n), count).map(([from, to]) => pile(heights.slice(from, to)));
+        const part = evenly(heights.slice(0, n), count).map(([from, to]) => pile(slabs.slice(from, to)));
         if (beside(part).height <= room)
           return [inColumns(items.slice(0, n), frame, count), inColumns(items.slice(n), frame, count)];
       }
       return undefined;
     },
   };
-}
-
-/** Where each column begins and ends, so that the longest of them is as short as it can be. */
-function evenly(slabs: readonly Slab[], count: number): readonly (readonly [from: number, to: number])[] {
-  const all = slabs.map(({ height, after }) => height + after);
-  const filled = (most: number): (readonly [number, number])[] => {
-    const found: [number, number][] = [];
-    let used = 0;
-    all.forEach((height, i) => {
-      const last = found.at(-1);
-      if (last && used + height <= most) last[1] = i + 1;
-      else found.push([i, i + 1]);
-      used = last && used + height <= most ? used + height : height;
-    });
-    return found;
-  };
-  let [low, high] = [0, all.reduce((sum, height) => sum + height, 0)];
-  while (high - low > 1) {
-    const middle = (low + high) / 2;
-    if (filled(middle).length <= count) high = middle;
-    else low = middle;
-  }
-  return filled(high);
 }
 
 /** So many at a time. */
@@ -132,6 +113,9 @@ const columnsIn = (width: number, column: number): number =>
 const MARKS = 48 * MM;
 const COLUMN_GAP = 6 * MM;
 const ROWS = 24;
+
+/** A list so short is not parted. */
+const FEW = 4;
 
 /** Boxes on a line before an item; more wrap. */
 const BOXES = 4;

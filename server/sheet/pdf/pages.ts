@@ -14,7 +14,11 @@ export type Page = readonly Placed[];
 /** At least one page. Nothing stands lower than the room, but for what cannot be parted and is higher than a page. */
 export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
   const pages: Placed[][] = [[]];
+  /** Loose bundles for the top of the next page. */
+  const waiting: Bundle[] = [];
   let y = 0;
+  /** Nothing stands on the page but what stands there again. */
+  let fresh = true;
 
   const last = () => pages.at(-1)!.at(-1)?.slab;
   const gap = (slab: Slab) => {
@@ -23,12 +27,15 @@ export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
   };
   const put = (slab: Slab, again = false) => {
     y += gap(slab);
+    if (!again) fresh = false;
     pages.at(-1)!.push({ slab, top: y, again });
     y += slab.height;
   };
   const turn = () => {
     if (pages.at(-1)!.length > 0) pages.push([]);
     y = 0;
+    fresh = true;
+    place(waiting.splice(0));
   };
 
   const place = (list: readonly Flow[]) => {
@@ -41,7 +48,11 @@ export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
       if (!first) continue;
       const needed = need(list, i, room);
       const whole = needed <= room ? needed : "together" in flow ? 0 : flow.height;
-      if (y + gap(first) + whole > room) turnTo(first);
+      if (isBundle(flow) && flow.loose && !fresh && (waiting.length > 0 || y + gap(first) + whole > room)) {
+        waiting.push(flow);
+        continue;
+      }
+      while (y + gap(first) + whole > room && !fresh) turnTo(first);
       if (isBundle(flow)) place(flow.together);
       else lay(flow);
     }
@@ -57,7 +68,11 @@ export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
     let rest = slab;
     while (y + gap(rest) + rest.height > room) {
       const parts = rest.part?.(room - y - gap(rest));
-      if (!parts) break;
+      if (!parts && fresh) break;
+      if (!parts) {
+        turnTo(rest);
+        continue;
+      }
       put(parts[0]);
       rest = parts[1];
       turnTo(rest);
@@ -66,6 +81,7 @@ export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
   };
 
   place(flows);
+  while (waiting.length > 0) turn();
   return pages;
 }
 

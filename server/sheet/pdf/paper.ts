@@ -12,6 +12,8 @@ export const PAPERS: Readonly<Record<Paper, readonly [width: number, height: num
 };
 
 export const MARGIN = 15 * MM;
+/** Above the first line. */
+export const HEAD = 13 * MM;
 
 /** Where the foot's line of type stands, from the lower edge: out of reach of what printers cannot print. */
 export const FOOT = 8.5 * MM;
@@ -34,7 +36,7 @@ export const TITLE: Style = { size: 22, bold: true };
 export const HEADING: Style = { size: 14, bold: true };
 
 /** From line to line, as a share of the type's height. */
-export const LEADING = 1.28;
+export const LEADING = 1.25;
 /** Half the height of capitals: the middle of a line of type lies so far above its baseline. */
 export const MIDDLE = 0.365;
 

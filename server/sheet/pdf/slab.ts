@@ -24,6 +24,8 @@ export interface Slab {
 /** Kept on one page where that is possible. */
 export interface Bundle {
   readonly together: readonly Flow[];
+  /** Where it does not fit it may stand at the top of the next page, after what follows it has filled this one. */
+  readonly loose?: boolean;
 }
 
 /** A slab, a bundle, or the beginning of a page. */
@@ -108,6 +110,31 @@ export function beside(slabs: readonly Slab[]): Slab {
       for (const slab of slabs) slab.paint(pen, top, again);
     },
   };
+}
+
+/** Where each column of things of these heights begins and ends, so that the longest of them is as short as it can be. */
+export function evenly(
+  all: readonly number[],
+  count: number,
+): readonly (readonly [from: number, to: number])[] {
+  const filled = (most: number): (readonly [number, number])[] => {
+    const found: [number, number][] = [];
+    let used = 0;
+    all.forEach((height, i) => {
+      const last = found.at(-1);
+      if (last && used + height <= most) last[1] = i + 1;
+      else found.push([i, i + 1]);
+      used = last && used + height <= most ? used + height : height;
+    });
+    return found;
+  };
+  let [low, high] = [0, all.reduce((sum, height) => sum + height, 0)];
+  while (high - low > 1) {
+    const middle = (low + high) / 2;
+    if (filled(middle).length <= count) high = middle;
+    else low = middle;
+  }
+  return filled(high);
 }
 
 export const gapBetween = (above: Slab, below: Slab): number => Math.max(above.after, below.before);

@@ -49,6 +49,6 @@ export function* drawStep({ all, standing, fresh, title }: StepScene): Steps<Dra
 }
 
 /** mm of paper. */
-const WIDTH = 76;
-const HEIGHT = 58;
+const WIDTH = 62;
+const HEIGHT = 46;
 const MARGIN = 2;

@@ -225,8 +225,9 @@ export const ENGLISH = {
   because: (reason: string) => ` because ${reason}`,
   screwsInAll: (screws: number, crossings: number) =>
     `${screws} screw${screws === 1 ? "" : "s"} at ${crossings} crossing${crossings === 1 ? "" : "s"}`,
-  screwsOn: (screws: number, several: boolean) =>
-    `${screws} screw${screws === 1 ? "" : "s"}${several ? " each" : ""}`,
+  screws: (count: number) => `${count} screw${count === 1 ? "" : "s"}`,
+  /** On each of several pieces, under the head of a column that says of what. */
+  onEach: (count: number) => `${count}\u00a0each`,
   onThe: (side: "edge" | "end", words: string) => `on the ${side}, ${words}`,
   andMore: (n: number) => `and ${n} more`,
   diagonals: (what: string, diagonal: string, other: string) =>

@@ -206,7 +206,8 @@ export const FRENCH: SheetWords = {
   andFasteners: (what) => `Et ${what}.`,
   because: (reason) => fr` parce que « ${reason} »`,
   screwsInAll: (screws, crossings) => `${screws} vis à ${many(crossings, "croisement", "croisements")}`,
-  screwsOn: (screws, several) => `${screws} vis${several ? " chacune" : ""}`,
+  screws: (count) => `${count} vis`,
+  onEach: (count) => `${count}\u00a0chacune`,
   onThe: (side, words) => `sur le ${side === "edge" ? "chant" : "bout"}, ${words}`,
   andMore: (n) => (one(n) ? `et ${n} autre` : `et ${n} autres`),
   diagonals: (what, diagonal, other) =>
