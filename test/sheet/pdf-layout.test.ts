@@ -1,10 +1,10 @@
-/** How a PDF is laid out: what stays together on a page, columns that find their room, drawings at their scale. */
+/** How a PDF is laid out: what stays together on a page, drawings at their scale. */
 import { describe, expect, it } from "vitest";
 import { type Drawing, text } from "../../server/sheet/display";
 import type { Block, Section } from "../../server/sheet/document";
 import type { Paper } from "../../server/sheet/pdf";
 import { made, smallDrawing } from "./made-document";
-import { expectInside, letters, MARGIN, MM, paragraph, pdf, sheet, tagged } from "./pdf-pages";
+import { expectInside, letters, linesOn, MARGIN, MM, paragraph, pdf, sheet, tagged } from "./pdf-pages";
 import { type Said, textsOf } from "./read-pdf";
 
 describe("what belongs together", () => {
@@ -75,6 +75,24 @@ describe("what belongs together", () => {
     }
   });
 
+  it("does not part a short list, nor a section that asks to stand on one page", async () => {
+    const lists = ([1, 2] as const).map((columns): Block => {
+      const columned = columns === 2 ? { columns } : {};
+      return { kind: "list", style: "bullets", ...columned, items: items(4) };
+    });
+    for (let lines = 24; lines < 48; lines++) {
+      const above = Array.from({ length: lines }, (_, i) => paragraph(`line ${i}`));
+      for (const list of lists) {
+        const pages = await textsOf(await pdf(sheet([...above, list])));
+        expect(pageOf(pages, "item 0."), `${lines} lines`).toBe(pageOf(pages, "item 3."));
+      }
+      const blocks = Array.from({ length: 9 }, (_, i) => paragraph(`part ${i}.`));
+      const whole: Section = { name: "two", heading, blocks, onePage: true };
+      const pages = await textsOf(await pdf({ ...made, sections: [...sheet(above).sections, whole] }));
+      expect(pageOf(pages, heading), `${lines} lines`).toBe(pageOf(pages, "part 8."));
+    }
+  });
+
   const table = (rows: number, lines: number): Block => ({
     kind: "table",
     name: "long",
@@ -139,74 +157,6 @@ describe("what belongs together", () => {
   });
 });
 
-/** Texts by the height at which they stand. */
-function linesOn(page: readonly Said[]): string[] {
-  const lines = new Map<number, string>();
-  for (const { text, y } of page) lines.set(y, (lines.get(y) ?? "") + text);
-  return [...lines.values()];
-}
-
-describe("columns", () => {
-  it("puts a wide column under its row where there is no room, and says what it is", async () => {
-    const block: Block = {
-      kind: "table",
-      name: "crowded",
-      columns: [
-        ...["one", "two", "three", "four"].map((name) => ({
-          name,
-          head: `Head ${name}`,
-          fit: "text" as const,
-        })),
-        { name: "note", head: "Note", fit: "wide" },
-      ],
-      groups: [
-        {
-          title: "",
-          source: "",
-          rows: [
-            {
-              cells: [
-                ...["a", "b", "c", "d"].map((c) => ({ words: c.repeat(20) })),
-                { words: "said under the row at some length" },
-              ],
-            },
-          ],
-        },
-      ],
-      sums: [],
-    };
-    const page = (await textsOf(await pdf(sheet([block])))).flat();
-    const y = (words: string) => page.find(({ text }) => text.includes(words))!.y;
-    expect(y("Head one")).toBe(y("Head four"));
-    expect(y("aaaa")).toBe(y("dddd"));
-    expect(y("said under")).toBeLessThan(y("dddd"));
-    expect(linesOn(page)).toContain("Note: said under the row at some length");
-  });
-
-  it("wraps many boxes in a cell", async () => {
-    const ticks = Array.from({ length: 30 }, (_, i) => ({ id: `${i}`, what: `leg / ${i}`, done: "cut" }));
-    const block: Block = {
-      kind: "table",
-      name: "ticks",
-      columns: [
-        { name: "tick", head: "Cut", fit: "tick" },
-        { name: "part", head: "Part", fit: "text" },
-      ],
-      groups: [
-        {
-          title: "",
-          source: "",
-          rows: [{ cells: [{ ticks }, { words: "leg" }] }, { cells: [{ ticks: [] }, { words: "below" }] }],
-        },
-      ],
-      sums: [],
-    };
-    const page = (await textsOf(await pdf(sheet([block])))).flat();
-    const [leg, below] = ["leg", "below"].map((words) => page.find(({ text }) => text === words)!.y);
-    expect(leg! - below!).toBeGreaterThan(3 * 5 * MM);
-  });
-});
-
 describe("drawings", () => {
   const ruler = (width: number): Drawing => ({
     title: "A ruler",
@@ -252,6 +202,45 @@ describe("drawings", () => {
     expect(fourth!.y).toBeLessThan(third!.y);
     for (const { x } of [third!, fourth!]) expect(x).toBe(first!.x);
     expect((at("to")[0]!.x - at("from")[0]!.x) / MM).toBeCloseTo(40, 2);
+  });
+
+  it("wait for the next page where this one has no room, while what follows fills it", async () => {
+    const views: Block = {
+      kind: "figures",
+      figures: [100, 100].map((height, i) => ({
+        kind: "figure",
+        caption: `view ${i}`,
+        drawing: () => smallDrawing("View", 170, height),
+      })),
+    };
+    const above = Array.from({ length: 14 }, (_, i) => paragraph(`line ${i}.`));
+    const below = Array.from({ length: 60 }, (_, i) => paragraph(`after ${i}.`));
+    const pages = await textsOf(await pdf(sheet([...above, views, ...below])));
+    const starts = pages.map((page) => page.filter(({ tagged }) => tagged).map(({ text }) => text.trim()));
+    expect(starts[0]!.slice(-2).every((said) => said.startsWith("after"))).toBe(true);
+    expect(starts[0]).toContain("view 0");
+    expect(starts[1]![0]).toBe("view 1");
+    const said = starts.flat().filter((words) => words.startsWith("after"));
+    expect(said).toEqual(Array.from({ length: 60 }, (_, i) => `after ${i}.`));
+    for (const page of pages) expectInside(page, "Letter");
+    const last = await textsOf(await pdf(sheet([...above, views])));
+    expect(last.map((page) => page.some(({ text }) => text === "view 1"))).toEqual([false, true]);
+  });
+
+  it("have their marks beside them where the page is wide enough, else below", async () => {
+    const marked = (width: number): Block[] => [
+      { kind: "figure", caption: "Seen", drawing: () => smallDrawing("Whole", width) },
+      { kind: "list", style: "marks", items: [{ lead: "A", words: "leg, 4 pieces" }] },
+    ];
+    const places = async (width: number) => {
+      const page = (await textsOf(await pdf(sheet(marked(width))))).flat();
+      return ["Seen", "leg, 4 pieces"].map((words) => page.find(({ text }) => text === words)!);
+    };
+    const [seen, beside] = await places(120);
+    expect(beside!.y).toBe(seen!.y);
+    expect(beside!.x - seen!.x).toBeGreaterThan(120 * MM);
+    const [above, below] = await places(160);
+    expect(above!.y - below!.y).toBeGreaterThan(40 * MM);
   });
 
   it("stand beside the words of their step when small, and above them when not", async () => {

@@ -35,3 +35,10 @@ export function expectInside(page: readonly Said[], paper: Paper): void {
     expect(y, text).toBeLessThan(height - MARGIN);
   }
 }
+
+/** Texts by the height at which they stand. */
+export function linesOn(page: readonly Said[]): string[] {
+  const lines = new Map<number, string>();
+  for (const { text, y } of page) lines.set(y, (lines.get(y) ?? "") + text);
+  return [...lines.values()];
+}

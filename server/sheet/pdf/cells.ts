@@ -1,7 +1,7 @@
 /** What stands in the cells of a table, and where its columns stand for it. */
 import { type Cell, type Column, plainWords, type Row, type Words } from "../document";
 import type { Setting } from "./blocks";
-import { fewestLines, type Need, type Widths, widthsOfColumns } from "./columns";
+import { fewestLines, type Need, widthsOfColumns } from "./columns";
 import type { Letters } from "./letters";
 import { boxesWidth, boxLines, type Line, linesOf, widthsOf } from "./lines";
 import { BODY, GAP, SMALL } from "./paper";
@@ -51,12 +51,13 @@ export function layOut(
   frame: Frame,
   letters: Letters,
 ): readonly Laid[] {
-  const needs = places.map((place) => {
-    const cells = rows.map((row) => row.cells[place]);
-    return needOf(columns[place]!, cells, letters);
-  });
+  const cells = places.map((place) => rows.map((row) => row.cells[place]));
+  const needs = places.map((place, i) => needOf(columns[place]!, cells[i]!, letters));
   const first = widthsOfColumns(needs, frame.width);
-  const widths = rows.length > MOST_ROWS ? first : fewestLines(first, needs, linesIn(places, rows, letters));
+  const widths =
+    rows.length > MOST_ROWS
+      ? first
+      : fewestLines(first, needs, (column, width) => linesIn(cells[column]!, width, letters));
   const right = frame.left + frame.width;
   let left = frame.left;
   const beside = places.map((place, i) => {
@@ -74,28 +75,12 @@ export function layOut(
 /** Longer tables are not tried with other widths, which takes time. */
 const MOST_ROWS = 60;
 
-/** How many lines the rows take in all with columns of some widths. */
-function linesIn(
-  places: readonly number[],
-  rows: readonly Row[],
-  letters: Letters,
-): (widths: Widths) => number {
-  const known = new Map<string, number>();
-  const count = (cell: Cell | undefined, width: number, key: string): number => {
+/** How many lines each cell of a column takes in a width. */
+function linesIn(cells: readonly (Cell | undefined)[], width: number, letters: Letters): readonly number[] {
+  return cells.map((cell) => {
     if (!cell || "ticks" in cell) return 0;
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const lines = wordsIn(cell).reduce((sum, words) => sum + linesOf(words, BODY, width, letters).length, 0);
-    known.set(key, lines);
-    return lines;
-  };
-  return (widths) =>
-    rows.reduce((sum, { cells }, r) => {
-      const each = places.map((place, i) =>
-        widths[i] === undefined ? 0 : count(cells[place], widths[i], `${r} ${i} ${widths[i].toFixed(1)}`),
-      );
-      return sum + Math.max(...each);
-    }, 0);
+    return wordsIn(cell).reduce((sum, words) => sum + linesOf(words, BODY, width, letters).length, 0);
+  });
 }
 
 /** Where its stacks stand; numbers end on one line. */

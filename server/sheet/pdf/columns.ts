@@ -35,38 +35,52 @@ export function widthsOfColumns(needs: readonly Need[], room: number): Widths {
 }
 
 /**
- * The widths changed so that the rows take fewer lines in all: room goes from one column of words to another as long as
- * that helps. `lines` counts them.
+ * The widths that let the rows take the fewest lines in all, of two or three columns of words; of equal ones those nearest
+ * to the given ones. `linesIn` counts the lines of a column's cells, row by row.
  */
 export function fewestLines(
   widths: Widths,
   needs: readonly Need[],
-  lines: (widths: Widths) => number,
+  linesIn: (column: number, width: number) => readonly number[],
 ): Widths {
-  const open = needs.flatMap(({ fit }, i) =>
-    (fit === "text" || fit === "wide") && widths[i] !== undefined ? [i] : [],
+  const open = needs.flatMap(({ fit, most }, i) =>
+    (fit === "text" || fit === "wide") && most > NARROWEST_TEXT && widths[i] !== undefined ? [i] : [],
   );
-  let best = { widths, lines: lines(widths) };
-  for (let round = 0; round < ROUNDS; round++) {
-    const before = best;
-    for (const from of open)
-      for (const to of open)
-        for (const step of from === to ? [] : STEPS) {
-          const left = before.widths[from]! - step;
-          if (left < Math.max(Math.min(needs[from]!.least, LONGEST), NARROWEST_TEXT)) continue;
-          const moved = before.widths.map((width, i) =>
-            i === from ? left : i === to ? width! + step : width,
-          );
-          const count = lines(moved);
-          if (count < best.lines) best = { widths: moved, lines: count };
-        }
-    if (best === before) break;
+  if (open.length < 2 || open.length > 3) return widths;
+  const given = open.map((i) => widths[i]!);
+  const room = sum(given);
+  const floors = open.map((i) => Math.max(Math.min(needs[i]!.least, LONGEST), NARROWEST_TEXT));
+  const counts = open.map(() => new Map<number, readonly number[]>());
+  const countsOf = (n: number, width: number): readonly number[] => {
+    const before = counts[n]!.get(width);
+    if (before) return before;
+    const made = linesIn(open[n]!, width);
+    counts[n]!.set(width, made);
+    return made;
+  };
+  const costOf = (tried: readonly number[]) => {
+    const each = tried.map((width, n) => countsOf(n, width));
+    const lines = sum(each[0]!.map((_, row) => Math.max(...each.map((rows) => rows[row]!))));
+    return { tried, lines, moved: sum(tried.map((width, n) => Math.abs(width - given[n]!))) };
+  };
+  let best = costOf(given);
+  for (const tried of sharesOf(room, floors)) {
+    const found = costOf(tried);
+    if (found.lines < best.lines || (found.lines === best.lines && found.moved < best.moved)) best = found;
   }
-  return best.widths;
+  return widths.map((width, i) => (open.includes(i) ? best.tried[open.indexOf(i)] : width));
 }
 
-const STEPS = [2, 4, 8, 16].map((mm) => mm * MM);
-const ROUNDS = 8;
+/** All ways, step by step, to share a room among columns of at least these widths. */
+function sharesOf(room: number, [floor = 0, ...others]: readonly number[]): readonly (readonly number[])[] {
+  if (others.length === 0) return room >= floor ? [[room]] : [];
+  const found: (readonly number[])[] = [];
+  for (let width = floor; width <= room - sum(others); width += STEP)
+    for (const rest of sharesOf(room - width, others)) found.push([width, ...rest]);
+  return found;
+}
+
+const STEP = 1.5 * MM;
 
 /** What is left above the floor: to columns of text first, where they can have all they ask for, else to all alike. */
 function shared(
