@@ -6,6 +6,7 @@
 import { existsSync } from "node:fs";
 import { copyFile, mkdir, stat, writeFile } from "node:fs/promises";
 import { build, context } from "esbuild";
+import { noticesOf, packagesIn } from "./notices.mjs";
 import { esbuildPageScripts } from "./page-scripts.mjs";
 
 const node = { platform: "node", format: "cjs", target: "node20" };
@@ -50,7 +51,8 @@ if (strange.length > 0)
 const missing = names.map((name) => bundles[name].entryPoints[0]).filter((entry) => !existsSync(entry));
 if (missing.length > 0) fail(`there is no ${missing.join(", no ")}`);
 
-await Promise.all(names.map(bundle));
+const metafiles = await Promise.all(names.map(bundle));
+if (!watch && named.length === 0) await writeFile("dist/NOTICES.txt", await noticesOf(packagesIn(metafiles)));
 if (!watch && names.includes("server")) await writePages();
 if (names.includes("pdf")) await copyFonts();
 
@@ -63,14 +65,15 @@ async function bundle(name) {
     plugins: [esbuildPageScripts, ...(bundles[name].plugins ?? [])],
     minify: !watch,
     sourcemap: watch ? "inline" : false,
+    // dist/NOTICES.txt has them.
     legalComments: "none",
+    metafile: true,
     logLevel: watch ? "info" : "warning",
   };
-  if (watch) await (await context(options)).watch();
-  else {
-    await build(options);
-    console.log(`${outfile}  ${Math.round((await stat(outfile)).size / 1000)} kB`);
-  }
+  if (watch) return (await context(options)).watch();
+  const { metafile } = await build(options);
+  console.log(`${outfile}  ${Math.round((await stat(outfile)).size / 1000)} kB`);
+  return metafile;
 }
 
 /** The page of every problem as a file beside the server, for editors that open the link of a problem's code. */
