@@ -15,12 +15,22 @@ describe.each(PAPERS)("on %s", (paper) => {
     expect(letters(tagged(pages).map((said) => said.text))).toBe(letters(wordsOf(made)));
   });
 
-  it("has the title and the number of the page at the foot of each", async () => {
+  it("has the title, the sections that begin there or go on, and the number of the page at the foot of each", async () => {
     const pages = await textsOf(await pdf(made, paper));
-    expect(pages.length).toBeGreaterThan(4);
+    let goesOn: string[] = [];
     pages.forEach((page, i) => {
-      const foot = page.filter(({ y, tagged }) => !tagged && y < MARGIN).map((said) => said.text);
-      expect(foot.join(" ").replace(/ +/g, " ")).toBe(`${made.title} ${i + 1} of ${pages.length}`);
+      const texts = page.filter(({ y, tagged }) => !tagged && y < MARGIN).map(({ text }) => text);
+      const foot = texts.join(" ").replace(/ +/g, " ").trim();
+      const begun = page.filter(({ role }) => role === "H2").map(({ text }) => text.trim());
+      const sections = begun.length > 0 ? begun : goesOn;
+      if (begun.length > 0) goesOn = begun.slice(-1);
+      const place = `${i + 1} of ${pages.length}`;
+      expect(foot.startsWith(`${made.title} `)).toBe(true);
+      expect(foot.endsWith(` ${place}`)).toBe(true);
+      const said = foot.slice(made.title.length, foot.length - place.length).trim();
+      expect(sections.join(", ").startsWith(said.replace("…", "")), said).toBe(true);
+      expect(said.length).toBeGreaterThan(5);
+      if (!said.endsWith("…")) expect(said).toBe(sections.join(", "));
     });
   });
 

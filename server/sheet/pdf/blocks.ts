@@ -51,7 +51,7 @@ function sectionFlows(section: Section, frame: Frame, setting: Setting): readonl
     lines: linesOf(heading, HEADING, width, pen.letters),
     tag: pen.tag("H2", parent),
   };
-  const title = row([stack], {
+  const line = row([stack], {
     before: 4.5 * MM,
     after: 1.5 * MM,
     top: 1.5 * MM,
@@ -59,6 +59,7 @@ function sectionFlows(section: Section, frame: Frame, setting: Setting): readonl
     rules: (ink, top) => ink.rule(left, top, left + width, HEAVY),
     placed: (ink, top) => ink.bookmark(heading, top),
   });
+  const title: Slab = { ...line, begins: heading };
   // What is said first is about all that follows.
   const said = section.blocks.findIndex(({ kind }) => kind !== "paragraph");
   const blocks: Flow[] = [];

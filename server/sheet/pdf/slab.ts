@@ -9,6 +9,8 @@ export interface Slab {
   /** Free above and below it; of two gaps that meet the wider one counts, and none at the top of a page. */
   readonly before: number;
   readonly after: number;
+  /** It begins a section of that name. */
+  readonly begins?: string;
   /** Never parted from what follows it. */
   readonly tied?: boolean;
   /** Stands over it again where it begins a page: the heads of a table. */
