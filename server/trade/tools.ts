@@ -5,6 +5,7 @@ export type ToolKey =
   | "eyes"
   | "ears"
   | "dust"
+  | "pincers"
   | "sawhorses"
   | "tape"
   | "pencil"
@@ -69,6 +70,13 @@ export const tools: readonly Row<Tool>[] = [
     ...["ear-protection", "ear-muffs", "earmuffs", "ear-plugs", "earplugs", "hearing-protection"],
   ]),
   tool("dust", "a dust mask", "sawing and sanding", "", ["dust-mask", "mask", "respirator"]),
+  tool(
+    "pincers",
+    "pincers",
+    "pulling nails out of wood that has been used before",
+    "A claw hammer pulls them too, with a scrap of wood under its head.",
+    ["pincer", "claw-hammer", "nail-puller", "pry-bar", "crowbar"],
+  ),
   tool(
     "sawhorses",
     "two sawhorses",

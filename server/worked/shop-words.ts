@@ -25,6 +25,7 @@ export const SHOP_ENGLISH = {
     working: "sawing, drilling and driving",
     machine: "sawing by machine",
     dust: "sawing and sanding",
+    nailsIn: (stock: string) => `old nails in ${stock}`,
     cuts: "every cut",
     squareEnds: "square ends",
     corners: "corners",

@@ -24,6 +24,8 @@ export function usesOf(key: ToolKey, does: Operations, worked: Worked, words: Sh
       return sawn.length > 0 && power ? [uses.machine] : [];
     case "dust":
       return sawn.length > 0 ? [uses.dust] : [];
+    case "pincers":
+      return does.salvage.map((m) => uses.nailsIn(m.name));
     case "sawhorses":
     case "tape":
     case "pencil":

@@ -26,6 +26,14 @@ describe("a plan that", () => {
     expect(need(LEG, "crosscut")?.instead).not.toBe("");
   });
 
+  it("uses what is on hand takes pincers for its old nails, unless a claw hammer is at hand", () => {
+    const pile = `stock 2x4\n  on hand 9 of 8'\n${LEG}`;
+    expect(need(pile, "pincers")).toMatchObject({ for: ["old nails in 2x4"], have: "unsaid" });
+    expect(need(pile, "pincers")?.instead).toMatch(/^A claw hammer .*\.$/);
+    expect(need(`tools\n  has claw-hammer\n${pile}`, "pincers")).toMatchObject({ have: "yes", instead: "" });
+    expect(need(LEG, "pincers")).toBeUndefined();
+  });
+
   it("miters takes a saw that turns, and as wide as the slant", () => {
     const miter = need(`${CAP}part sill 1 of 1x6, length 30", left end mitered 30°\n`, "miter");
     expect(miter?.for).toEqual(["miters of cap, 45°", "miters of sill, 30°"]);

@@ -56,6 +56,7 @@ export const FRENCH_SHOP: ShopWords = {
     working: "scier, percer et visser",
     machine: "scier à la machine",
     dust: "scier et poncer",
+    nailsIn: (stock) => `vieux clous dans ${stock}`,
     cuts: "toutes les coupes",
     squareEnds: fr`bouts d'équerre`,
     corners: "angles",

@@ -8,6 +8,10 @@ export const TOOLS: Readonly<Record<ToolKey, { readonly name: string; readonly i
   eyes: tool("protection des yeux"),
   ears: tool("protection des oreilles"),
   dust: tool("un masque à poussière"),
+  pincers: tool(
+    "des tenailles",
+    fr`Un marteau arrache-clou les arrache aussi, une chute de bois sous la tête.`,
+  ),
   sawhorses: tool(
     "deux tréteaux",
     fr`Deux supports stables de même hauteur conviennent, la planche serrée dessus.`,
