@@ -15,6 +15,7 @@ import type {
   SheetProblem,
   ShoppingRow,
 } from "./data";
+import { withoutNoise } from "./marks";
 
 export type CsvTable =
   | "cut-list"
@@ -118,10 +119,10 @@ const LAYOUTS = table<LaidOut>(
     ["piece", ({ piece }) => piece],
     ["from mm", ({ board, panel }) => board?.from.mm ?? panel?.x ?? null],
     ["from", ({ board }) => board?.from.text ?? null],
-    ["to mm", ({ board, panel }) => board?.to.mm ?? (panel && panel.x + panel.length.mm)],
+    ["to mm", ({ board, panel }) => board?.to.mm ?? (panel && withoutNoise(panel.x + panel.length.mm))],
     ["to", ({ board }) => board?.to.text ?? null],
     ["up from mm", ({ panel }) => panel?.y ?? null],
-    ["up to mm", ({ panel }) => panel && panel.y + panel.width.mm],
+    ["up to mm", ({ panel }) => panel && withoutNoise(panel.y + panel.width.mm)],
     ...length<LaidOut>("cut length", ({ board, panel }) => (board ?? panel)?.length),
     ...length<LaidOut>("cut width", ({ panel }) => panel?.width),
   ],

@@ -37,6 +37,9 @@ export const SHEET_STYLE = `
 .sheet .marks li { padding-left: 9mm; text-indent: -9mm; }
 .sheet .marks .lead { display: inline-block; min-width: 7.5mm; text-indent: 0; }
 .sheet .ticks { list-style: none; padding: 0; }
+.sheet .drawings > figure { float: left; max-width: 100%; margin-right: 6mm; }
+.sheet .drawings > .marks { min-width: 36mm; padding-top: 2.5mm; }
+.sheet .drawings > .figures { clear: both; }
 
 .sheet table { width: 100%; border-collapse: collapse; margin: 0 0 3mm; font-size: inherit; }
 .sheet th, .sheet td { text-align: left; vertical-align: top; padding: 1.2mm 3mm 1.2mm 0; color: #000; }
@@ -109,6 +112,7 @@ export const SHEET_STYLE = `
   .sheet .leads .lead { float: none; margin-left: 0; }
   .sheet dl div, .sheet .light div, .sheet dl.columns div { grid-template-columns: 26mm 1fr; }
   .sheet .beside { float: none; margin: 2mm 0; max-width: none; }
+  .sheet .drawings > figure { float: none; margin-right: 0; }
   .sheet figure:not(.to-scale):not(.beside) .drawing { max-width: none; zoom: 0.76; }
   .sheet .tick-box input { width: 9mm; height: 9mm; }
   .sheet .tick-box { padding: 1.4mm; }
@@ -140,8 +144,16 @@ export const SHEET_STYLE = `
 
 @media print {
   .sheet-page { background: #fff; }
-  .sheet { max-width: none; padding: 0; }
-  .sheet h2 { margin-top: 6mm; }
+  .sheet { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.28; }
+  .sheet h1 { font-size: 22pt; }
+  .sheet h2 { font-size: 14pt; margin: 5mm 0 1.5mm; }
+  .sheet h3 { font-size: 10.5pt; line-height: 1.28; margin: 3.5mm 0 0.8mm; }
+  .sheet small, .sheet .file, .sheet .source, .sheet .key, .sheet .below, .sheet thead th { font-size: 9.2pt; }
+  .sheet th, .sheet td { padding-top: 0.8mm; padding-bottom: 0.8mm; }
+  .sheet .group th { padding-top: 2.4mm; }
+  .sheet dl div { padding: 0.3mm 0; }
+  .sheet figure { margin: 2mm 0 3mm; }
+  .sheet .leads > li { margin-bottom: 2mm; }
   .sheet .new-page { break-before: page; }
   .sheet .one-page { break-inside: avoid; }
   .sheet .paper { overflow: visible; }
@@ -155,4 +167,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-O89FKHZoKk8t1k5KYVWl9bA19gOakqlkFvbIdNbD14U=";
+export const SHEET_STYLE_HASH = "sha256-NwBf12Qa0IfwIIGp7cCoCrIXLkXQym8Qq0FwdOWZD6c=";

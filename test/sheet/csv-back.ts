@@ -72,7 +72,8 @@ export function asData(data: SheetData, table: CsvTable): unknown {
           ...sheets.flatMap(({ label, kind, count, length, width, cuts }, i) =>
             cuts.map((c) => [
               ...[one(stock), i + 1, one(label), kind, count, marked(length), marked(width), one(c.mark)],
-              ...[one(c.label), one(c.piece), [c.x, ""], [c.x + c.length.mm, ""], c.y, c.y + c.width.mm],
+              ...[one(c.label), one(c.piece), [c.x, ""], [sum(c.x, c.length.mm), ""]],
+              ...[c.y, sum(c.y, c.width.mm)],
               ...[marked(c.length), marked(c.width)],
             ]),
           ),
@@ -162,3 +163,6 @@ const BACK: Readonly<Record<CsvTable, (r: Row) => unknown>> = {
   ],
   "not-checked": (r) => [text(r.what), text(r.why), place(r)],
 };
+
+/** To a millionth of a mm, as no more of a sum of doubles is told. */
+const sum = (a: number, b: number): number => Number((a + b).toFixed(6));
