@@ -7,6 +7,28 @@ import { made, smallDrawing } from "./made-document";
 import { expectInside, letters, linesOn, MARGIN, MM, paragraph, pdf, sheet, tagged } from "./pdf-pages";
 import { type Said, textsOf } from "./read-pdf";
 
+const table = (rows: number, lines: number): Block => ({
+  kind: "table",
+  name: "long",
+  columns: [
+    { name: "mark", head: "Mark", fit: "mark" },
+    { name: "what", head: "What it is", fit: "text" },
+  ],
+  groups: [
+    {
+      title: "All of them",
+      source: "",
+      rows: Array.from({ length: rows }, (_, i) => ({
+        cells: [
+          { words: `m${i}.` },
+          { lines: Array.from({ length: lines }, (_, n) => `row ${i} line ${n}.`) },
+        ],
+      })),
+    },
+  ],
+  sums: [{ label: "Together", value: "$12.50" }],
+});
+
 describe("what belongs together", () => {
   const heading = "A heading for what follows";
   const after: Section = {
@@ -91,28 +113,6 @@ describe("what belongs together", () => {
       const pages = await textsOf(await pdf({ ...made, sections: [...sheet(above).sections, whole] }));
       expect(pageOf(pages, heading), `${lines} lines`).toBe(pageOf(pages, "part 8."));
     }
-  });
-
-  const table = (rows: number, lines: number): Block => ({
-    kind: "table",
-    name: "long",
-    columns: [
-      { name: "mark", head: "Mark", fit: "mark" },
-      { name: "what", head: "What it is", fit: "text" },
-    ],
-    groups: [
-      {
-        title: "All of them",
-        source: "",
-        rows: Array.from({ length: rows }, (_, i) => ({
-          cells: [
-            { words: `m${i}.` },
-            { lines: Array.from({ length: lines }, (_, n) => `row ${i} line ${n}.`) },
-          ],
-        })),
-      },
-    ],
-    sums: [{ label: "Together", value: "$12.50" }],
   });
 
   it("never breaks a row, says the heads again on the next page, and keeps the sum with the last row", async () => {
@@ -225,6 +225,26 @@ describe("drawings", () => {
     for (const page of pages) expectInside(page, "Letter");
     const last = await textsOf(await pdf(sheet([...above, views])));
     expect(last.map((page) => page.some(({ text }) => text === "view 1"))).toEqual([false, true]);
+  });
+
+  it("leave no heads of a table alone under them", async () => {
+    for (let height = 212; height < 250; height += 3) {
+      const figure = {
+        kind: "figure" as const,
+        caption: "",
+        drawing: () => smallDrawing("View", 170, height),
+      };
+      const views: Block = { kind: "figures", figures: [figure] };
+      const above = Array.from({ length: 20 }, (_, i) => paragraph(`line ${i}.`));
+      const pages = await textsOf(await pdf(sheet([...above, views, table(40, 2)])));
+      expect(pages.some((page) => page.some(({ text, tagged }) => text === "Mark" && !tagged))).toBe(true);
+      for (const page of pages) {
+        expectInside(page, "Letter");
+        const head = page.find(({ text }) => text === "Mark");
+        const rows = page.filter(({ text, y }) => /^m\d+\.$/.test(text) && head && y < head.y);
+        expect(rows.length > 0, `${height} mm`).toBe(head !== undefined);
+      }
+    }
   });
 
   it("have their marks beside them where the page is wide enough, else below", async () => {

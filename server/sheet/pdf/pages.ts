@@ -52,16 +52,22 @@ export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
         waiting.push(flow);
         continue;
       }
-      while (y + gap(first) + whole > room && !fresh) turnTo(first);
+      if (y + gap(first) + whole > room && !fresh) turnTo(first, whole);
       if (isBundle(flow)) place(flow.together);
       else lay(flow);
     }
   };
 
-  /** A new page, and what stands over the slab again there, but for heads that would take most of it. */
-  const turnTo = (slab: Slab) => {
-    turn();
-    if (slab.head && slab.head.height < room / 3) put(slab.head, true);
+  /**
+   * A new page with so much room for the slab, under what waited for one, and what stands over the slab again there, but
+   * for heads that would take most of it.
+   */
+  const turnTo = (slab: Slab, least: number) => {
+    const head = slab.head && slab.head.height < room / 3 ? slab.head : undefined;
+    const needed = head ? head.height + gapBetween(head, slab) + least : least;
+    do turn();
+    while (!fresh && y + gap(head ?? slab) + needed > room);
+    if (head) put(head, true);
   };
 
   const lay = (slab: Slab) => {
@@ -69,13 +75,11 @@ export function pagesOf(flows: readonly Flow[], room: number): readonly Page[] {
     while (y + gap(rest) + rest.height > room) {
       const parts = rest.part?.(room - y - gap(rest));
       if (!parts && fresh) break;
-      if (!parts) {
-        turnTo(rest);
-        continue;
+      if (parts) {
+        put(parts[0]);
+        rest = parts[1];
       }
-      put(parts[0]);
-      rest = parts[1];
-      turnTo(rest);
+      turnTo(rest, rest.least ?? rest.height);
     }
     put(rest);
   };
