@@ -19,7 +19,16 @@ import {
   quantityText,
   SIXTEENTHS,
 } from "../units";
-import type { Box, CoatWork, Finish, LiningWork, Roll, Worked } from "../worked";
+import {
+  type Assumption,
+  assumedWords,
+  type Box,
+  type CoatWork,
+  type Finish,
+  type LiningWork,
+  type Roll,
+  type Worked,
+} from "../worked";
 import { escaped, list, paragraphs, strong, table } from "./markdown";
 import { bothTexts, valueOr, whyNot } from "./values";
 
@@ -49,7 +58,7 @@ export function describeCoat(coat: CoatWork, worked: Worked): string {
       ...boughtRows(finish, worked),
       ["A coat dries in", coat.dries && escaped(quantityText(coat.dries, display))],
     ]),
-    takenForGranted(assumed),
+    takenForGranted(assumed, display),
   );
 }
 
@@ -80,8 +89,8 @@ function boughtRows(
   ];
 }
 
-const takenForGranted = (assumed: readonly string[]): string =>
-  list(assumed.map((words) => `Taken for granted: ${escaped(words)}`));
+const takenForGranted = (assumed: readonly Assumption[], display: Display): string =>
+  list(assumed.map((one) => `Taken for granted: ${escaped(assumedWords(one, display))}`));
 
 /** A finish: how far it goes and how it is sold, and all that its lines take. */
 export function describeFinish(finish: Finish, worked: Worked): string {
@@ -103,7 +112,7 @@ export function describeFinish(finish: Finish, worked: Worked): string {
     ]),
     used.length > MOST_LINES ? `and on ${used.length - MOST_LINES} more lines` : undefined,
     used.length === 0 ? "No line here uses it" : undefined,
-    takenForGranted(finish.assumed),
+    takenForGranted(finish.assumed, display),
   );
 }
 
@@ -145,7 +154,7 @@ function describeLining(lining: LiningWork, worked: Worked): string {
       ["Open the liner", escaped(openingWords(opening, display))],
       ["Usual holes", drain?.how === "holes" ? escaped(advisedWords(drain, display)) : undefined],
     ]),
-    takenForGranted(assumed),
+    takenForGranted(assumed, display),
   );
 }
 
@@ -186,7 +195,7 @@ export function describeRoll(roll: Roll, worked: Worked): string {
     ]),
     used.length > MOST_LINES ? `and for ${used.length - MOST_LINES} more boxes` : undefined,
     used.length === 0 ? "No line here uses it" : undefined,
-    takenForGranted(roll.assumed ? [roll.assumed] : []),
+    takenForGranted(roll.assumed ? [roll.assumed] : [], display),
   );
 }
 

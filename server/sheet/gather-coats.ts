@@ -41,7 +41,7 @@ export function finishRows(
         amount: all ? { litres: all.approx / CUBIC_MM, text: bothLiquids(all, display) } : null,
         dries: coat.dries ? quantityText(coat.dries, display) : "",
         notes: coatNotes(coat, worked, words),
-        assumed: coat.assumed,
+        assumed: coat.assumed.map((one) => words.assumed(one, display)),
         place: place(coat.at),
       },
     ];
@@ -98,7 +98,7 @@ export function liningRows(
           width: marked(width, display),
         })),
         notes: liningNotes(lining, display, words),
-        assumed: lining.assumed,
+        assumed: lining.assumed.map((one) => words.assumed(one, display)),
         place: place(at),
       },
     ];

@@ -1,8 +1,9 @@
 /** What is finished, and with how much: the surface of the pieces that a `coat` line names, less what lies on other wood. */
 import type { Entry } from "../../grammar/tree";
 import { type At, chain, ifKnown, known, type Loaded, MISTAKE, map, type Value } from "../plan";
-import { cite, endGrainThirst, roughThirst, usualCoats } from "../trade";
+import { endGrainThirst, roughThirst, usualCoats } from "../trade";
 import { AREA, type Quantity, roughly, VOLUME } from "../units";
+import type { Assumption } from "./assumptions";
 import { type CoatedArea, type CoatedIn, coatedBy, type Loose, seenOf, wordsOf } from "./coated";
 import type { Worker } from "./expressions";
 import { type Coverage, type Finish, MOST_COATS } from "./finishes";
@@ -38,8 +39,7 @@ export interface CoatWork {
   readonly least: Quantity | undefined;
   /** How long a coat dries. */
   readonly dries: Quantity | undefined;
-  /** What was taken for granted, each a sentence without its end. */
-  readonly assumed: readonly string[];
+  readonly assumed: readonly Assumption[];
 }
 
 export interface CoatInput extends CoatedIn {
@@ -129,20 +129,18 @@ function assumedIn(
   finish: Finish | undefined,
   area: CoatedArea | undefined,
   loose: readonly Loose[],
-): string[] {
-  const { low, high } = endGrainThirst.value;
-  const parts = loose.map(({ part }) => part).join(", ");
-  const told: [boolean, string][] = [
-    [coatsFrom === "assumed", `${usualCoats.value} coats, since neither the line nor its finish says`],
+): Assumption[] {
+  const told: [boolean, Assumption][] = [
+    [coatsFrom === "assumed", { kind: "coats", coats: usualCoats.value }],
     [
       (area?.ends ?? 0) > 0,
-      `end grain is taken to drink ${high} times what a face does, the most of ${low} to ${high}; ${cite(endGrainThirst.source)}`,
+      { kind: "end grain", times: endGrainThirst.value, source: endGrainThirst.source },
     ],
     [
       (area?.rough ?? 0) > 0 && finish?.rough === "taken",
-      `rough wood is taken to drink ${roughThirst.value} times what planed wood does; ${cite(roughThirst.source)}`,
+      { kind: "rough wood", times: roughThirst.value, source: roughThirst.source },
     ],
-    [parts !== "", `the whole of every piece of ${parts} is counted, since no line says where they stand`],
+    [loose.length > 0, { kind: "whole pieces", parts: loose.map(({ part }) => part) }],
   ];
-  return [...(finish?.assumed ?? []), ...told.flatMap(([is, words]) => (is ? [words] : []))];
+  return [...(finish?.assumed ?? []), ...told.flatMap(([is, assumption]) => (is ? [assumption] : []))];
 }

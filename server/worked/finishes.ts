@@ -11,7 +11,7 @@ import {
   unknown,
   type Value,
 } from "../plan";
-import { cite, type Row, roughThirst, type Span, finish as usualFinish } from "../trade";
+import { cite, roughThirst, finish as usualFinish } from "../trade";
 import {
   AREA,
   COVERAGE,
@@ -27,6 +27,7 @@ import {
   unitNamed,
   VOLUME,
 } from "../units";
+import type { Assumption } from "./assumptions";
 import type { Worker } from "./expressions";
 import { Reader } from "./settings";
 
@@ -68,8 +69,7 @@ export interface Finish {
   readonly tins: readonly Tin[];
   /** Where its coverage comes from. */
   readonly source: string;
-  /** What was taken for granted, each a sentence without its end. */
-  readonly assumed: readonly string[];
+  readonly assumed: readonly Assumption[];
 }
 
 /** The most coats that are worked out. */
@@ -115,12 +115,12 @@ function workFinish(declared: Declared, worker: Worker): Finish {
       return size.state === "known" ? [{ size: size.value, text: tinText(c.size, size.value), price }] : [];
     }),
     source: taken ? cite(taken.source) : "as the plan says",
-    assumed: [taken?.words, row?.waits].filter((words) => words !== undefined),
+    assumed: [taken?.spread, row?.drying].filter((one) => one !== undefined),
   };
 }
 
 function undeclared(name: string): Finish {
-  const { covers, coversRough, rough, dries, source, words, waits } = usualRow(name)!;
+  const { covers, coversRough, rough, dries, source, spread, drying } = usualRow(name)!;
   return {
     name,
     declared: undefined,
@@ -131,7 +131,7 @@ function undeclared(name: string): Finish {
     dries,
     tins: [],
     source: cite(source),
-    assumed: waits ? [words, waits] : [words],
+    assumed: drying ? [spread, drying] : [spread],
   };
 }
 
@@ -141,7 +141,8 @@ function usualRow(name: string) {
   if (!row) return undefined;
   const { smooth, rough, recoat } = row;
   const { low, high } = smooth.value;
-  const spread = rough ? `${spanWords(smooth)}, on rough wood ${spanWords(rough)}` : spanWords(smooth);
+  const spread: Assumption = { kind: "spread", finish: name, smooth: smooth.value, rough: rough?.value };
+  const drying: Assumption | undefined = recoat && { kind: "drying", hours: recoat.value };
   return {
     covers: coverage(low, high),
     coversRough: rough ? coverage(rough.value.low, rough.value.high) : thirsty(coverage(low, high)),
@@ -154,18 +155,14 @@ function usualRow(name: string) {
         })
       : dryingUnsaid(name),
     source: smooth.source,
-    words: `${name} is taken to go ${spread} on a coat; what to buy is reckoned with the lesser`,
-    waits:
-      recoat &&
-      `a coat is taken to dry ${recoat.value.high} h, the most of ${recoat.value.low} to ${recoat.value.high}`,
+    spread,
+    drying,
   };
 }
 
 const dryingUnsaid = (name: string): Value<Drying> => unknown("unsaid", "unsaid drying", { name });
 
 const hours = (n: number): Quantity => exactly(TIME, fraction.rational(n * 60));
-
-const spanWords = ({ value: { low, high } }: Row<Span>): string => `${low} to ${high} sqft per gal`;
 
 const coverage = (low: number, high: number): Coverage => ({
   least: sqftPerGal(low),

@@ -14,8 +14,9 @@ import {
   unknown,
   type Value,
 } from "../plan";
-import { cite, drainSpacing, linerBelowRim, linerFold, stapleSpacing } from "../trade";
-import { exactly, fraction, INCH, LENGTH, type Quantity, roughly } from "../units";
+import { drainSpacing, linerBelowRim, linerFold, stapleSpacing } from "../trade";
+import { exactly, fraction, LENGTH, type Quantity, roughly } from "../units";
+import type { Assumption } from "./assumptions";
 import type { Box } from "./boxes";
 import type { Drainage, DrainHoles } from "./drainage";
 import type { Worker } from "./expressions";
@@ -51,8 +52,7 @@ export interface LiningWork {
   readonly stapleHeight: Quantity;
   /** How the liner leaves the drain open. */
   readonly opening: LinerOpening;
-  /** What was taken for granted, each a sentence without its end. */
-  readonly assumed: readonly string[];
+  readonly assumed: readonly Assumption[];
 }
 
 export type LinerOpening =
@@ -104,7 +104,7 @@ function workLine(entry: LiningWork["entry"], file: string, input: LineInput): L
   return entry.things.map((thing) => {
     const declared = lookUp(scope, thing.name.text);
     const box = boxes.find((b) => b.declared === declared);
-    const size = sized(box, roll, folded, overlap);
+    const cut = sized(box, roll, folded, overlap);
     return {
       entry,
       at: { file, start: entry.keyword.start, end: entry.end },
@@ -113,12 +113,12 @@ function workLine(entry: LiningWork["entry"], file: string, input: LineInput): L
       roll,
       fold: folded,
       overlap: overlap ?? (roll ? known(roll.overlap.value) : MISTAKE),
-      ...size,
+      ...cut,
       staples: box ? staplesFor(box) : MISTAKE,
       staplesApart: [STAPLES_CLOSE, STAPLES_WIDE],
       stapleHeight: stapleHeight(box),
       opening: openingOf(roll, box && drainage.find((d) => d.box === box)),
-      assumed: assumedIn(box, roll, size, { fold: fold === undefined, overlap: overlap === undefined }),
+      assumed: assumedIn(box, roll, cut, { fold: fold === undefined, overlap: overlap === undefined }),
     };
   });
 }
@@ -199,26 +199,15 @@ function assumedIn(
   roll: Roll | undefined,
   { cuts }: Sized,
   unsaid: { readonly fold: boolean; readonly overlap: boolean },
-): string[] {
+): Assumption[] {
   if (!box || !roll) return [];
   const strips = ifKnown(cuts)?.some(({ what }) => what === "strip");
-  const over = fraction.toNumber(fraction.divide(roll.overlap.value.exact!, INCH)!);
-  const { low, high } = stapleSpacing.value;
-  const told: [boolean | undefined, string][] = [
-    [
-      unsaid.fold,
-      `${linerFold.value}" past the rim on every side, since the line says no fold; ${cite(linerFold.source)}`,
-    ],
-    [
-      unsaid.overlap && strips,
-      `strips lie ${over}" over each other, since the line says no overlap; ${roll.overlap.source}`,
-    ],
-    [
-      box.bottom !== undefined,
-      "its sides slope, so the larger of its rim and its bottom is taken with upright sides",
-    ],
-    [roll.assumed !== "", roll.assumed],
-    [true, `staples ${low}" to ${high}" apart; ${cite(stapleSpacing.source)}`],
+  const told: [boolean | undefined, Assumption | undefined][] = [
+    [unsaid.fold, { kind: "fold", length: size(linerFold.value, "in"), source: linerFold.source }],
+    [unsaid.overlap && strips, { kind: "overlap", length: roll.overlap.value, source: roll.overlap.source }],
+    [box.bottom !== undefined, { kind: "sloping sides" }],
+    [true, roll.assumed],
+    [true, { kind: "staples", least: STAPLES_CLOSE, most: STAPLES_WIDE, source: stapleSpacing.source }],
   ];
-  return told.flatMap(([is, words]) => (is ? [words] : []));
+  return told.flatMap(([is, assumption]) => (is && assumption ? [assumption] : []));
 }

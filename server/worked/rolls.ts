@@ -9,8 +9,9 @@ import {
   unknown,
   type Value,
 } from "../plan";
-import { cite, liner, type Row } from "../trade";
+import { liner, type Row, type Source } from "../trade";
 import { exactly, exactOf, fraction, LENGTH, type Quantity, unitNamed } from "../units";
+import type { Assumption } from "./assumptions";
 import type { Worker } from "./expressions";
 import { size } from "./materials";
 import { Reader } from "./settings";
@@ -27,9 +28,9 @@ export interface Roll {
   /** It lets no water through, so that it must be opened where the box drains. */
   readonly holdsWater: boolean;
   /** How much two widths lie over each other where the plan does not say, and where that comes from. */
-  readonly overlap: { readonly value: Quantity; readonly source: string };
-  /** How it was told whether it holds water, a sentence without its end; empty for one of a usual name. */
-  readonly assumed: string;
+  readonly overlap: { readonly value: Quantity; readonly source: Source };
+  /** How it was told whether it holds water; undefined for one of a usual name. */
+  readonly assumed: Assumption | undefined;
 }
 
 /** Rolls that the plan and its shop declare, in their order, then usual ones that its `line` entries name. */
@@ -72,21 +73,16 @@ const OPEN = /fabric|felt|fleece|mesh|cloth|burlap|hessian|netting|screen/;
 function kindOf(name: string): Pick<Roll, "holdsWater" | "overlap" | "assumed"> {
   const row = liner(name);
   const fabric = liner("landscape-fabric")!;
-  if (row) return { holdsWater: row.holdsWater, overlap: overlapOf(row.overlap), assumed: "" };
+  if (row) return { holdsWater: row.holdsWater, overlap: overlapOf(row.overlap), assumed: undefined };
   const open = OPEN.test(name);
   return {
     holdsWater: !open,
     overlap: overlapOf(fabric.overlap),
-    assumed: open
-      ? `${name} is taken to let water through, by its name`
-      : `${name} is taken to hold water, since its name is not that of a fabric or a mesh`,
+    assumed: { kind: "by its name", roll: name, holdsWater: !open },
   };
 }
 
-const overlapOf = (row: Row<string>): Roll["overlap"] => ({
-  value: size(row.value, "in"),
-  source: cite(row.source),
-});
+const overlapOf = ({ value, source }: Row<string>): Roll["overlap"] => ({ value: size(value, "in"), source });
 
 /** Lengths that prices are by, as they are spelled out. */
 const SPELLED: Readonly<Record<string, string>> = {

@@ -4,7 +4,7 @@ import { ifKnown, type Value } from "../../server/plan";
 import type { Quantity } from "../../server/units";
 import type { CoatWork } from "../../server/worked";
 import { evaluated } from "../placing/plans";
-import { allProblems, notChecked, sample } from "./plans";
+import { allProblems, notChecked, sample, taken } from "./plans";
 
 const SQIN = 25.4 ** 2;
 const sqin = (q: Quantity | undefined): number => Number((q!.approx / SQIN).toFixed(6));
@@ -150,7 +150,7 @@ coat tub with oil`);
   test("pieces that stand nowhere are counted whole, and that is said", () => {
     const work = coat('stock b, actual 1" x 4"\npart low 3 of b, length 10"\ncoat low with oil');
     expect([area(work.exposed), work.pieces, work.loose]).toEqual([324, [], [{ part: "low", count: 3 }]]);
-    expect(work.assumed.join()).toContain("the whole of every piece of low is counted");
+    expect(taken(work)).toContain("the whole of every piece of low is counted");
     expect(ifKnown(work.exposed)!.exact).not.toBeNull();
   });
 
@@ -234,7 +234,7 @@ describe("usual finishes need no line", () => {
     expect(perGal(ifKnown(covers)!.least)).toBeCloseTo(200, 9);
     expect(perGal(ifKnown(covers)!.most)).toBeCloseTo(400, 9);
     expect(work.dries!.approx).toBe(48 * 60);
-    expect(work.assumed.join()).toContain("what to buy is reckoned with the lesser");
+    expect(taken(work)).toContain("what to buy is reckoned with the lesser");
     expect(work.finish!.source).toContain("Wood Handbook");
     expect([work.coatsFrom, ifKnown(work.coats)]).toEqual(["assumed", 2]);
   });
@@ -245,7 +245,7 @@ describe("usual finishes need no line", () => {
     );
     expect(worked.coats[0]!.amount.state).toBe("known");
     expect(worked.coats[0]!.dries!.approx).toBe(48 * 60);
-    expect(worked.coats[0]!.assumed.join()).toContain("a coat is taken to dry 48 h, the most of 12 to 48");
+    expect(taken(worked.coats[0]!)).toContain("a coat is taken to dry 48 h, the most of 12 to 48");
     expect(worked.shopping.rows.find((r) => r.aisle === "finish")?.tin?.text).toBe("1 qt");
   });
 
@@ -266,7 +266,7 @@ describe("how much it takes", () => {
     expect(gal(on(", rough"))).toBeCloseTo(2 * faces + ends, 9);
     expect(gal(on(", painted"))).toBeCloseTo(2 * faces + ends, 9);
     expect([on("").rough, on(", rough").rough]).toEqual([false, true]);
-    expect(on(", rough").assumed.join()).toContain("rough wood is taken to drink 2 times");
+    expect(taken(on(", rough"))).toContain("rough wood is taken to drink 2 times");
   });
 
   test("the line's own number of coats goes before that of its finish", () => {

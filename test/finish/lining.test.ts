@@ -5,7 +5,7 @@ import { ifKnown } from "../../server/plan";
 import { SIXTEENTHS } from "../../server/units";
 import type { LinerSheet, LiningWork, Worked } from "../../server/worked";
 import { evaluated, inch } from "../placing/plans";
-import { allProblems, notChecked, sample } from "./plans";
+import { allProblems, notChecked, sample, taken } from "./plans";
 
 const ROLL = "roll rubber-liner, width 6', price $2.10 per foot\n";
 const TUB = 'box tub, inside 40" x 16" x 10", filled with potting-mix to 3" below rim\n';
@@ -50,7 +50,7 @@ describe("the sheet", () => {
     const one = lining(`roll rubber-liner, width 2'\n${TUB}line tub with rubber-liner`);
     expect(size(ifKnown(one.sheet)!)).toEqual([64, 40]);
     expect(inch(ifKnown(one.overlap)!.approx)).toBe(6);
-    const told = one.assumed.join("\n");
+    const told = taken(one);
     expect(told).toContain('2" past the rim on every side');
     expect(told).toContain('strips lie 6" over each other');
   });
@@ -61,7 +61,7 @@ describe("the sheet", () => {
     );
     // 44 + 22 by 16 + 22.
     expect(size(ifKnown(one.sheet)!)).toEqual([66, 38]);
-    expect(one.assumed.join()).toContain("its sides slope");
+    expect(taken(one)).toContain("its sides slope");
   });
 
   test("of the trough, from its placed walls: 46-1/2 by 16-1/2 by 8-3/4 with a fold of 3", () => {

@@ -4,7 +4,8 @@ import { resolve } from "node:path";
 import { uncheckedText } from "../../server/checks";
 import { load } from "../../server/plan";
 import { evaluate } from "../../server/service";
-import { type Unchecked, type Worked, work } from "../../server/worked";
+import { SIXTEENTHS } from "../../server/units";
+import { type Assumption, assumedWords, type Unchecked, type Worked, work } from "../../server/worked";
 
 const SAMPLES = resolve(__dirname, "../../samples");
 
@@ -31,3 +32,7 @@ export function allProblems(text: string): {
   }));
   return { codes: [...new Set(problems.map((p) => p.code))].sort(), unchecked: worked.unchecked };
 }
+
+/** What was taken for granted, in words. */
+export const taken = ({ assumed }: { readonly assumed: readonly Assumption[] }): string =>
+  assumed.map((one) => assumedWords(one, SIXTEENTHS)).join("\n");

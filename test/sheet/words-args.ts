@@ -2,7 +2,7 @@
 
 import { known, MISTAKE } from "../../server/plan";
 import type { SheetWords } from "../../server/sheet/words";
-import { careRows, cautionRows, species, tools } from "../../server/trade";
+import { COMMON_PRACTICE, careRows, cautionRows, FROM_MEMORY, species, tools } from "../../server/trade";
 import { LENGTH, roughly, SIXTEENTHS } from "../../server/units";
 
 /** A text or a function of a catalog, with the names that lead to it. */
@@ -27,14 +27,17 @@ export const argumentsOf = ({ path, value }: Leaf): readonly (readonly unknown[]
     ? [Array.from({ length: value.length }, (_, i) => `§${String.fromCharCode(97 + i)}`)]
     : []);
 
-/** What must be found in a text made of these arguments: texts that begin with a mark, and numbers. */
+/** What must be found in a text made of these arguments: texts that begin with a mark, and numbers that are one of them. */
 export function wanted(args: readonly unknown[]): string[] {
   return args.flatMap((arg): string[] => {
     if (Array.isArray(arg)) return wanted(arg);
     if (typeof arg === "number") return [String(arg)];
+    if (typeof arg === "object" && arg !== null) return wanted(Object.values(arg)).filter(isMarked);
     return typeof arg === "string" && arg.startsWith("§") ? [arg] : [];
   });
 }
+
+const isMarked = (text: string): boolean => text.startsWith("§");
 
 /** Without an exact part, which no JSON holds. */
 const INCH_LONG = roughly(LENGTH, 25.4);
@@ -144,6 +147,21 @@ const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   ],
   "plan.boxes.taken": [[125]],
   "plan.square.ring": [["§a", 3]],
+  "work.assumed": [
+    { kind: "spread", finish: "§a", smooth: { low: 200, high: 400 }, rough: { low: 100, high: 150 } },
+    { kind: "spread", finish: "§a", smooth: { low: 200, high: 400 }, rough: undefined },
+    { kind: "drying", hours: { low: 12, high: 48 } },
+    { kind: "coats", coats: 3 },
+    { kind: "end grain", times: { low: 2, high: 3 }, source: FROM_MEMORY },
+    { kind: "rough wood", times: 2, source: FROM_MEMORY },
+    { kind: "whole pieces", parts: ["§a", "§b"] },
+    { kind: "fold", length: roughly(LENGTH, 50.8), source: FROM_MEMORY },
+    { kind: "overlap", length: roughly(LENGTH, 152.4), source: COMMON_PRACTICE },
+    { kind: "sloping sides" },
+    { kind: "by its name", roll: "§a", holdsWater: true },
+    { kind: "by its name", roll: "§a", holdsWater: false },
+    { kind: "staples", least: roughly(LENGTH, 50.8), most: roughly(LENGTH, 101.6), source: FROM_MEMORY },
+  ].map((one) => [one, SIXTEENTHS]),
   "wood.materials.condition": [["treated"], ["rough"]],
   "wood.materials.sizeFrom": [
     [{ source: "as measured", sizeFrom: { by: "measured" } }],

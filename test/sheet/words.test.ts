@@ -15,7 +15,7 @@ import {
   writeSheet,
 } from "../../server/service";
 import type { SheetData } from "../../server/sheet/data";
-import { type Run, runsOf, type SheetDocument, type Words } from "../../server/sheet/document";
+import { type Block, type Run, runsOf, type SheetDocument, type Words } from "../../server/sheet/document";
 import { sheetBody } from "../../server/sheet/html";
 import { ENGLISH, SHEET_LANGUAGES, wordsIn } from "../../server/sheet/words";
 import { CONDITIONS, FILLS, WOODS } from "../../server/sheet/words/french-names";
@@ -37,6 +37,7 @@ import {
   tools,
 } from "../../server/trade";
 import { AREA, exactly, fraction, LENGTH, money, moneyText, quantityText, roughly } from "../../server/units";
+import { made } from "./made-document";
 import { leavesOf, textsOf, wanted } from "./words-args";
 
 const FRENCH = wordsIn("fr");
@@ -47,6 +48,12 @@ const sample = (name: string): Evaluated => {
   return evaluate(file, readFileSync(file, "utf8"), diskReader);
 };
 const base = (file: string): string => file.split(/[\\/]/).at(-1)!;
+
+const OTHER: Block = {
+  kind: "paragraph",
+  style: "plain",
+  words: [{ text: "told in English", language: "en" }],
+};
 
 describe("the French words", () => {
   it("are as many as the English ones, each a text or a function as there", () => {
@@ -223,11 +230,14 @@ describe("a French sheet", () => {
     await expect(text).toMatchFileSnapshot(`snapshots/${name}.fr.txt.snap`);
   });
 
-  it("tells browsers its language, and that of what is told in English only", () => {
+  it("tells browsers its language, and that of what is told in another", () => {
     const evaluated = sample("salad-trough.sawbuck");
     const body = sheetBody(sheetDocument(sheetOf(evaluated, base, "fr"), { language: "fr" }));
     expect(body).toMatch(/^<main class="sheet" lang="fr"/);
-    expect(body).toContain('<span lang="en">end grain is taken to drink');
+    expect(body).not.toContain('lang="en"');
+    expect(body).toContain("le bois de bout boit 3 fois ce que boit une face");
+    const other = sheetBody({ ...made, sections: [{ name: "one", heading: "One", blocks: [OTHER] }] });
+    expect(other).toContain('<span lang="en">told in English</span>');
     expect(sheetBody(sheetDocument(sheetOf(evaluated, base)))).not.toContain('lang="fr"');
   });
 

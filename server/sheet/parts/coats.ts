@@ -50,10 +50,9 @@ function liningGroup(lining: SheetLining, file: string, words: SheetWords): Grou
   return group("lining", words.inBox(what, box), rows, notesOf(lining, words), lineIn(place, file));
 }
 
-/** What was taken for granted is told in English only. */
-const notesOf = ({ notes, assumed }: SheetFinish | SheetLining, { tag, work }: SheetWords): Words[] => [
+const notesOf = ({ notes, assumed }: SheetFinish | SheetLining, { work }: SheetWords): Words[] => [
   ...notes,
-  ...assumed.map((text): Words => [{ text: work.taken }, { text, ...(tag !== "en" && { language: "en" }) }]),
+  ...assumed.map((said) => `${work.taken}${said}`),
 ];
 
 function group(

@@ -2,7 +2,7 @@
 
 import { openingWords, stapleWords, tinWords } from "../../checks/lining-words";
 import type { Display } from "../../units";
-import type { FinishNeed } from "../../worked";
+import { assumedWords, type FinishNeed } from "../../worked";
 
 export const ENGLISH_WORK = {
   /** Sold as: `1 qt tin`, `13' off the roll`. */
@@ -16,6 +16,7 @@ export const ENGLISH_WORK = {
   atLeast: (amount: string) => `or, where the finish goes farther, ${amount}`,
   countedWhole: (parts: string) => `counted whole, since they stand nowhere: ${parts}`,
   taken: "taken for granted: ",
+  assumed: assumedWords,
   tins: (tins: string) => `to buy: ${tins}`,
   oneSheet: "one sheet",
   strip: "strip",

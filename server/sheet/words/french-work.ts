@@ -1,9 +1,12 @@
 /** What the sheet says of finishes, liners and steps, in French. */
+import { de } from "../../checks/french/elision";
 import { ifKnown } from "../../plan";
-import { type Display, lengthText, moneyText } from "../../units";
-import type { LinerOpening, LiningWork } from "../../worked";
+import type { Span } from "../../trade";
+import { type Display, lengthText, moneyText, type Quantity } from "../../units";
+import type { Assumption, LinerOpening, LiningWork } from "../../worked";
 import type { ENGLISH_WORK } from "./english-work";
-import { fr } from "./french-type";
+import { cited } from "./french-sources";
+import { et, fr } from "./french-type";
 
 export const FRENCH_WORK: typeof ENGLISH_WORK = {
   tin: (size) => `pot de ${size}`,
@@ -22,6 +25,7 @@ export const FRENCH_WORK: typeof ENGLISH_WORK = {
   atLeast: (amount) => `ou, si le produit va plus loin, ${amount}`,
   countedWhole: (parts) => fr`comptés en entier, puisqu’ils ne sont placés nulle part : ${parts}`,
   taken: fr`admis : `,
+  assumed,
   tins: (tins) => fr`à acheter : ${tins}`,
   oneSheet: "une seule pièce",
   strip: "bande",
@@ -44,6 +48,44 @@ export const FRENCH_WORK: typeof ENGLISH_WORK = {
   lifted: { piece: "une pièce", unit: "ce qui était déjà assemblé", assembly: "le sous-ensemble" },
   liftOf: (is, part) => fr`${is} : ${part}`,
 };
+
+function assumed(assumption: Assumption, display: Display): string {
+  const long = (length: Quantity): string => lengthText(length, display);
+  switch (assumption.kind) {
+    case "spread": {
+      const { finish, smooth, rough } = assumption;
+      const goes = ({ low, high }: Span): string => `de ${low} à ${high} pi² par gal US`;
+      const spread = rough ? `${goes(smooth)}, sur bois brut ${goes(rough)}` : goes(smooth);
+      return fr`une couche de ${finish} couvre ${spread} ; l'achat est compté avec le moins`;
+    }
+    case "drying": {
+      const { low, high } = assumption.hours;
+      return `une couche sèche en ${high} h, le plus long de ${low} à ${high}`;
+    }
+    case "coats":
+      return `${assumption.coats} couches, puisque ni la ligne ni le produit ne le disent`;
+    case "end grain": {
+      const { low, high } = assumption.times;
+      return fr`le bois de bout boit ${high} fois ce que boit une face, le plus de ${low} à ${high} ; ${cited(assumption.source)}`;
+    }
+    case "rough wood":
+      return fr`le bois brut boit ${assumption.times} fois ce que boit le bois raboté ; ${cited(assumption.source)}`;
+    case "whole pieces":
+      return fr`chaque pièce ${de(et(assumption.parts))} est comptée en entier, puisqu'aucune ligne ne dit où elle se place`;
+    case "fold":
+      return fr`${long(assumption.length)} au-delà du bord de chaque côté, puisque la ligne ne dit aucun rabat ; ${cited(assumption.source)}`;
+    case "overlap":
+      return fr`les bandes se recouvrent de ${long(assumption.length)}, puisque la ligne ne dit aucun recouvrement ; ${cited(assumption.source)}`;
+    case "sloping sides":
+      return fr`ses côtés sont inclinés : le plus grand du bord et du fond est compté, avec des côtés droits`;
+    case "by its name":
+      return assumption.holdsWater
+        ? fr`${assumption.roll} retient l'eau, puisque son nom n'est ni celui d'une toile ni celui d'un grillage`
+        : fr`${assumption.roll} laisse passer l'eau, d'après son nom`;
+    case "staples":
+      return fr`agrafes espacées de ${long(assumption.least)} à ${long(assumption.most)} ; ${cited(assumption.source)}`;
+  }
+}
 
 function openingOf(opening: LinerOpening, display: Display): string {
   switch (opening.how) {
