@@ -1,5 +1,4 @@
 /** The placed pieces of a plan as its drawings take them, and the screws whose heads are seen on them. */
-
 import { lookUp } from "../plan";
 import { DisjointSets } from "../solid/disjoint-sets";
 import type { Piece, Worked } from "../worked";

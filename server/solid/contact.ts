@@ -4,7 +4,7 @@
  */
 import { NUMERIC } from "./angle";
 import type { Convex, Facet } from "./convex";
-import { add, cross, dot, mean, scaled, size, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, mean, scaled, size, spanAlong, subtract, unit, type Vec3 } from "./vector";
 
 /** Solids nearer than this touch; deeper in each other than this they overlap. */
 export const TOUCHING = 0.05;
@@ -292,13 +292,7 @@ function along({ vertices, bounds, aligned }: Body, axis: Vec3): [number, number
     }
     return [least, most];
   }
-  let [least, most] = [Infinity, -Infinity];
-  for (const v of vertices) {
-    const at = dot(axis, v);
-    if (at < least) least = at;
-    if (at > most) most = at;
-  }
-  return [least, most];
+  return spanAlong(vertices, axis);
 }
 
 /** The polygon of f clipped to the polygon of g, both nearly in one plane. */

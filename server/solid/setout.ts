@@ -3,7 +3,7 @@
  * Millimetres.
  */
 import { clipped, polygonArea } from "./contact";
-import { add, cross, dot, scaled, size, subtract, unit, type Vec3 } from "./vector";
+import { add, cross, dot, scaled, size, spanAlong, subtract, unit, type Vec3 } from "./vector";
 
 /** A patch with its own directions: `long` along its longest side, `short` square to it. */
 export interface Field {
@@ -25,8 +25,8 @@ export function fieldOf(polygon: readonly Vec3[], normal: Vec3, along?: Vec3): F
   const wanted = inPlane && size(inPlane) > SQUARE ? unit(inPlane) : undefined;
   const long = wanted ?? longestSide(polygon) ?? anyIn(normal);
   const short = cross(normal, long);
-  const [l0, l1] = extent(polygon, long);
-  const [s0, s1] = extent(polygon, short);
+  const [l0, l1] = spanAlong(polygon, long);
+  const [s0, s1] = spanAlong(polygon, short);
   const at = polygon[0]!;
   const high = dot(at, normal);
   const centre = add(scaled(normal, high), add(scaled(long, (l0 + l1) / 2), scaled(short, (s0 + s1) / 2)));
@@ -72,7 +72,7 @@ function onField(field: Field, share: number): Vec3 {
 function strip({ polygon, long, short }: Field, at: number): [number, number] | undefined {
   const upper = clipped(polygon, long, at + HAIR);
   const band = clipped(upper, [-long[0], -long[1], -long[2]], -(at - HAIR));
-  return band.length > 0 ? extent(band, short) : undefined;
+  return band.length > 0 ? spanAlong(band, short) : undefined;
 }
 
 /** A direction (of unit length) that lies less than this in a plane is square to it: what is left is crumbs of arithmetic. */
@@ -96,13 +96,3 @@ function longestSide(polygon: readonly Vec3[]): Vec3 | undefined {
 
 const anyIn = (normal: Vec3): Vec3 =>
   unit(cross(normal, Math.abs(normal[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0])) ?? [1, 0, 0];
-
-function extent(points: readonly Vec3[], axis: Vec3): [number, number] {
-  let [least, most] = [Infinity, -Infinity];
-  for (const p of points) {
-    const at = dot(p, axis);
-    if (at < least) least = at;
-    if (at > most) most = at;
-  }
-  return [least, most];
-}

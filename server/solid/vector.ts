@@ -16,6 +16,16 @@ export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
+/** The least and the most of some points along an axis; Infinity and -Infinity of none. */
+export function spanAlong(points: readonly Vec3[], axis: Vec3): [least: number, most: number] {
+  let [least, most] = [Infinity, -Infinity];
+  for (const p of points) {
+    const at = dot(p, axis);
+    if (at < least) least = at;
+    if (at > most) most = at;
+  }
+  return [least, most];
+}
 export const size = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
 /** The direction of a with length 1; undefined when a has no length or is not a number. */
 export function unit(a: Vec3): Vec3 | undefined {

@@ -1,5 +1,4 @@
 /** What an order of work is made of: things that a step can name, with how they hang together. Read off the solids and the joints. */
-
 import { HAIRLINE } from "../solid/contact";
 import { DisjointSets } from "../solid/disjoint-sets";
 import type { Joint } from "./joints";

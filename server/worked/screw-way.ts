@@ -154,10 +154,8 @@ function inLine(
 ): number[] {
   return near.filter((i) => {
     const { least, most } = pieces[i]!.bounds;
-    for (let n = 0; n < 3; n++) {
-      const k = n as 0 | 1 | 2;
-      const a = from[k] + begin * direction[k];
-      const b = from[k] + end * direction[k];
+    for (const k of [0, 1, 2] as const) {
+      const [a, b] = [from[k] + begin * direction[k], from[k] + end * direction[k]];
       if (Math.max(a, b) < least[k] - about || Math.min(a, b) > most[k] + about) return false;
     }
     return true;
@@ -232,22 +230,13 @@ function roomBehind(
   if (there.length === 0) return undefined;
   let best: PlacedScrew["behind"];
   // Beside the bit there is room; only the drill behind it is thick.
-  const meet = (
-    piece: number,
-    { enters, leaves }: Pick<Interval, "enters" | "leaves">,
-    from: number,
-  ): void => {
-    if (leaves < from + HAIR || enters > DRIVER.length) return;
-    const room = Math.max(from, enters);
-    if (!best || room < best.room) best = { piece, room };
-  };
   const look = (ray: Vec3, from: number): void => {
-    for (const i of there) {
-      const { cells } = pieces[i]!;
-      const one = cells.length === 1 && way(cells[0]!, ray, back);
-      if (one) meet(i, one, from);
-      if (cells.length > 1) for (const one of intervals(pieces[i]!, ray, back)) meet(i, one, from);
-    }
+    for (const i of there)
+      for (const { enters, leaves } of intervals(pieces[i]!, ray, back)) {
+        if (leaves < from + HAIR || enters > DRIVER.length) continue;
+        const room = Math.max(from, enters);
+        if (!best || room < best.room) best = { piece: i, room };
+      }
   };
   look(start, HAIR);
   for (const side of [long, short])

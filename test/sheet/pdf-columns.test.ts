@@ -1,38 +1,20 @@
 /** Columns of a PDF find their room: of tables, and of terms side by side. */
 import { describe, expect, it } from "vitest";
-import type { Block } from "../../server/sheet/document";
-import { linesOn, MM, pdf, sheet } from "./pdf-pages";
+import type { Column } from "../../server/sheet/document";
+import { linesOn, MM, pdf, sheet, table } from "./pdf-pages";
 import { type Said, textsOf } from "./read-pdf";
 
 describe("columns", () => {
   it("puts a wide column under its row where there is no room, and says what it is", async () => {
-    const block: Block = {
-      kind: "table",
-      name: "crowded",
-      columns: [
-        ...["one", "two", "three", "four"].map((name) => ({
-          name,
-          head: `Head ${name}`,
-          fit: "text" as const,
-        })),
-        { name: "note", head: "Note", fit: "wide" },
-      ],
-      groups: [
-        {
-          title: "",
-          source: "",
-          rows: [
-            {
-              cells: [
-                ...["a", "b", "c", "d"].map((c) => ({ words: c.repeat(20) })),
-                { words: "said under the row at some length" },
-              ],
-            },
-          ],
-        },
-      ],
-      sums: [],
-    };
+    const columns = ["one", "two", "three", "four"].map(
+      (name): Column => ({ name, head: `Head ${name}`, fit: "text" }),
+    );
+    const cells = ["a", "b", "c", "d"].map((c) => ({ words: c.repeat(20) }));
+    const block = table(
+      "crowded",
+      [...columns, { name: "note", head: "Note", fit: "wide" }],
+      [[...cells, { words: "said under the row at some length" }]],
+    );
     const page = (await textsOf(await pdf(sheet([block])))).flat();
     const y = (words: string) => page.find(({ text }) => text.includes(words))!.y;
     expect(y("Head one")).toBe(y("Head four"));
@@ -43,40 +25,20 @@ describe("columns", () => {
 
   it("gives room to the words that would take more lines without it", async () => {
     const words = ['from each end: 1-1/2" and 6-3/4"', 'from either edge: 1-3/8" and 4-1/8"'];
-    const block: Block = {
-      kind: "table",
-      name: "set-outs",
-      columns: [
+    const said = (...cells: string[]) => cells.map((words) => ({ words }));
+    const block = table(
+      "set-outs",
+      [
         { name: "piece", head: "Piece", fit: "text" },
         { name: "per", head: "Screws", fit: "text" },
         { name: "along", head: "Along it", fit: "wide" },
         { name: "across", head: "Across it", fit: "wide" },
       ],
-      groups: [
-        {
-          title: "",
-          source: "",
-          rows: [
-            {
-              cells: [
-                { words: "side" },
-                { words: "8 each" },
-                { words: `from the left end: ${'12-3/16", '.repeat(16)}` },
-                { words: "x" },
-              ],
-            },
-            ...[1, 2, 3].map((n) => ({
-              cells: [
-                { words: `end-floor, by the left leg ${n}` },
-                { words: "3" },
-                ...words.map((said) => ({ words: said })),
-              ],
-            })),
-          ],
-        },
+      [
+        said("side", "8 each", `from the left end: ${'12-3/16", '.repeat(16)}`, "x"),
+        ...[1, 2, 3].map((n) => said(`end-floor, by the left leg ${n}`, "3", ...words)),
       ],
-      sums: [],
-    };
+    );
     const page = (await textsOf(await pdf(sheet([block])))).flat();
     const lines = linesOn(page).filter((line) => line.includes("end-floor"));
     expect(lines).toEqual([1, 2, 3].map((n) => `end-floor, by the left leg ${n} 3 ${words.join(" ")}`));
@@ -99,22 +61,17 @@ describe("columns", () => {
 
   it("wraps many boxes in a cell", async () => {
     const ticks = Array.from({ length: 30 }, (_, i) => ({ id: `${i}`, what: `leg / ${i}`, done: "cut" }));
-    const block: Block = {
-      kind: "table",
-      name: "ticks",
-      columns: [
+    const block = table(
+      "ticks",
+      [
         { name: "tick", head: "Cut", fit: "tick" },
         { name: "part", head: "Part", fit: "text" },
       ],
-      groups: [
-        {
-          title: "",
-          source: "",
-          rows: [{ cells: [{ ticks }, { words: "leg" }] }, { cells: [{ ticks: [] }, { words: "below" }] }],
-        },
+      [
+        [{ ticks }, { words: "leg" }],
+        [{ ticks: [] }, { words: "below" }],
       ],
-      sums: [],
-    };
+    );
     const page = (await textsOf(await pdf(sheet([block])))).flat();
     const [leg, below] = ["leg", "below"].map((words) => page.find(({ text }) => text === words)!.y);
     expect(leg! - below!).toBeGreaterThan(3 * 5 * MM);

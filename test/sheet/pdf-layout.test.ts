@@ -4,30 +4,33 @@ import { type Drawing, text } from "../../server/sheet/display";
 import type { Block, Section } from "../../server/sheet/document";
 import type { Paper } from "../../server/sheet/pdf";
 import { made, smallDrawing } from "./made-document";
-import { expectInside, letters, linesOn, MARGIN, MM, paragraph, pdf, sheet, tagged } from "./pdf-pages";
+import {
+  expectInside,
+  letters,
+  linesOn,
+  MARGIN,
+  MM,
+  paragraph,
+  pdf,
+  sheet,
+  table,
+  tagged,
+} from "./pdf-pages";
 import { type Said, textsOf } from "./read-pdf";
 
-const table = (rows: number, lines: number): Block => ({
-  kind: "table",
-  name: "long",
-  columns: [
-    { name: "mark", head: "Mark", fit: "mark" },
-    { name: "what", head: "What it is", fit: "text" },
-  ],
-  groups: [
-    {
-      title: "All of them",
-      source: "",
-      rows: Array.from({ length: rows }, (_, i) => ({
-        cells: [
-          { words: `m${i}.` },
-          { lines: Array.from({ length: lines }, (_, n) => `row ${i} line ${n}.`) },
-        ],
-      })),
-    },
-  ],
-  sums: [{ label: "Together", value: "$12.50" }],
-});
+const longTable = (rows: number, lines: number) =>
+  table(
+    "long",
+    [
+      { name: "mark", head: "Mark", fit: "mark" },
+      { name: "what", head: "What it is", fit: "text" },
+    ],
+    Array.from({ length: rows }, (_, i) => [
+      { words: `m${i}.` },
+      { lines: Array.from({ length: lines }, (_, n) => `row ${i} line ${n}.`) },
+    ]),
+    { title: "All of them", sums: [{ label: "Together", value: "$12.50" }] },
+  );
 
 describe("what belongs together", () => {
   const heading = "A heading for what follows";
@@ -116,7 +119,7 @@ describe("what belongs together", () => {
   });
 
   it("never breaks a row, says the heads again on the next page, and keeps the sum with the last row", async () => {
-    const pages = await textsOf(await pdf(sheet([table(40, 4)])));
+    const pages = await textsOf(await pdf(sheet([longTable(40, 4)])));
     expect(pages.length).toBeGreaterThan(3);
     for (let i = 0; i < 40; i++) expect(pageOf(pages, `m${i}.`)).toBe(pageOf(pages, `row ${i} line 3.`));
     for (const page of pages.slice(1))
@@ -130,7 +133,7 @@ describe("what belongs together", () => {
   });
 
   it("keeps a row that goes on from the one above on its page", async () => {
-    const whole = table(40, 1) as Extract<Block, { kind: "table" }>;
+    const whole = longTable(40, 1);
     const [group] = whole.groups;
     const rows = group!.rows.map((row, i) => ({ ...row, ...(i % 3 > 0 && { goesOn: true as const }) }));
     for (let lines = 0; lines < 6; lines++) {
@@ -141,7 +144,7 @@ describe("what belongs together", () => {
   });
 
   it("breaks a row only where it is higher than a page", async () => {
-    const pages = await textsOf(await pdf(sheet([table(2, 70)])));
+    const pages = await textsOf(await pdf(sheet([longTable(2, 70)])));
     const words = letters(tagged(pages).map((said) => said.text));
     for (let n = 0; n < 70; n++) expect(words).toContain(`row1line${n}.`);
     for (const page of pages) expectInside(page, "Letter");
@@ -236,7 +239,7 @@ describe("drawings", () => {
       };
       const views: Block = { kind: "figures", figures: [figure] };
       const above = Array.from({ length: 20 }, (_, i) => paragraph(`line ${i}.`));
-      const pages = await textsOf(await pdf(sheet([...above, views, table(40, 2)])));
+      const pages = await textsOf(await pdf(sheet([...above, views, longTable(40, 2)])));
       expect(pages.some((page) => page.some(({ text, tagged }) => text === "Mark" && !tagged))).toBe(true);
       for (const page of pages) {
         expectInside(page, "Letter");

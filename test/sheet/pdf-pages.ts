@@ -1,6 +1,6 @@
 /** What tests of the PDF share: small sheets, what stands on their pages, and where. */
 import { expect } from "vitest";
-import type { Block, SheetDocument } from "../../server/sheet/document";
+import type { Block, Cell, Column, SheetDocument, Table } from "../../server/sheet/document";
 import { type Paper, sheetPdf } from "../../server/sheet/pdf";
 import { made } from "./made-document";
 import { FONTS, type Said } from "./read-pdf";
@@ -22,6 +22,20 @@ export const sheet = (blocks: readonly Block[], title = "Sheet"): SheetDocument 
   title,
   sections: [{ name: "one", heading: "One", blocks }],
 });
+/** A table of one group. */
+export const table = (
+  name: string,
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  { title = "", sums = [] }: { readonly title?: string; readonly sums?: Table["sums"] } = {},
+): Table => ({
+  kind: "table",
+  name,
+  columns,
+  groups: [{ title, source: "", rows: rows.map((cells) => ({ cells })) }],
+  sums,
+});
+
 export const paragraph = (words: string): Block => ({ kind: "paragraph", style: "plain", words });
 
 /** All that is said on a page, but for blanks between two texts, stands between its margins. Drawings cut off what is wider. */

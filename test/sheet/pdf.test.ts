@@ -17,6 +17,7 @@ describe.each(PAPERS)("on %s", (paper) => {
 
   it("has the title, the sections that begin there or go on, and the number of the page at the foot of each", async () => {
     const pages = await textsOf(await pdf(made, paper));
+    expect(pages.length).toBeGreaterThan(4);
     let goesOn: string[] = [];
     pages.forEach((page, i) => {
       const texts = page.filter(({ y, tagged }) => !tagged && y < MARGIN).map(({ text }) => text);

@@ -1,4 +1,5 @@
 /** Small makers of blocks that several parts of the sheet share; what would be empty is left out. */
+import type { SheetData } from "../data";
 import type {
   Block,
   Cell,
@@ -12,6 +13,7 @@ import type {
   Terms,
   Words,
 } from "../document";
+import type { SheetWords } from "../words";
 
 /** A section, or nothing when nothing stands in it. */
 export function section(
@@ -30,6 +32,10 @@ export const paragraph = (style: Paragraph["style"], words: Words, letters?: Wor
   words,
   ...(letters !== undefined && { letters }),
 });
+
+/** Where several are made, that what follows is told of one. */
+export const ofOne = ({ make }: SheetData, words: SheetWords): Paragraph[] =>
+  make > 1 ? [paragraph("key", words.keys.forOne(make))] : [];
 
 export const terms = (rows: Terms["rows"], more: Pick<Terms, "columns" | "light"> = {}): Terms | undefined =>
   rows.length === 0 ? undefined : { kind: "terms", rows, ...more };

@@ -1,8 +1,8 @@
 /** The fasteners, where each is driven, and what is measured corner to corner before it is. */
 import type { FastenerRow, SheetData, SheetJoint, SheetSetOut } from "../data";
-import type { Paragraph, Row, Section, Table, TableGroup } from "../document";
+import type { Row, Section, Table, TableGroup } from "../document";
 import type { SheetWords } from "../words";
-import { type ColumnOf, list, paragraph, rows, section, some, table } from "./blocks";
+import { type ColumnOf, list, ofOne, paragraph, rows, section, some, table } from "./blocks";
 import { lineIn } from "./problems";
 
 /** Nothing where all of them are set out: how many they are is told there. */
@@ -39,10 +39,6 @@ export function setOutSection(data: SheetData, words: SheetWords): Section[] {
     setOutTable(groups, data.file, words),
   ]);
 }
-
-/** Where several are made, that what follows is told of one. */
-export const ofOne = ({ make }: SheetData, words: SheetWords): Paragraph[] =>
-  make > 1 ? [paragraph("key", words.keys.forOne(make))] : [];
 
 /** The marks of these joints. */
 export function setOutTable(
@@ -99,7 +95,7 @@ function groupOf(
       return {
         mark: first ? set.mark : "",
         piece: first ? pieceWords(set, joint, words) : "",
-        screws: first ? (set.pieces.length > 1 ? words.onEach(set.screws) : `${set.screws}`) : "",
+        screws: first ? screwsOf(set, words) : "",
         along: on === "face" ? along.words : words.onThe(on, along.words),
         across: across.words,
         more: { ...line, ...(!first && i < MOST_TOGETHER && { goesOn: true }) },
@@ -108,6 +104,9 @@ function groupOf(
   );
   return { title: jointWords(joint, words), source: "", rows: grids };
 }
+
+const screwsOf = ({ screws, pieces }: SheetSetOut, words: SheetWords): string =>
+  pieces.length > 1 ? words.onEach(screws) : `${screws}`;
 
 /** Of a piece with very many grids, the others may stand on the next page. */
 const MOST_TOGETHER = 6;

@@ -3,10 +3,9 @@ import type { SheetData, SheetSitting, SheetStep } from "../data";
 import type { Figure, Group, Section, Terms, Words } from "../document";
 import type { SheetDrawing } from "../drawings";
 import type { SheetWords } from "../words";
-import { list, paragraph, section, terms } from "./blocks";
+import { list, ofOne, paragraph, section, terms } from "./blocks";
 import { sentence } from "./names";
 import { lineIn } from "./problems";
-import { ofOne } from "./screws";
 
 export function stepSections(
   data: SheetData,
