@@ -1,6 +1,6 @@
 /** Drawings on their own clock: kept while nothing changes, mixed with those of before while they are made, never after a fault. */
 import { describe, expect, test } from "vitest";
-import { type Asked, drawer } from "../../server/lsp/drawn";
+import { type Asked, drawer, turn } from "../../server/lsp/drawn";
 import { evaluate } from "../../server/service";
 import type { SheetDrawing } from "../../server/sheet/drawings";
 
@@ -76,7 +76,7 @@ describe("the drawings", () => {
     const drawn = scripted(100);
     const done: string[] = [];
     const making = drawn.of("a", plan(9), all).then(() => done.push("drawings"));
-    await new Promise((resolve) => setTimeout(resolve, 0)).then(() => done.push("other work"));
+    await turn().then(() => done.push("other work"));
     await making;
     expect(done).toEqual(["other work", "drawings"]);
   });
