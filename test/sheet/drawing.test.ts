@@ -1,8 +1,10 @@
 /** What a drawing owes its reader: everything on the page, to scale, no label on another, leaders clear of labels. */
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
+import PDFDocument from "pdfkit";
 import { describe, expect, it } from "vitest";
 import { boardScale, drawBoard, PAGE_WIDTH } from "../../server/sheet/board-drawing";
-import { type Box, boxOf, type Drawing, type TextItem } from "../../server/sheet/display";
+import { type Box, boxOf, type Drawing, type TextItem, textWidth } from "../../server/sheet/display";
 import { fanOut } from "../../server/sheet/fan";
 import { placeFlags } from "../../server/sheet/flags";
 import { drawPanel, panelScale } from "../../server/sheet/panel-drawing";
@@ -73,9 +75,22 @@ const panels = fc
 
 const words = (drawing: Drawing) => drawing.items.filter((item) => item.kind === "text");
 
-/** A second estimate of a text's space, by the count of its letters alone: 0.5 of the type's height each. */
-function byCount(item: TextItem): Box {
-  const width = [...item.text].length * 0.5 * item.size;
+/** How wide the letters of a face are, in ems by its own tables. */
+function widthsOf(face: string): ReadonlyMap<string, number> {
+  const doc = new PDFDocument({ font: "" });
+  doc.font(readFileSync(`node_modules/dejavu-fonts-ttf/ttf/${face}.ttf`)).fontSize(1);
+  return new Map(LETTERS.map((c) => [c, doc.widthOfString(c)]));
+}
+
+/** The letters that can be typed on any keyboard. */
+const LETTERS = Array.from({ length: 0x7f - 0x20 }, (_, i) => String.fromCharCode(0x20 + i));
+/** DejaVu fonts 2.37: the face that the estimate of a text's width is of, and that is embedded in PDF. */
+const [ROMAN, BOLD] = [widthsOf("DejaVuSans"), widthsOf("DejaVuSans-Bold")];
+
+/** Where a text stands by its letters' own widths; letters that not every keyboard has are left out. */
+function byLetters(item: TextItem): Box {
+  const widths = item.bold ? BOLD : ROMAN;
+  const width = [...item.text].reduce((sum, c) => sum + (widths.get(c) ?? 0) * item.size, 0);
   const start = item.anchor === "start" ? 0 : item.anchor === "middle" ? width / 2 : width;
   const { x, y, size } = item;
   return item.upright
@@ -91,10 +106,10 @@ function meet(a: Box, b: Box): boolean {
 
 function expectClear(drawing: Drawing): void {
   const texts = words(drawing).filter((item) => item.text !== "");
-  const boxes = texts.map((item) => [boxOf(item), byCount(item)] as const);
-  boxes.forEach(([mine, counted], i) => {
+  const boxes = texts.map((item) => [boxOf(item), byLetters(item)] as const);
+  boxes.forEach(([mine, printed], i) => {
     for (let j = 0; j < i; j++) {
-      if (meet(mine, boxes[j]![0]) || meet(counted, boxes[j]![1]))
+      if (meet(mine, boxes[j]![0]) || meet(printed, boxes[j]![1]))
         throw new Error(`${JSON.stringify(texts[i]!.text)} on ${JSON.stringify(texts[j]!.text)}`);
     }
   });
@@ -108,6 +123,17 @@ function expectOnPage(drawing: Drawing): void {
   });
   expect(outside).toEqual([]);
 }
+
+describe("the room a text takes", () => {
+  it("is told too small for no letter that can be typed on any keyboard, to a thousandth of its height", () => {
+    const short = LETTERS.filter((c) => {
+      const [roman, bold] = [textWidth(c, 1), textWidth(c, 1, true)];
+      return roman < ROMAN.get(c)! - 0.001 || bold < BOLD.get(c)! - 0.001;
+    });
+    expect(LETTERS.length).toBe(95);
+    expect(short).toEqual([]);
+  });
+});
 
 describe("a board on paper", () => {
   it(
