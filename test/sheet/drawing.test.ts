@@ -1,15 +1,15 @@
 /** What a drawing owes its reader: everything on the page, to scale, no label on another, leaders clear of labels. */
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
-import PDFDocument from "pdfkit";
 import { describe, expect, it } from "vitest";
 import { boardScale, drawBoard, PAGE_WIDTH } from "../../server/sheet/board-drawing";
 import { type Box, boxOf, type Drawing, type TextItem, textWidth } from "../../server/sheet/display";
 import { fanOut } from "../../server/sheet/fan";
 import { placeFlags } from "../../server/sheet/flags";
 import { drawPanel, panelScale } from "../../server/sheet/panel-drawing";
+import { Pen } from "../../server/sheet/pdf/pen";
 import { board, panel } from "./made";
 import { nasty, PATIENCE, RUNS } from "./nasty";
+import { FONTS } from "./read-pdf";
 import { trough } from "./trough";
 
 /** Boards cut at random, in sixteenths of an inch, some with a bad stretch. */
@@ -75,22 +75,20 @@ const panels = fc
 
 const words = (drawing: Drawing) => drawing.items.filter((item) => item.kind === "text");
 
-/** How wide the letters of a face are, in ems by its own tables. */
-function widthsOf(face: string): ReadonlyMap<string, number> {
-  const doc = new PDFDocument({ font: "" });
-  doc.font(readFileSync(`node_modules/dejavu-fonts-ttf/ttf/${face}.ttf`)).fontSize(1);
-  return new Map(LETTERS.map((c) => [c, doc.widthOfString(c)]));
-}
-
 /** The letters that can be typed on any keyboard. */
 const LETTERS = Array.from({ length: 0x7f - 0x20 }, (_, i) => String.fromCharCode(0x20 + i));
 /** DejaVu fonts 2.37: the face that the estimate of a text's width is of, and that is embedded in PDF. */
-const [ROMAN, BOLD] = [widthsOf("DejaVuSans"), widthsOf("DejaVuSans-Bold")];
+const { regular, bold } = new Pen("", "en", [1, 1], FONTS).letters;
+/** How wide each of them is, in ems by the font's own tables. */
+const widthsOf = (face: typeof regular) => new Map(LETTERS.map((c) => [c, face.width(c, 1)]));
+const [REGULAR, BOLD] = [widthsOf(regular), widthsOf(bold)];
+/** Any other letter, in ems: half of the type's height. */
+const OTHER = 0.5;
 
-/** Where a text stands by its letters' own widths; letters that not every keyboard has are left out. */
+/** A second estimate of a text's space, by its letters' own widths. */
 function byLetters(item: TextItem): Box {
-  const widths = item.bold ? BOLD : ROMAN;
-  const width = [...item.text].reduce((sum, c) => sum + (widths.get(c) ?? 0) * item.size, 0);
+  const widths = item.bold ? BOLD : REGULAR;
+  const width = [...item.text].reduce((sum, c) => sum + (widths.get(c) ?? OTHER) * item.size, 0);
   const start = item.anchor === "start" ? 0 : item.anchor === "middle" ? width / 2 : width;
   const { x, y, size } = item;
   return item.upright
@@ -127,8 +125,8 @@ function expectOnPage(drawing: Drawing): void {
 describe("the room a text takes", () => {
   it("is told too small for no letter that can be typed on any keyboard, to a thousandth of its height", () => {
     const short = LETTERS.filter((c) => {
-      const [roman, bold] = [textWidth(c, 1), textWidth(c, 1, true)];
-      return roman < ROMAN.get(c)! - 0.001 || bold < BOLD.get(c)! - 0.001;
+      const [plain, heavy] = [textWidth(c, 1), textWidth(c, 1, true)];
+      return plain < REGULAR.get(c)! - 0.001 || heavy < BOLD.get(c)! - 0.001;
     });
     expect(LETTERS.length).toBe(95);
     expect(short).toEqual([]);
