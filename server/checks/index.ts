@@ -17,6 +17,7 @@ import { declaredTwice } from "./declared-twice";
 import { endsCross } from "./ends-cross";
 import { fileNotFound } from "./file-not-found";
 import { finishAfterCover } from "./finish-after-cover";
+import { footOverLoad } from "./foot-over-load";
 import { gapUneven } from "./gap-uneven";
 import { hangsInAir } from "./hangs-in-air";
 import { heavyToLift } from "./heavy-to-lift";
@@ -25,6 +26,7 @@ import { inACircle } from "./in-a-circle";
 import { indentedAlone } from "./indented-alone";
 import { jointUnfastened } from "./joint-unfastened";
 import { limitWithoutSource } from "./limit-without-source";
+import { loadHasNoPath } from "./load-has-no-path";
 import { measureOutOfBounds } from "./measure-out-of-bounds";
 import { missingMeasure } from "./missing-measure";
 import { mustBroken } from "./must-broken";
@@ -51,8 +53,11 @@ import { screwHoldsLittle } from "./screw-holds-little";
 import { screwInEndGrain } from "./screw-in-end-grain";
 import { screwMisses } from "./screw-misses";
 import { screwNearEdge } from "./screw-near-edge";
+import { screwOverloaded } from "./screw-overloaded";
 import { screwPokesThrough } from "./screw-pokes-through";
+import { sideBows } from "./side-bows";
 import { sizeMissing } from "./size-missing";
+import { slatSags } from "./slat-sags";
 import { stepUsesLater } from "./step-uses-later";
 import { strayCharacter } from "./stray-character";
 import type { Language } from "./telling";
@@ -60,6 +65,7 @@ import { tooBig } from "./too-big";
 import { tooDeep } from "./too-deep";
 import { tooLongForStock } from "./too-long-for-stock";
 import { tooMany } from "./too-many";
+import { tooWeak } from "./too-weak";
 import { tooWideForStock } from "./too-wide-for-stock";
 import { unitMismatch } from "./unit-mismatch";
 import { unknownEntry } from "./unknown-entry";
@@ -87,6 +93,7 @@ export const CHECKS: readonly Check[] = [
   endsCross,
   fileNotFound,
   finishAfterCover,
+  footOverLoad,
   gapUneven,
   hangsInAir,
   heavyToLift,
@@ -95,6 +102,7 @@ export const CHECKS: readonly Check[] = [
   indentedAlone,
   jointUnfastened,
   limitWithoutSource,
+  loadHasNoPath,
   measureOutOfBounds,
   missingMeasure,
   mustBroken,
@@ -121,14 +129,18 @@ export const CHECKS: readonly Check[] = [
   screwInEndGrain,
   screwMisses,
   screwNearEdge,
+  screwOverloaded,
   screwPokesThrough,
+  sideBows,
   sizeMissing,
+  slatSags,
   stepUsesLater,
   strayCharacter,
   tooBig,
   tooDeep,
   tooLongForStock,
   tooMany,
+  tooWeak,
   tooWideForStock,
   unitMismatch,
   unknownEntry,

@@ -238,6 +238,10 @@ const FILLED = {
     ", and {n} more of this line are too near a side as well",
   ),
 
+  "as of more like it": counted("n", " (so with {n} more like it)", " (so with {n} more like it)"),
+  "wood by another": "{wood}, by the values of {by},",
+  "so many screws": counted("n", "one {size} {kind}", "{n} {size} {kind}s"),
+
   step: "step {n}",
   "titled step": "step {n} (“{title}”)",
   "so many more": "{n} more",

@@ -8,10 +8,8 @@ export interface Greatest {
 }
 
 export interface Sag {
-  /** N mm3, without its sign: divided by E I (N mm2) it is mm. */
+  /** N mm3, down: divided by E I (N mm2) it is mm. */
   readonly timesStiffness: number;
-  /** The beam rises there instead of sagging. */
-  readonly up: boolean;
   readonly at: number;
   /** mm of the span that it lies in; twice the overhang where it lies past the last support. */
   readonly span: number;
@@ -20,7 +18,7 @@ export interface Sag {
 export class Greatests {
   moment: Greatest = { size: 0, at: 0 };
   shear: Greatest = { size: 0, at: 0 };
-  sag: Sag = { timesStiffness: 0, up: false, at: 0, span: 0 };
+  sag: Sag = { timesStiffness: 0, at: 0, span: 0 };
   /** Of the stretch that the next pieces lie in, as a sag's span is counted. */
   span = 0;
   private from = 0;
@@ -68,11 +66,11 @@ export class Greatests {
     if (size > this.shear.size) this.shear = { size, at: this.from + x };
   }
 
+  /** Where it rises, an end beyond a support or a span beside a loaded one, nothing bends too far. */
   private seesSag(x: number): void {
-    const rise = this.piece.riseAt(x);
-    const size = Math.abs(rise);
+    const size = Math.max(0, -this.piece.riseAt(x));
     const { sag, span } = this;
     if (sag.span === 0 || size * sag.span > sag.timesStiffness * span)
-      this.sag = { timesStiffness: size, up: rise > 0, at: this.from + x, span };
+      this.sag = { timesStiffness: size, at: this.from + x, span };
   }
 }

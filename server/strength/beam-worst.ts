@@ -1,5 +1,5 @@
 /** A load that may stand anywhere on a beam: a person on a bench, a pot on a shelf. */
-import { type Beam, type BeamLoad, type Bending, bend, type Greatest, type Sag } from "./beam";
+import { type Beam, type BeamLoad, type Bending, bend, type Greatest, type Sag } from "./beam-bend";
 
 export interface Worst extends Bending {
   /** N by support: the greatest that each carries. */

@@ -54,6 +54,12 @@ export const references: readonly Row<DesignValues>[] = (
     ["redwood", 925, 1_200_000, 160, 650, T4A_MEMORY],
     ["spruce-pine-fir-south", 775, 1_100_000, 135, 335, T4A_MEMORY],
     ["eastern-white-pine", 575, 1_100_000, 135, 350, T4A_MEMORY],
+    ["northern-white-cedar", 550, 700_000, 120, 370, T4A_MEMORY],
+    ["eastern-hemlock-tamarack", 575, 1_100_000, 170, 555, T4A_MEMORY],
+    ["western-woods", 675, 1_000_000, 135, 335, T4A_MEMORY],
+    ["yellow-cedar", 800, 1_200_000, 165, 525, T4A_MEMORY],
+    ["red-oak", 800, 1_200_000, 170, 820, T4A_MEMORY],
+    ["white-oak", 850, 900_000, 220, 800, T4A_MEMORY],
   ] as const
 ).map(([key, bending, elasticity, shear, bearing, source]) => ({
   key,

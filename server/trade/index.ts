@@ -7,6 +7,7 @@ import { fillRows } from "./fills";
 import { finishRows } from "./finishes";
 import { handlingRows } from "./handling";
 import { linerRows } from "./liners";
+import { loadRows } from "./loads";
 import { lumberRows } from "./lumber";
 import { movementRows } from "./movement";
 import { panelRows } from "./panels";
@@ -23,6 +24,10 @@ export * from "./fills";
 export * from "./finishes";
 export * from "./handling";
 export * from "./liners";
+export * from "./bending";
+export * from "./panel-bending";
+
+export * from "./loads";
 export * from "./lumber";
 export * from "./movement";
 export { editDistance, nearestNames } from "./nearest";
@@ -50,5 +55,6 @@ export function allRows(): readonly Row<unknown>[] {
     ...bitRows,
     ...careRows,
     ...handlingRows,
+    ...loadRows,
   ];
 }

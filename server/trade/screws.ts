@@ -215,6 +215,15 @@ export const metricPilotShare: Row<number> = {
   source: remembered("EN 1995-1-1", "10.4.5"),
 };
 
+/** Root of a metric wood screw's thread, as a share of its diameter. */
+export const metricRoot: Row<number> = {
+  key: "root of a metric screw, share of its diameter",
+  value: 0.65,
+  unit: "",
+  source: remembered("metric wood screw threads"),
+  range: "about 0.6 to 0.7",
+};
+
 const usualLengths: readonly Row<readonly string[]>[] = [
   practice("#6 lengths", ["3/4", "1", "1-1/4", "1-5/8", "2"], "in"),
   practice("#8 lengths", ["3/4", "1", "1-1/4", "1-1/2", "1-5/8", "2", "2-1/2", "3"], "in"),
@@ -311,6 +320,7 @@ export const screwRows: readonly Row<unknown>[] = [
   ...metricDiameters,
   ...gaugesInMetric,
   metricPilotShare,
+  metricRoot,
   ...usualLengths,
   ...[threadShare, woodOverTip, leastBite, leastBiteShare, leastPenetration, fullPenetration],
   ...placing,

@@ -20,6 +20,8 @@ export interface Fastener {
   readonly size: Size | undefined;
   readonly kind: string;
   readonly coating: string;
+  /** How much of it is threaded, where the shop says so. */
+  readonly thread: Quantity | undefined;
   readonly pack: { readonly count: number; readonly price: Quantity | undefined } | undefined;
   readonly onHand: number;
 }
@@ -76,6 +78,7 @@ function workFastener(declared: Declared, worker: Worker): Fastener {
     size: size ?? (plain && { ...plain, text: declared.name, gauge: undefined, source: "as written" }),
     kind: fits?.what.map((w) => w.text).join(" ") || "screw",
     coating: read.clause("coating")?.word.text ?? "",
+    thread: read.length("thread", "the thread"),
     pack: packCount
       ? { count: packCount, price: pack?.price && read.money(pack.price, packAt(pack.price))?.value }
       : undefined,

@@ -18,6 +18,7 @@ export type { Coverage, Finish, Tin } from "./finishes";
 export { kindWord } from "./groups";
 export * from "./hanging";
 export type { LoosePiece } from "./joined";
+export * from "./holding";
 export * from "./joint-words";
 export * from "./joints";
 export * from "./layouts";

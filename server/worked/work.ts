@@ -14,6 +14,7 @@ import { type Fastener, fastenersOf } from "./fasteners";
 import type { Fault, Unchecked } from "./fault";
 import { type Finish, finishesOf } from "./finishes";
 import { type LoosePiece, loosePieces } from "./joined";
+import { type Holding, holdingOf, type SaidLoad, saidLoads } from "./holding";
 import { type Joint, jointLines, workJoint } from "./joints";
 import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
 import { type LiningWork, liningsOf } from "./lining";
@@ -75,6 +76,8 @@ export interface Worked {
   readonly rolls: readonly Roll[];
   readonly linings: readonly LiningWork[];
   readonly drainage: readonly Drainage[];
+  readonly loads: readonly SaidLoad[];
+  readonly holding: Holding;
   readonly steps: StepsWork;
   readonly boards: readonly BoardWork[];
   readonly sheets: readonly SheetWork[];
@@ -144,6 +147,9 @@ export function work(loaded: Loaded): Worked {
   const rolls = rollsOf(loaded, scope, worker);
   const drainage = drainageOf(boxes, scope, space, worker);
   const linings = liningsOf({ loaded, scope, worker, boxes, rolls, drainage });
+  const loads = saidLoads(loaded, worker);
+  const pieces = asked.pieces;
+  const holding = holdingOf({ space, scope, parts, boxes, loads, joints, settings, pieces });
   const steps = stepsOf({ loaded, scope, settings, parts, rings, space, boxes, joints, coats }, worker);
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
@@ -181,6 +187,8 @@ export function work(loaded: Loaded): Worked {
     rolls,
     linings,
     drainage,
+    loads,
+    holding,
     steps,
     boards,
     sheets,

@@ -249,6 +249,13 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
     ", et {n} autres de cette ligne sont aussi trop près d’un côté",
   ),
 
+  "as of more like it": counted(
+    "n",
+    " (de même pour {n} autre pareille)",
+    " (de même pour {n} autres pareilles)",
+  ),
+  "wood by another": "{wood}, d’après les valeurs de {by},",
+  "so many screws": counted("n", "une seule {kind} {size}", "{n} {kind} {size}"),
   step: "l’étape {n}",
   "titled step": "l’étape {n} (« {title} »)",
   "so many more": counted("n", "{n} autre", "{n} autres"),

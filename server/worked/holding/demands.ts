@@ -1,0 +1,117 @@
+/** What the joints are asked for: the weight that hangs on them, and the push of fill against walls. Newtons. */
+
+import { NEWTONS_PER_POUND } from "../../strength/units";
+import { durationFactors, leastScrewLoad } from "../../trade";
+import type { Joint } from "../joints";
+import type { Worked } from "../work";
+import type { Carried } from "./carrying";
+import { type Grip, Grips } from "./fastening";
+import type { HeldWall } from "./index";
+import { type Fixing, FLOOR } from "./links";
+import { wetIn } from "./wet";
+
+/** Between two pieces, by their places among all: what one hangs on the other, or pushes it off. */
+export interface Demand {
+  readonly piece: number;
+  readonly by: number;
+  readonly way: "across" | "pulled";
+  readonly from: "weight" | "fill";
+  readonly steady: number;
+  readonly moving: number;
+  readonly fixings: readonly Fixing[];
+}
+
+export interface HeldJoint {
+  readonly joint: Joint;
+  /** The demand of which its screws use the most, and how many of them share it. */
+  readonly demand: Demand;
+  readonly screws: number;
+  /** All of these screws together, for as long as the load lasts; 0 where they claim nothing. */
+  readonly holds: number;
+  readonly asked: number;
+  readonly uses: number;
+  /** One of them, before what the load's duration takes. */
+  readonly grip: Grip;
+}
+
+/** What is needed to work grips out. */
+export type Input = Pick<Worked, "space" | "parts" | "settings" | "boxes">;
+
+const gripsIn = (input: Input): Grips => new Grips(input.space.pieces, input.parts, wetIn(input));
+
+export function demandsOf(carried: readonly Carried[], walls: readonly HeldWall[]): Demand[] {
+  const weights = carried.flatMap(({ links }) =>
+    links.flatMap(({ link, steady, moving }): Demand[] => {
+      if (link.by === FLOOR || link.how === "lies" || link.how === "glued") return [];
+      const way = link.how === "hung" ? "pulled" : "across";
+      const { piece, by, fixings } = link;
+      return [{ piece, by, way, from: "weight", steady, moving, fixings }];
+    }),
+  );
+  const pushes = walls.flatMap(({ work }) =>
+    work.holders.flatMap(({ piece: by, how, fixings, force }): Demand[] =>
+      how === "outside" || how === "glued" || force <= 0
+        ? []
+        : [{ piece: work.piece, by, way: how, from: "fill", steady: force, moving: 0, fixings }],
+    ),
+  );
+  return [...weights, ...pushes];
+}
+
+/** Each joint that is asked for something, with the demand that uses the most of it. Glued ones are not judged. */
+export function jointsHeld(demands: readonly Demand[], input: Input): HeldJoint[] {
+  const grips = gripsIn(input);
+  const worst = new Map<Joint, HeldJoint>();
+  for (const demand of demands) {
+    const held = heldOf(demand, grips);
+    if (!held) continue;
+    const before = worst.get(held.joint);
+    if (!before || held.uses > before.uses) worst.set(held.joint, held);
+  }
+  return [...worst.values()].sort((a, b) => a.joint.at.start - b.joint.at.start);
+}
+
+function heldOf(demand: Demand, grips: Grips): HeldJoint | undefined {
+  const { piece, by, way, fixings, steady, moving } = demand;
+  if (fixings.some(({ joint }) => joint.entry.kind === "glue")) return undefined;
+  let [all, count] = [0, 0];
+  let first: { joint: Joint; grip: Grip } | undefined;
+  for (const { joint, screws } of fixings)
+    for (const screw of screws) {
+      const grip = grips.of(joint, screw, piece, by);
+      if (!grip) return undefined;
+      first ??= { joint, grip };
+      all += grip[way];
+      count += 1;
+    }
+  if (!first) return undefined;
+  // A blocked drain is mended within the year; what hangs there hangs for good.
+  const permanent = demand.from === "fill" ? durationFactors.tenYears : durationFactors.permanent;
+  const lasting = ratio(steady, all * permanent.value);
+  const short = ratio(steady + moving, all * durationFactors.tenYears.value);
+  const isLasting = lasting >= short;
+  const asked = isLasting ? steady : steady + moving;
+  if (asked / count < LEAST) return undefined;
+  return {
+    joint: first.joint,
+    demand,
+    screws: count,
+    holds: all * (isLasting ? permanent : durationFactors.tenYears).value,
+    asked,
+    uses: Math.max(lasting, short),
+    grip: first.grip,
+  };
+}
+
+/** How much of it the same demand uses where its joint takes other screws; without end where that is not known. */
+export function heldWith(held: HeldJoint, joint: Joint, input: Input): number {
+  const fixings = held.demand.fixings.map((f) => (f.joint === held.joint ? { ...f, joint } : f));
+  const again = heldOf({ ...held.demand, fixings }, gripsIn(input));
+  return again?.uses ?? Number.MAX_VALUE;
+}
+
+/** So many times what is held; a joint that claims nothing is used without end. */
+const ratio = (asked: number, holds: number): number =>
+  asked <= 0 ? 0 : holds > 0 ? asked / holds : Number.MAX_VALUE;
+
+const LEAST = leastScrewLoad.value * NEWTONS_PER_POUND;

@@ -1,0 +1,165 @@
+/** What one screw, nail or bolt of a joint holds between two pieces: across its length, and pulled out. Newtons, millimetres. */
+import { adjusted } from "../../strength/fastener";
+import { lateral } from "../../strength/lateral";
+import { MM_PER_INCH, MPA_PER_PSI } from "../../strength/units";
+import { headPullThrough, nailWithdrawal, screwWithdrawal } from "../../strength/withdrawal";
+import {
+  bendingYieldOf,
+  boltYield,
+  endGrainLateral,
+  endGrainWithdrawal,
+  fasteningGravity,
+  headWidth,
+  leastPenetration,
+  metricRoot,
+  screwGauge,
+  species,
+  threadShare,
+  toeFactors,
+  wetService,
+} from "../../trade";
+import type { Joint } from "../joints";
+import type { Part } from "../parts";
+import type { Piece } from "../pieces";
+import { faceName } from "../screw-facts";
+import type { Passed, PlacedScrew } from "../screw-way";
+
+/** Of one fastener, before what its load's duration gives or takes; 0 where it claims nothing. */
+export interface Grip {
+  readonly across: number;
+  readonly pulled: number;
+  /** It goes so deep into the second piece, and must go this deep to claim anything. */
+  readonly bite: number;
+  readonly least: number;
+}
+
+type Kind = "screw" | "nail" | "bolt";
+
+/** Works grips out, alike ones once. */
+export class Grips {
+  private readonly done = new Map<string, Grip | undefined>();
+
+  constructor(
+    private readonly pieces: readonly Piece[],
+    private readonly parts: ReadonlyMap<string, Part>,
+    private readonly wet: (piece: number) => boolean,
+  ) {}
+
+  /** Undefined where the wood of a piece has no gravity in the tables, or the fastener no known strength. */
+  of(joint: Joint, screw: PlacedScrew, piece: number, by: number): Grip | undefined {
+    const { size } = joint;
+    if (!size) return undefined;
+    const [a, b] = [pass(screw, piece), pass(screw, by)];
+    // A screw that misses one of them holds nothing there; another problem tells of it.
+    if (!a || !b) return NOTHING;
+    const [near, far] = a.enters <= b.enters ? [a, b] : [b, a];
+    const length = size.length.approx;
+    const kind = kindOf(joint);
+    const side = near.leaves - Math.max(0, near.enters);
+    const bite = Math.max(0, (kind === "bolt" ? far.leaves : Math.min(far.leaves, length)) - far.enters);
+    const end = faceName(far.sides[0]) === "end";
+    const [gs, gm] = [this.gravity(near.piece), this.gravity(far.piece)];
+    const wet = this.wet(near.piece) || this.wet(far.piece);
+    const key = [joint.at.start, side.toFixed(1), bite.toFixed(1), end, gs, gm, wet].join(" ");
+    if (!this.done.has(key)) this.done.set(key, gripOf(joint, kind, { side, bite, end, gs, gm, wet }));
+    return this.done.get(key);
+  }
+
+  private gravity(piece: number): number | undefined {
+    return gravityOf(this.parts.get(this.pieces[piece]!.part));
+  }
+}
+
+/** Oven-dry gravity that fasteners count on. */
+export function gravityOf(part: Part | undefined): number | undefined {
+  const wood = part?.material && species(part.material.wood.name);
+  return wood && fasteningGravity(wood)?.gravity;
+}
+
+const NOTHING: Grip = { across: 0, pulled: 0, bite: 0, least: 0 };
+
+const pass = ({ passes }: PlacedScrew, piece: number): Passed | undefined =>
+  passes.find((p) => p.piece === piece);
+
+function kindOf({ fastener }: Joint): Kind {
+  const kind = fastener?.kind ?? "screw";
+  return /\bbolts?\b/.test(kind) ? "bolt" : /\b(?:nails?|pins?)\b/.test(kind) ? "nail" : "screw";
+}
+
+interface Way {
+  readonly side: number;
+  readonly bite: number;
+  readonly end: boolean;
+  readonly gs: number | undefined;
+  readonly gm: number | undefined;
+  readonly wet: boolean;
+}
+
+function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way): Grip | undefined {
+  const { diameter, gauge } = joint.size!;
+  const full = diameter.approx;
+  const { root, yieldMpa } = metalOf(kind, full, gauge);
+  if (gs === undefined || gm === undefined || yieldMpa === undefined) return undefined;
+  const least = kind === "bolt" ? 0 : leastPenetration.value * full;
+  if (bite < least - SAME) return { ...NOTHING, bite, least };
+  const toe = joint.angle.approx >= TOE;
+  const reference = lateral({
+    diameterMm: root,
+    fullDiameterMm: full,
+    sideThickMm: side,
+    penetrationMm: bite,
+    gravitySide: gs,
+    gravityMain: gm,
+    yieldMpa,
+    fastener: kind,
+  });
+  const across =
+    reference &&
+    adjusted(reference.newtons, {
+      wet: wet ? wetService.lateral.value.wet : 1,
+      endGrain: end ? endGrainLateral.value : 1,
+      toe: toe ? toeFactors.lateral.value : 1,
+    });
+  const pulled = pulledOut(joint, kind, { side, bite, end, wet, gs, gm });
+  return across === undefined || pulled === undefined ? undefined : { across, pulled, bite, least };
+}
+
+/** What pulls it out of the last piece, or its head through the first. */
+function pulledOut(
+  joint: Joint,
+  kind: Kind,
+  { side, bite, end, wet, gs, gm }: Way & { readonly gs: number; readonly gm: number },
+): number | undefined {
+  const { length, diameter } = joint.size!;
+  const full = diameter.approx;
+  const head = headPullThrough(gs, headWidth(full), side);
+  if (kind === "bolt") return head;
+  const thread = joint.fastener?.thread?.approx ?? threadShare.value * length.approx;
+  const out =
+    kind === "nail"
+      ? (nailWithdrawal(gm, full) ?? 0) * bite
+      : (screwWithdrawal(gm, full) ?? 0) * Math.min(bite, thread);
+  const service = kind === "nail" ? wetService.nailWithdrawal : wetService.threadWithdrawal;
+  return adjusted(Math.min(out, head ?? out), {
+    wet: wet ? service.value.wet : 1,
+    endGrain: end ? endGrainWithdrawal.value : 1,
+    toe: joint.angle.approx >= TOE ? toeFactors.withdrawal.value : 1,
+  });
+}
+
+const SAME = 1e-6;
+/** Driven at this slant or more, in degrees off square, it is a toe screw. */
+const TOE = 25;
+
+/** What the yield equations count on, mm and N/mm2. */
+function metalOf(
+  kind: Kind,
+  full: number,
+  gauge: number | undefined,
+): { readonly root: number; readonly yieldMpa: number | undefined } {
+  const psi = kind === "bolt" ? boltYield.value : bendingYieldOf(full / MM_PER_INCH)?.value.psi;
+  const yieldMpa = psi === undefined ? undefined : psi * MPA_PER_PSI;
+  if (kind !== "screw") return { root: full, yieldMpa };
+  const row = gauge === undefined ? undefined : screwGauge(gauge);
+  return { root: row ? Number(row.root.value) * MM_PER_INCH : metricRoot.value * full, yieldMpa };
+}

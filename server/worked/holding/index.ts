@@ -1,0 +1,173 @@
+/**
+ * Will it hold: what every placed piece carries and hands on to the floor, how far that uses what it is, what the joints
+ * are asked for, what stands on each foot, and what could not be said. Read off by checks, hovers and the sheet.
+ */
+import { bowLimit, sagLimit } from "../../trade";
+import type { Joint } from "../joints";
+import type { Part } from "../parts";
+import type { Worked } from "../work";
+import { type Carried, carriedBy } from "./carrying";
+import { demandsOf, type HeldJoint, jointsHeld } from "./demands";
+import { type Judged, judge, judgeWall, type Member, memberOf, sectionOf } from "./judging";
+import { FLOOR, fixingsOf, linksOf } from "./links";
+import { loadsOf, type PieceLoads } from "./loads";
+import { type WallWork, wallWork } from "./walls";
+import { wetIn } from "./wet";
+
+export type { Carried, LinkLoad } from "./carrying";
+export { type JointCure, jointCures, type MemberCure, memberCures, wallCures } from "./curing";
+export type { Demand, HeldJoint } from "./demands";
+export type { Judged, Member, Sag, Strain } from "./judging";
+export { FLOOR, type Link } from "./links";
+export { SEAT } from "./loads";
+export { type Bearing, type SaidLoad, saidLoads } from "./said";
+export type { WallHolder, WallWork } from "./walls";
+
+export interface HeldPiece {
+  /** By its place among all pieces. */
+  readonly piece: number;
+  readonly part: Part | undefined;
+  readonly loads: PieceLoads;
+  readonly carried: Carried;
+  /** What it is to bend; undefined where it does not, or no published value is known. */
+  readonly member: Member | undefined;
+  readonly judged: Judged | undefined;
+}
+
+export interface HeldWall {
+  readonly work: WallWork;
+  readonly part: Part | undefined;
+  readonly member: Member | undefined;
+  readonly judged: Judged | undefined;
+}
+
+export interface Foot {
+  readonly piece: number;
+  /** Newtons: what stays, and the most that comes and goes. */
+  readonly steady: number;
+  readonly moving: number;
+}
+
+/** A piece that carries something which nothing hands on to the floor. */
+export interface NoPath {
+  readonly piece: number;
+  /** Newtons, with its own weight. */
+  readonly force: number;
+  readonly why: "held by nothing" | "held at one place";
+  /** One that it touches and that leads to the floor; undefined when it touches none. */
+  readonly beside: number | undefined;
+}
+
+export interface Holding {
+  readonly pieces: readonly HeldPiece[];
+  readonly walls: readonly HeldWall[];
+  readonly joints: readonly HeldJoint[];
+  readonly feet: readonly Foot[];
+  readonly noPath: readonly NoPath[];
+}
+
+type Input = Pick<Worked, "space" | "scope" | "parts" | "boxes" | "loads" | "joints" | "settings" | "pieces">;
+
+export const NOTHING_HELD: Holding = { pieces: [], walls: [], joints: [], feet: [], noPath: [] };
+
+/** A plan with a line that cannot be worked out is not judged: what is missing is no fault of the rest. */
+export function holdingOf(worked: Input): Holding {
+  const { space, parts, joints, boxes, scope } = worked;
+  if (!worked.pieces.complete || space.clashes.length > MANY_CLASHES) return NOTHING_HELD;
+  const partOf = (i: number): Part | undefined => parts.get(space.pieces[i]!.part);
+  const isPanel = (i: number): boolean => partOf(i)?.material?.kind === "sheet";
+  const wet = wetIn(worked);
+  const fixings = fixingsOf(joints);
+  const links = linksOf(space, fixings);
+  const loads = loadsOf(worked);
+  const carried = carriedBy(space.pieces, links, loads, isPanel);
+  const pieces = space.pieces.map((_, piece): HeldPiece => {
+    const own = carried[piece]!;
+    const section = sectionOf(own.lie, own.lie.across);
+    const member = own.bends ? memberOf(partOf(piece)?.material, section, wet(piece)) : undefined;
+    const judged = member && own.bends && judge(member, own.bends.steady, own.bends.coming, sagPart(own));
+    return { piece, part: partOf(piece), loads: loads[piece]!, carried: own, member, judged };
+  });
+  const walls = wallWork(boxes, space, scope, fixings, isPanel).map((work): HeldWall => {
+    const part = partOf(work.piece);
+    const member = memberOf(part?.material, sectionOf({ ...work.lie, flat: true }, false), true);
+    const judged = member && work.bends && judgeWall(member, work.bends.drained, work.bends.blocked);
+    return { work, part, member, judged };
+  });
+  return {
+    pieces,
+    walls,
+    joints: jointsHeld(demandsOf(carried, walls), worked),
+    feet: feetOf(carried),
+    noPath: noPathOf(worked, carried, links.levels),
+  };
+}
+
+/** What part of its span a board may bend: of one that nobody sees under soil, as much as a wall. */
+export const sagPart = ({ weighs }: Carried): number => (weighs.fill > 0 ? bowLimit : sagLimit).value;
+
+/** Beyond that nothing stands where it could. */
+const MANY_CLASHES = 200;
+
+function feetOf(carried: readonly Carried[]): Foot[] {
+  return carried.flatMap(({ links }, piece): Foot[] => {
+    const floor = links.filter(({ link }) => link.by === FLOOR);
+    if (floor.length === 0) return [];
+    const steady = floor.reduce((sum, l) => sum + l.steady, 0);
+    return [{ piece, steady, moving: Math.max(...floor.map((l) => l.moving)) }];
+  });
+}
+
+/** Of pieces that hang together and are held by nothing, the one that touches what stands is told. */
+function noPathOf(
+  { space }: Input,
+  carried: readonly Carried[],
+  levels: readonly (number | undefined)[],
+): NoPath[] {
+  const hanging = new Set(space.hanging.flat());
+  const other = (m: number, i: number): number => {
+    const { a, b } = space.meetings[m]!;
+    return a === i ? b : a;
+  };
+  const found: NoPath[] = [];
+  const seen = new Set<number>();
+  carried.forEach(({ trouble, weighs, moving }, piece) => {
+    if (!trouble || hanging.has(piece) || seen.has(piece)) return;
+    if (trouble === "held at one place") {
+      const force = weighs.fill + weighs.said + weighs.passed + moving;
+      if (force > 0) found.push({ piece, force: force + weighs.own, why: trouble, beside: undefined });
+      return;
+    }
+    const group = [piece];
+    seen.add(piece);
+    for (const one of group)
+      for (const m of space.meetingsOf[one]!) {
+        const next = other(m, one);
+        if (levels[next] !== undefined || seen.has(next)) continue;
+        seen.add(next);
+        group.push(next);
+      }
+    const put = group.reduce((sum, i) => {
+      const { weighs: w, moving: comes } = carried[i]!;
+      return sum + w.fill + w.said + comes;
+    }, 0);
+    if (put <= 0) return;
+    const force = group.reduce((sum, i) => sum + carried[i]!.weighs.own, put);
+    for (const one of group) {
+      const beside = space.meetingsOf[one]!.map((m) => other(m, one)).find((n) => levels[n] !== undefined);
+      if (beside !== undefined) {
+        found.push({ piece: one, force, why: trouble, beside });
+        return;
+      }
+    }
+  });
+  return found;
+}
+
+/** What a joint's line is asked for, and holds; undefined when none of its screws carries a load. */
+export const heldBy = ({ joints }: Holding, joint: Joint): HeldJoint | undefined =>
+  joints.find((h) => h.joint === joint);
+
+/** Newtons that stand on a piece in all. */
+export const loadOn = ({ carried: { weighs, moving } }: HeldPiece): number =>
+  weighs.own + weighs.fill + weighs.said + weighs.passed + moving;

@@ -1,0 +1,190 @@
+/**
+ * Whether what bears a load is strong and stiff enough: each board against what its wood may be stressed to and how far it
+ * may bend. Newtons, millimetres, N/mm2.
+ */
+import { adjusted, type WoodValues } from "../../strength/allowable";
+import type { Bending } from "../../strength/beam";
+import { longTermSag } from "../../strength/creep";
+import { rectangle, shearStress } from "../../strength/section";
+import {
+  bendingValues,
+  bowLimit,
+  categoriesMeasuring,
+  creepFactors,
+  durationFactors,
+  panelValues,
+  type Source,
+  sagLimit,
+  species,
+} from "../../trade";
+import type { Material } from "../materials";
+import type { Lie } from "./lie";
+
+/** What a board or a strip of a panel is, to bend. */
+export interface Member {
+  readonly wide: number;
+  /** The way it bends. */
+  readonly deep: number;
+  readonly wet: boolean;
+  /** The most it may be bent, N·mm, under a load of ten years, and how stiff it is, N·mm2; wet where it gets wet. */
+  readonly moment: number;
+  readonly stiffness: number;
+  /** N; undefined where a board bends long before it shears. */
+  readonly shear: number | undefined;
+  /** N/mm2; undefined for a panel, whose strength is told for its width. */
+  readonly stress: { readonly bending: number; readonly modulus: number } | undefined;
+  /** Printed for lumber of that grade, brought down from clear wood, or the capacity of a panel. */
+  readonly kind: "graded" | "clear wood" | "panel";
+  /** The wood as a builder reads it, or the panel; and the wood whose values they are, where that is another one. */
+  readonly of: string;
+  readonly by: string | undefined;
+  readonly from: Source;
+}
+
+export interface Strain {
+  readonly what: "bending" | "shear";
+  /** N·mm or N. */
+  readonly size: number;
+  readonly limit: number;
+  /** Of the limit; over 1 is too much. */
+  readonly uses: number;
+  /** It is the load that stays which uses the most, not all of it together. */
+  readonly lasting: boolean;
+}
+
+export interface Sag {
+  readonly size: number;
+  readonly limit: number;
+  readonly span: number;
+  readonly uses: number;
+}
+
+export interface Judged {
+  readonly strain: Strain;
+  readonly sag: Sag;
+}
+
+/** Sizes of what bends; `along` the face grain of a panel. */
+export interface Section {
+  readonly wide: number;
+  readonly deep: number;
+  readonly flat: boolean;
+  readonly alongGrain: boolean;
+}
+
+export const sectionOf = (lie: Lie, across: boolean): Section => ({
+  wide: lie.wide,
+  deep: lie.deep,
+  flat: lie.flat,
+  alongGrain: !across,
+});
+
+/** What a piece of that material is to bend; undefined where no published value is known for its wood and size. */
+export function memberOf(material: Material | undefined, section: Section, wet: boolean): Member | undefined {
+  if (!material) return undefined;
+  return material.kind === "sheet" ? panelOf(material, section, wet) : boardOf(material, section, wet);
+}
+
+function boardOf(material: Material, { wide, deep, flat }: Section, wet: boolean): Member | undefined {
+  const values = bendingValues(material.wood.name, flat ? deep : wide, flat ? wide : deep, flat);
+  const section = rectangle(wide, deep);
+  const use: WoodValues | undefined =
+    values && adjusted(values, { duration: 1, ...(wet && { wet: values.wet }) });
+  if (!values || !section || !use) return undefined;
+  return {
+    wide,
+    deep,
+    wet,
+    moment: use.bending * section.modulus,
+    stiffness: use.elasticity * section.inertia,
+    shear: deep >= SHEARS ? use.shear / shearStress(1, section) : undefined,
+    stress: { bending: use.bending, modulus: section.modulus },
+    kind: values.kind,
+    of: material.wood.title,
+    by: values.of === material.wood.name ? undefined : (species(values.of)?.title ?? values.of),
+    from: values.from,
+  };
+}
+
+/** Shear is looked at in boards at least this deep, in mm (1-3/8"): thinner ones bend long before. */
+const SHEARS = 34.9;
+
+function panelOf(material: Material, { wide, deep, alongGrain }: Section, wet: boolean): Member | undefined {
+  const row = panelRow(material, deep);
+  if (!row) return undefined;
+  const { along, across, wet: factors } = row.value;
+  const capacity = alongGrain && material.grain !== "none" ? along : across;
+  return {
+    wide,
+    deep,
+    wet,
+    moment: capacity.strength * wide * (wet ? factors.strength : 1),
+    stiffness: capacity.stiffness * wide * (wet ? factors.stiffness : 1),
+    shear: undefined,
+    stress: undefined,
+    kind: "panel",
+    of: `${row.value.category}"`,
+    by: undefined,
+    from: row.source,
+  };
+}
+
+/** By the category that its line names, else by the thinnest category that measures so. */
+function panelRow(material: Material, thick: number): ReturnType<typeof panelValues> {
+  const named = material.declared?.entry.clauses.find((c) => c.kind === "plywood");
+  if (named?.kind !== "plywood") return undefined;
+  for (const category of categoriesMeasuring(thick / MM_PER_INCH)) {
+    const row = panelValues(category);
+    if (row) return row;
+  }
+  return undefined;
+}
+
+const MM_PER_INCH = 25.4;
+
+/** What a weight that comes and goes adds: N·mm, N, and N·mm3 to be divided by the stiffness, over its span. */
+export interface Coming {
+  readonly moment: number;
+  readonly shear: number;
+  readonly timesStiffness: number;
+  readonly span: number;
+}
+
+/** The steady load alone in the long run, and all of it together; whichever uses more. `part` of its span it may bend. */
+export function judge(
+  member: Member,
+  steady: Bending,
+  coming: Coming = NONE,
+  part: number = sagLimit.value,
+): Judged {
+  const strain = (what: Strain["what"], own: number, other: number, bears: number): Strain => {
+    const lasting = own / (bears * durationFactors.permanent.value);
+    const all = (own + other) / (bears * durationFactors.tenYears.value);
+    return lasting >= all
+      ? { what, size: own, limit: bears * durationFactors.permanent.value, uses: lasting, lasting: true }
+      : { what, size: own + other, limit: bears * durationFactors.tenYears.value, uses: all, lasting: false };
+  };
+  const bends = strain("bending", steady.moment.size, coming.moment, member.moment);
+  const shears = member.shear && strain("shear", steady.shear.size, coming.shear, member.shear);
+  return {
+    strain: shears && shears.uses > bends.uses ? shears : bends,
+    sag: sagging(member, steady, coming, part),
+  };
+}
+
+const NONE: Coming = { moment: 0, shear: 0, timesStiffness: 0, span: 0 };
+
+function sagging(member: Member, steady: Bending, coming: Coming, part: number): Sag {
+  const creep = (member.wet ? creepFactors.wet : creepFactors.seasonedDry).value;
+  const own = steady.sag.timesStiffness / member.stiffness;
+  const other = coming.timesStiffness / member.stiffness;
+  const span = own * creep >= other ? steady.sag.span : coming.span;
+  const size = longTermSag(own, other, creep) ?? 0;
+  const limit = span / part;
+  return { size, limit, span, uses: limit > 0 ? size / limit : 0 };
+}
+
+/** A wall with a blocked drain must bear it; drained, it bows in the long run. */
+export function judgeWall(member: Member, drained: Bending, blocked: Bending): Judged {
+  return { strain: judge(member, blocked).strain, sag: judge(member, drained, NONE, bowLimit.value).sag };
+}
