@@ -1,25 +1,38 @@
 /** How much wood swells and shrinks across the grain between two moistures, and what moisture the air brings it to. */
-import { finite, notNegative } from "./units";
+import { finite, notNegative, positive } from "./units";
 
-/** Moisture in percent over which wood no longer swells (Wood Handbook, chapter 4). */
+/** Moisture in percent over which most wood no longer swells (Wood Handbook, chapter 4). */
 export const SATURATION = 30;
 
-/** Percent of the green size that wood has shrunk at a moisture: S0 (30 - M) / 30, nothing over 30% (Wood Handbook Eq. 4-7). */
-export function shrinkage(totalPercent: number, moisture: number): number | undefined {
-  if (!share(totalPercent) || !notNegative(moisture)) return undefined;
-  return (totalPercent * (SATURATION - capped(moisture))) / SATURATION;
+/**
+ * Percent of the green size that wood has shrunk at a moisture: S0 (30 - M) / 30, nothing over 30% (Wood Handbook
+ * Eq. 4-7). Some woods start to shrink at a lower moisture than 30%: `saturation`.
+ */
+export function shrinkage(
+  totalPercent: number,
+  moisture: number,
+  saturation: number = SATURATION,
+): number | undefined {
+  if (!shrinks(totalPercent) || !notNegative(moisture) || !positive(saturation)) return undefined;
+  return totalPercent * (1 - Math.min(moisture, saturation) / saturation);
 }
 
 /**
  * Millimetres by which a board of a size at one moisture grows (above 0) or shrinks (below 0) on its way to another,
  * from its shrinkage green to oven-dry in percent: D (MF - MI) / (30 (100) / S - 30 + MI) (Wood Handbook Eq. 13-2).
- * Any moistures in percent; over 30% nothing moves. Undefined on numbers that are none or below 0.
+ * Any moistures in percent; over `saturation` nothing moves. Undefined on numbers that are none or below 0.
  */
-export function change(sizeMm: number, from: number, to: number, totalPercent: number): number | undefined {
-  const before = shrinkage(totalPercent, from);
-  const after = shrinkage(totalPercent, to);
+export function change(
+  sizeMm: number,
+  from: number,
+  to: number,
+  totalPercent: number,
+  saturation: number = SATURATION,
+): number | undefined {
+  const before = shrinkage(totalPercent, from, saturation);
+  const after = shrinkage(totalPercent, to, saturation);
   if (before === undefined || after === undefined || !notNegative(sizeMm)) return undefined;
-  return finite((sizeMm * (before - after)) / (100 - before));
+  return finite(sizeMm * ((before - after) / (100 - before)));
 }
 
 export type CoefficientChange =
@@ -59,6 +72,5 @@ export function equilibriumMoisture(humidity: number, celsius: number): number |
 const COLDEST = -1.2;
 const HOTTEST = 132.3;
 
-const capped = (moisture: number): number => Math.min(moisture, SATURATION);
-/** Wood never shrinks by the half. */
-const share = (percent: number): boolean => percent >= 0 && percent <= 50;
+/** Green to oven-dry in percent; no wood shrinks by the half. */
+const shrinks = (percent: number): boolean => percent >= 0 && percent <= 50;

@@ -15,6 +15,11 @@ export function nailWithdrawal(gravity: number, diameterMm: number): number | un
   return perMm(gravity, diameterMm, (g, d) => 1380 * g ** 2.5 * d);
 }
 
+/** Smooth stainless nails, which pull out sooner: 465 G^1.5 D, and never more than a plain nail (NDS 2018 12.2-4, from memory). */
+export function stainlessNailWithdrawal(gravity: number, diameterMm: number): number | undefined {
+  return perMm(gravity, diameterMm, (g, d) => Math.min(465 * g ** 1.5, 1380 * g ** 2.5) * d);
+}
+
 /** Lag screws: 1800 G^1.5 D^0.75 pounds per inch of thread, the tapered tip left out (NDS 12.2-1). */
 export function lagWithdrawal(gravity: number, diameterMm: number): number | undefined {
   return perMm(gravity, diameterMm, (g, d) => 1800 * g ** 1.5 * d ** 0.75);

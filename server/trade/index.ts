@@ -1,8 +1,9 @@
-// The tables of the trade: sizes, woods, screws, fills, finishes, cautions, tools, bits and care, each row with its source.
+// The tables of the trade: sizes, woods, screws, nails, fills, soils, wind, finishes, cautions, tools, bits and care, each row with its source.
 import { bitRows } from "./bits";
 import { careRows } from "./care";
 import { cautionRows } from "./cautions";
 import { designRows } from "./design";
+import { fastenerRows } from "./fasteners";
 import { fillRows } from "./fills";
 import { finishRows } from "./finishes";
 import { handlingRows } from "./handling";
@@ -13,13 +14,16 @@ import { movementRows } from "./movement";
 import { panelRows } from "./panels";
 import type { Row } from "./row";
 import { screwRows } from "./screws";
+import { soilRows } from "./soils";
 import { speciesRows } from "./species";
+import { standingRows } from "./standing";
 import { toolRows } from "./tools";
 
 export * from "./bits";
 export * from "./care";
 export * from "./cautions";
 export * from "./design";
+export * from "./fasteners";
 export * from "./fills";
 export * from "./finishes";
 export * from "./handling";
@@ -34,7 +38,9 @@ export { editDistance, nearestNames } from "./nearest";
 export * from "./panels";
 export * from "./row";
 export * from "./screws";
+export * from "./soils";
 export * from "./species";
+export * from "./standing";
 export * from "./tools";
 export { type DecayClass, type Shrinkage, type Stiffness, sapwoodDecay } from "./wood";
 
@@ -47,7 +53,10 @@ export function allRows(): readonly Row<unknown>[] {
     ...movementRows,
     ...designRows,
     ...screwRows,
+    ...fastenerRows,
     ...fillRows,
+    ...soilRows,
+    ...standingRows,
     ...finishRows,
     ...linerRows,
     ...cautionRows,

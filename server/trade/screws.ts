@@ -289,26 +289,13 @@ export const coatings: readonly Row<string>[] = [
   { key: "cedar, redwood, oak", value: "stainless, to avoid black stain", unit: "", source: FROM_MEMORY },
 ];
 
-/** Screw strength: pounds per inch of thread in side grain is 2850 G^2 D; yield strength by shank diameter. */
+/** Pounds per inch of thread in side grain are 2850 G^2 D. */
 export const withdrawalFactor: Row<number> = {
   key: "withdrawal, lb per inch of thread: factor on G^2 D",
   value: 2850,
   unit: "lb/in",
   source: { document: "NDS 12.2-2", via: "engineeringtoolbox.com d_1815", confidence: "read" },
 };
-export const bendingYield: readonly Row<{ readonly upTo: number; readonly psi: number }>[] = (
-  [
-    [0.142, 100_000],
-    [0.177, 90_000],
-    [0.236, 80_000],
-  ] as const
-).map(([upTo, psi]) => ({
-  key: `screw bending yield, shank to ${upTo} in`,
-  value: { upTo, psi },
-  unit: "in, psi",
-  source: remembered("NDS", "bending yield strength of wood screws"),
-}));
-
 export const screwRows: readonly Row<unknown>[] = [
   ...screwGauges.flatMap(({ shank, root, threadsPerInch }) => [shank, root, threadsPerInch]),
   ...PILOT_RULES.map(({ name, share, source }) => ({
@@ -327,7 +314,6 @@ export const screwRows: readonly Row<unknown>[] = [
   ...[endGrainLateral, endGrainWithdrawal, wetScrew, toeAngle, toeStart],
   ...coatings,
   withdrawalFactor,
-  ...bendingYield,
 ];
 
 function practice<V>(key: string, value: V, unit: string): Row<V> {
