@@ -25,14 +25,14 @@ What nothing holds falls down: it is a hazard, and stands only by name, \`accept
 wall\`. Of a plan in which nothing at all touches the floor one warning says so, to be accepted in the same way.
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part top of 1x4, length 33"
 place leg upright, wide face front, on floor, at each corner of 33" x 12"
 place top across, flat, 1/2" above legs, flush with left of legs, flush with front of legs
 \`\`\`
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part top of 1x4, length 33"
 place leg upright, wide face front, on floor, at each corner of 33" x 12"
 place top across, flat, on legs, flush with left of legs, flush with front of legs

@@ -26,29 +26,16 @@ export function load(newtons: number, { system }: Display): Quantity {
 
 export const length = (mm: number): Quantity => roughly(LENGTH, mm);
 
-/** What is taken for granted wherever the bending of a board is told. */
-export const MEMBER_TEMPLATES = {
-  graded: "{wood}, as lumber of grade No. 2, with no stamp looked for ({source}).",
-  "clear wood":
-    "{wood} as a thin board, brought down from the strength of clear wood, since no table has one ({source}).",
-  panel: "A {wood} panel, by its capacity in bending ({source}).",
-  wet: "It gets wet in use, which makes wood weaker.",
-  usual: "Somebody sits or stands on it: {weight} at the worst place, since no load line says otherwise.",
-  "held-1":
-    "Hold it up in one more place, in the middle of its longest span: {span} are then left, and the same board will do.",
-  "held-2":
-    "Hold it up in two more places on its longest span: {span} are then left, and the same board will do.",
-  "wall-1":
-    "Fasten an upright on it in the middle of its longest span, and tie that to the other side: {span} are then left, and the same board will do.",
-  "wall-2":
-    "Fasten two uprights on it on its longest span, and tie them to the other side: {span} are then left, and the same board will do.",
-  board: "Cut {part} from {section} instead.",
-  "board-shop": "Cut {part} from {section} instead: the shop has it.",
-  "no-cure": "Neither two more holders nor a board up to 2.4 times as thick would do: carry it another way.",
-  caution: "{caution}",
-} as const;
+/** What is taken for granted, and what would do, wherever the bending of a board is told. */
+export const MEMBER_TEMPLATES = { assumed: "{what}", cure: "{what}", caution: "{caution}" } as const;
 
 export const caution = (): Says => ({ says: "caution", slots: { caution: phrase("structural caution") } });
+
+const TAKEN_AS = {
+  graded: "as graded lumber",
+  "clear wood": "as clear wood",
+  panel: "as a panel",
+} as const;
 
 /** What was taken for granted of a board that bears something. */
 export function assumedOf(member: Member, held: HeldPiece | undefined, display: Display): Says[] {
@@ -56,21 +43,31 @@ export function assumedOf(member: Member, held: HeldPiece | undefined, display: 
     member.by === undefined ? member.of : phrase("wood by another", { wood: member.of, by: member.by });
   const usual = held?.loads.roaming.some((r) => r.from === "usual");
   return [
-    { says: member.kind, slots: { wood, source: cite(member.from) } },
-    ...(member.wet ? [{ says: "wet", slots: {} }] : []),
-    ...(usual ? [{ says: "usual", slots: { weight: load(SEAT.force, display) } }] : []),
-    caution(),
-  ];
+    phrase(TAKEN_AS[member.kind], { wood, source: cite(member.from) }),
+    ...(member.wet ? [phrase("weak when wet")] : []),
+    ...(usual ? [phrase("somebody on it", { weight: load(SEAT.force, display) })] : []),
+  ]
+    .map((what): Says => ({ says: "assumed", slots: { what } }))
+    .concat(caution());
 }
+
+const MORE = {
+  held: { 1: "hold it once more", 2: "hold it twice more" },
+  wall: { 1: "one upright more", 2: "two uprights more" },
+} as const;
 
 /** Cures that were tried, the one with the least wood first. */
 export function memberCures(cures: readonly MemberCure[], part: string, way: "held" | "wall"): Cure[] {
-  if (cures.length === 0) return [{ says: "no-cure", slots: {}, edits: [] }];
-  return cures.map((cure): Cure => {
-    if (cure.kind === "held")
-      return { says: `${way}-${cure.more}`, slots: { span: length(cure.span) }, edits: [] };
-    return { says: cure.shop ? "board-shop" : "board", slots: { part, section: cure.section }, edits: [] };
-  });
+  const told = cures.map((cure) =>
+    cure.kind === "held"
+      ? phrase(MORE[way][cure.more], { span: length(cure.span) })
+      : phrase(cure.shop ? "cut from a stronger board of the shop" : "cut from a stronger board", {
+          part,
+          section: cure.section,
+        }),
+  );
+  const all = told.length > 0 ? told : [phrase("nothing that was tried")];
+  return all.map((what) => ({ says: "cure", slots: { what }, edits: [] }));
 }
 
 /** The strength of a board, for the record: what is asked of it, and what it bears. */

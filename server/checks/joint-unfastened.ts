@@ -12,7 +12,7 @@ out, or falls out. Join it, or let it stand as it is with \`accept joint-unfaste
 lifted out, say. Several pieces that are joined among themselves, such as a bin or a lid, may stand loose.
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 part top of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
@@ -22,7 +22,7 @@ fasten rail into leg, 2 #8 x 1-5/8" at each crossing
 \`\`\`
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 part top of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
@@ -44,9 +44,12 @@ fasten top into rail, 4 #8 x 2" along it, pilot 1/8"
 };
 
 /** Loose pieces of one part, told once. */
-function alike({ loose, space }: Worked): Map<string, LoosePiece[]> {
+function alike({ loose, space, holding }: Worked): Map<string, LoosePiece[]> {
   const groups = new Map<string, LoosePiece[]>();
+  // What carries something that so falls down is told with that.
+  const falls = new Set(holding.noPath.map(({ piece }) => piece));
   for (const one of loose) {
+    if (falls.has(one.piece)) continue;
     const { part } = space.pieces[one.piece]!;
     groups.set(part, [...(groups.get(part) ?? []), one]);
   }

@@ -14,22 +14,24 @@ stays there only with its weight over that.
 \`\`\`sawbuck
 part leg of 2x4, length 30"
 part side of 1x8, length 30"
-part ledger of 2x2, length 30"
-part floor-board of 1x4, length 14"
+part hook-board of 1x4, length 24"
 place leg upright, wide face front, on floor, at each corner of 30" x 14"
 place side across, on edge, in front of legs, flush with left of legs, flush with top of legs
-place side across, on edge, behind legs, flush with left of legs, flush with top of legs
-place ledger across, on edge, behind front side, between left legs and right legs, flush with bottom of sides
-fasten side into leg, 2 #8 x 2" at each crossing
+place hook-board across, on edge, in front of side, centered left to right on side, flush with top of side
+fasten side into leg, 3 #8 x 2" at each crossing
+load hook-board 12 lb spread
 \`\`\`
 
 \`\`\`sawbuck
 part leg of 2x4, length 30"
-part side of 2x8, length 30"
+part side of 1x8, length 30"
+part hook-board of 1x4, length 24"
 place leg upright, wide face front, on floor, at each corner of 30" x 14"
 place side across, on edge, in front of legs, flush with left of legs, flush with top of legs
-fasten side into leg, 4 #8 x 2-1/2" at each crossing
-load side 40 lb spread
+place hook-board across, on edge, in front of side, centered left to right on side, flush with top of side
+fasten side into leg, 3 #8 x 2" at each crossing
+fasten hook-board into side, 4 #8 x 1-1/4" along it
+load hook-board 12 lb spread
 \`\`\``,
   templates: {
     nothing:

@@ -14,7 +14,7 @@ to begin with: what stands on the floor first, the short sides before the long o
 upwards. Times are left to the builder.
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs
@@ -25,7 +25,7 @@ step Screw the frames together
 \`\`\`
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs

@@ -1,6 +1,7 @@
 /** What is said inside of sentences, in English, and how a check puts it into a slot. */
 import { type Says, type Slots, say } from "../plan";
 import { structuralCaution } from "../trade";
+import { HOLDING_PHRASES } from "./holding-phrases";
 import { counted, type Template } from "./telling";
 
 /** Said just as they are called. */
@@ -58,6 +59,9 @@ const PLAIN = [
   "the pilot hole",
   "the clearance hole",
   "the fold",
+  "the thread",
+  "the load",
+  "a weight, like 40 lb,",
   "the overlap",
   "the price",
   "the length on hand",
@@ -239,7 +243,6 @@ const FILLED = {
   ),
 
   "as of more like it": counted("n", " (so with {n} more like it)", " (so with {n} more like it)"),
-  "wood by another": "{wood}, by the values of {by},",
   "so many screws": counted("n", "one {size} {kind}", "{n} {size} {kind}s"),
 
   step: "step {n}",
@@ -260,6 +263,7 @@ const FILLED = {
   saturated: "{weight} saturated",
   "taken like soil": "taken as {n} lb/cuft when saturated, like soil, since the plan does not say",
   "structural caution": structuralCaution.value.text,
+  ...HOLDING_PHRASES,
 } as const satisfies Readonly<Record<string, Template>>;
 
 export type PhraseKey = (typeof PLAIN)[number] | keyof typeof FILLED;

@@ -15,14 +15,14 @@ row set closer than its boards are wide. Of two place lines the later one is bla
 make one problem.
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part top of 1x4, length 33"
 place leg upright, wide face front, on floor, at each corner of 33" x 12"
 place top across, flat, 19" up, flush with left of legs, flush with front of legs
 \`\`\`
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part top of 1x4, length 33"
 place leg upright, wide face front, on floor, at each corner of 33" x 12"
 place top across, flat, 20" up, flush with left of legs, flush with front of legs

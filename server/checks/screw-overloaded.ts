@@ -19,28 +19,24 @@ before the screws do.
 The cheapest cure is often no screw at all: let the piece lie on something.
 
 \`\`\`sawbuck
-plan Shelf on two posts
+plan Shelf between two posts
   indoors
 part post of 2x4, length 40"
-part rail of 2x4, length 36"
-part shelf of 2x8, length 36"
-place post upright, wide face front, on floor, at each corner of 36" x 7-1/4"
-place rail across, on edge, in front of posts, flush with left of posts, 30" in from bottom of posts
-place rail across, on edge, behind posts, flush with left of posts, 30" in from bottom of posts
-place shelf across, flat, on rails, centered on rails
-fasten rail into post, 1 #8 x 2" at each crossing, pilot 1/8"
-fasten shelf into rail, 2 #8 x 2-1/2" along it, pilot 1/8"
-load shelf 480 lb spread
+part rail of 2x6, length 36"
+place post upright, wide face front, on floor, at each corner of 36" x 6"
+place rail across, on edge, in front of posts, flush with left of posts, flush with top of posts
+fasten rail into post, 2 #8 x 2-1/2" at each crossing, pilot 1/8"
+load rail 480 lb spread
 \`\`\`
 
 \`\`\`sawbuck
-plan Shelf on two posts
+plan Shelf between two posts
   indoors
 part post of 2x4, length 40"
-part shelf of 2x8, length 36"
-place post upright, wide face front, on floor, at each corner of 36" x 7-1/4"
-place shelf across, flat, on posts, centered on posts
-load shelf 480 lb spread
+part rail of 2x6, length 36"
+place post upright, wide face front, on floor, at each corner of 36" x 6"
+place rail across, on edge, on posts, flush with front of posts, flush with left of posts
+load rail 480 lb spread
 \`\`\``,
   templates: {
     hangs: "{load} hangs on {screws} between {piece} and {by}, which can hold {holds}.",

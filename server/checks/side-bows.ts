@@ -24,37 +24,37 @@ It may bow by 1/120 of its span. A batten that only joins the boards of one side
 \`\`\`sawbuck
 plan Bed along the wall
   outdoors
-stock 1x6
-  species western-redcedar
-  heartwood
-  sold 12' $15.80
-part post of 4x4, length 16-1/2"
+part post of 4x4, length 5-1/2"
 part side of 1x6, length 96"
-part end of 1x6, length 24"
-place post upright, wide face front, on floor, at each corner of 94-1/2" x 24"
-place side across, on edge, in front of posts, centered left to right on posts, flush with top of posts, 3 high, tight
-place side across, on edge, behind posts, centered left to right on posts, flush with top of posts, 3 high, tight
-place end front to back, on edge, left of posts, flush with front of posts, flush with top of posts, 3 high, tight
-place end front to back, on edge, right of posts, flush with front of posts, flush with top of posts, 3 high, tight
-fasten side and end into post, 2 #10 x 3" at each crossing, pilot 1/8"
+part end of 2x6, length 24"
+place post upright, wide face front, on floor, at each corner of 93" x 24"
+place side across, on edge, in front of posts, centered left to right on posts, flush with top of posts
+place side across, on edge, behind posts, centered left to right on posts, flush with top of posts
+place end front to back, on edge, left of posts, flush with front of posts, flush with top of posts
+place end front to back, on edge, right of posts, flush with front of posts, flush with top of posts
+fasten side and end into post, 3 #10 x 3" at each crossing, pilot 1/8"
 box bed, walls side and end
-  filled with soil to 1" below rim
+  filled with soil 3" deep
+step Screw the sides and the ends to the posts
+  uses post and side and end
 \`\`\`
 
 \`\`\`sawbuck
 plan Bed along the wall
   outdoors
 part post of 4x4, length 5-1/2"
-part side of 2x6, length 48"
+part side of 2x6, length 96"
 part end of 2x6, length 24"
-place post upright, wide face front, on floor, at each corner of 45" x 24"
+place post upright, wide face front, on floor, at each corner of 93" x 24"
 place side across, on edge, in front of posts, centered left to right on posts, flush with top of posts
 place side across, on edge, behind posts, centered left to right on posts, flush with top of posts
 place end front to back, on edge, left of posts, flush with front of posts, flush with top of posts
 place end front to back, on edge, right of posts, flush with front of posts, flush with top of posts
 fasten side and end into post, 3 #10 x 3-1/2" at each crossing, pilot 1/8"
 box bed, walls side and end
-  filled with soil to 1" below rim
+  filled with soil 3" deep
+step Screw the sides and the ends to the posts
+  uses post and side and end
 \`\`\``,
   templates: {
     ...MEMBER_TEMPLATES,

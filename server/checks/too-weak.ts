@@ -37,24 +37,19 @@ brought down from clear wood (Wood Handbook, ASTM D245).
 \`\`\`sawbuck
 plan Bench by the fence
   outdoors
-stock 1x4
-  species western-redcedar
-  sold 8' $6.95
-part leg of 4x4, length 16-1/4"
-part slat of 1x4, length 40"
-place leg upright, wide face front, on floor, at each corner of 40" x 12"
-place slat front to back, flat, on legs, flush with left of legs, centered front to back on legs
+part leg of 4x4, length 15-1/4"
+part slat of 1x8, length 40"
+place leg upright, wide face front, on floor, at each corner of 40" x 7-1/4"
 place slat across, flat, on legs, flush with left of legs, flush with front of legs
-fasten slat into leg, 2 #8 x 2" at each crossing, pilot 1/8"
 \`\`\`
 
 \`\`\`sawbuck
 plan Bench by the fence
   outdoors
-part leg of 4x4, length 15-1/2"
-part plank of 2x12, length 16"
-place leg upright, wide face front, on floor, at each corner of 15" x 11-1/4"
-place plank across, flat, on legs, centered on legs
+part leg of 4x4, length 15-1/4"
+part slat of 2x8, length 26"
+place leg upright, wide face front, on floor, at each corner of 26" x 7-1/4"
+place slat across, flat, on legs, flush with left of legs, flush with front of legs
 \`\`\``,
   templates: {
     ...MEMBER_TEMPLATES,

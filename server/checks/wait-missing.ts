@@ -16,7 +16,7 @@ The waits of the steps are added up, and the work between them where they say ho
 listed as not checked.
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs
@@ -31,7 +31,7 @@ step Screw the rails on
 \`\`\`
 
 \`\`\`sawbuck
-part leg of 2x4, length 20"
+part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs

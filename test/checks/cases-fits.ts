@@ -3,7 +3,7 @@ import type { Case } from "./cases";
 
 /** Four legs 20" high and a board of that name, laid as said. */
 const onLegs = (place: string, more = ""): string =>
-  `part leg of 2x4, length 20"\npart top of 1x4, length 33"\nplace leg upright, wide face front, on floor, at each corner of 33" x 12"\nplace top across, flat, ${place}, flush with left of legs, flush with front of legs${more}`;
+  `part leg of 2x4, length 30"\npart top of 1x4, length 33"\nplace leg upright, wide face front, on floor, at each corner of 33" x 12"\nplace top across, flat, ${place}, flush with left of legs, flush with front of legs${more}`;
 
 const RAIL = 'part rail of 2x4, length 30"\nplace rail across, flat, on floor, 0 from left, 0 from front\n';
 const slatOn = (screws: string, part = '1x4, length 12"', place = '9" in from left of rail'): string =>

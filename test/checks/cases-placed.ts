@@ -1,10 +1,10 @@
 /** Plans whose pieces are placed, with mistakes that only their solids show. */
 import type { Case } from "./cases";
 
-const FRAME = `part leg of 2x4, length 20"
+const FRAME = `part leg of 2x4, length 30"
 part rail of 1x4, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"`;
-const STOOL = `part leg of 2x4, length 20"
+const STOOL = `part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs

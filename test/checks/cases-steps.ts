@@ -89,7 +89,7 @@ fasten cleat face into end face, 2 #8 x 2" at each crossing
 ${steps}`;
 
 /** Two boards that hang on each side of four legs, one above the other. */
-const HUNG = `part leg of 2x4, length 20"
+const HUNG = `part leg of 2x4, length 30"
 part side of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place side across, on edge, in front of legs, flush with left of legs, flush with top of legs, 2 high, tight

@@ -69,7 +69,7 @@ export const WHERE_CASES: Readonly<Record<string, readonly Case[]>> = {
   ],
   "too-many": [
     'part leg of 2x4, length 28"\nplace leg upright, on floor, 0 from left, 0 from front, 200 across, tight, 101 deep, tight',
-    'part leg of 2x4, length 20"\npart rail of 1x4, length 30"\nplace leg upright, wide face front, on floor, at each corner of 30" x 12"\nplace rail across, on edge, in front of legs, flush with left of legs, flush with top of legs\nfasten rail face into leg face, 12000 #8 x 1-5/8" at each crossing',
+    'part leg of 2x4, length 30"\npart rail of 1x4, length 30"\nplace leg upright, wide face front, on floor, at each corner of 30" x 12"\nplace rail across, on edge, in front of legs, flush with left of legs, flush with top of legs\nfasten rail face into leg face, 12000 #8 x 1-5/8" at each crossing',
   ],
   "not-understood": [
     'part side of 1x6, length 20"\nplace side across on floor, flat, 0 from left, 0 from front',

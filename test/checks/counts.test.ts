@@ -47,12 +47,12 @@ describe("a part without a count", () => {
   test.each([
     [
       "that a line places",
-      'part leg of 2x4, length 20"\nplace leg upright, on floor, 0 from left, 0 from front',
+      'part leg of 2x4, length 30"\nplace leg upright, on floor, 0 from left, 0 from front',
       [],
     ],
     [
       "that a line in an assembly places",
-      'part leg of 2x4, length 20"\nassembly gate\n  place leg upright, on floor, 0 from left, 0 from front\nplace gate, on floor, 0 from left, 0 from front',
+      'part leg of 2x4, length 30"\nassembly gate\n  place leg upright, on floor, 0 from left, 0 from front\nplace gate, on floor, 0 from left, 0 from front',
       [],
     ],
     ["that a ring counts", 'part board of 1x4, length 12", ends mitered 30°\nring seat = 6 board', []],
@@ -61,7 +61,7 @@ describe("a part without a count", () => {
       'part board of 1x4, length 12", ends mitered 30°\nring seat = 6 bord',
       ["unknown-name"],
     ],
-    ["that nothing counts", 'part leg of 2x4, length 20"', ["count-missing"]],
+    ["that nothing counts", 'part leg of 2x4, length 30"', ["count-missing"]],
   ])("%s", (_, text, problems) => {
     expect(found(text)).toEqual(problems);
   });

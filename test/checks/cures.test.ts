@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { textIn } from "./cases";
 import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
+import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
@@ -16,6 +17,7 @@ const ALL = [
   MEANING_CASES,
   WORK_CASES,
   PLACED_CASES,
+  HOLDING_CASES,
   WHERE_CASES,
   FITS_CASES,
   STEPS_CASES,

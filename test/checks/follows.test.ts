@@ -66,7 +66,7 @@ assembly gate
     ],
     [
       "a gap that leaves a joined piece in the air",
-      `part leg of 2x4, length 20"
+      `part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, 1/4" in front of legs, flush with left of legs, flush with top of legs
@@ -85,7 +85,7 @@ fasten side face into end end, 2 #8 x 3" at each crossing, angled 35°`,
     ],
     [
       "an assembly that would stand inside itself",
-      `part leg of 2x4, length 20"
+      `part leg of 2x4, length 30"
 place leg upright, wide face front, on floor, 0 from left, 0 from front
 assembly gate
   place porch, on floor, 0 from left, 0 from front

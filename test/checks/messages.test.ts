@@ -8,6 +8,7 @@ import { CODES } from "../../server/checks/codes";
 import { type Case, readerOf, type System, shownCase, textIn } from "./cases";
 import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
+import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
@@ -30,6 +31,7 @@ const CASES = together([
   MEANING_CASES,
   WORK_CASES,
   PLACED_CASES,
+  HOLDING_CASES,
   WHERE_CASES,
   FITS_CASES,
   STEPS_CASES,

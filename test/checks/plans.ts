@@ -33,7 +33,7 @@ export function told(p: Problem, { worked }: Evaluated): string {
 }
 
 /** Four legs, two rails and four slats on them, screwed together. */
-export const STAND = `part leg of 2x4, length 20"
+export const STAND = `part leg of 2x4, length 30"
 part rail of 1x6, length 30"
 part slat of 1x4, length 13-1/2"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"

@@ -2,6 +2,7 @@
 import type { Templates, Tongue } from "../telling";
 import { elided } from "./elision";
 import { FORM } from "./form";
+import { HOLDING } from "./holding";
 import { MEANING } from "./meaning";
 import { FRENCH_PHRASES } from "./phrases";
 import { PLACED } from "./placed";
@@ -17,6 +18,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...PLACED,
   ...SCREWS,
   ...STEPS,
+  ...HOLDING,
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));

@@ -1,6 +1,7 @@
 /** What is said inside of sentences, in French. A word of the plan's language stands beside its own, in « ». */
 import type { PhraseKey } from "../phrases";
 import { counted, type Template } from "../telling";
+import { FRENCH_HOLDING_PHRASES } from "./holding-phrases";
 
 export const STRUCTURAL_CAUTION =
   "Tout chiffre de résistance, de poids ou de charge est une estimation pour de petits ouvrages ; le code local et un professionnel agréé décident. Bâtiments, toitures, escaliers, garde-corps, terrasses, balançoires et tout ce qui porte des personnes en hauteur ne sont pas jugés ici.";
@@ -58,6 +59,9 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "the pilot hole": "l’avant-trou",
   "the clearance hole": "le trou de passage",
   "the fold": "le rabat",
+  "the thread": "le filet",
+  "the load": "la charge",
+  "a weight, like 40 lb,": "un poids, comme 40 lb,",
   "the overlap": "le recouvrement",
   "the price": "le prix",
   "the length on hand": "la longueur en réserve",
@@ -254,7 +258,6 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
     " (de même pour {n} autre pareille)",
     " (de même pour {n} autres pareilles)",
   ),
-  "wood by another": "{wood}, d’après les valeurs de {by},",
   "so many screws": counted("n", "une seule {kind} {size}", "{n} {kind} {size}"),
   step: "l’étape {n}",
   "titled step": "l’étape {n} (« {title} »)",
@@ -275,4 +278,5 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "taken like soil":
     "compté pour {n} lb/pi³ une fois gorgé d’eau, comme de la terre, puisque le plan ne le dit pas",
   "structural caution": STRUCTURAL_CAUTION,
+  ...FRENCH_HOLDING_PHRASES,
 };

@@ -70,10 +70,10 @@ type Input = Pick<Worked, "space" | "scope" | "parts" | "boxes" | "loads" | "joi
 
 export const NOTHING_HELD: Holding = { pieces: [], walls: [], joints: [], feet: [], noPath: [] };
 
-/** A plan with a line that cannot be worked out is not judged: what is missing is no fault of the rest. */
+/** A plan with a line that cannot be worked out, or with pieces that overlap, is not judged: what is missing is no fault of the rest. */
 export function holdingOf(worked: Input): Holding {
   const { space, parts, joints, boxes, scope } = worked;
-  if (!worked.pieces.complete || space.clashes.length > MANY_CLASHES) return NOTHING_HELD;
+  if (!worked.pieces.complete || space.clashes.length > 0) return NOTHING_HELD;
   const partOf = (i: number): Part | undefined => parts.get(space.pieces[i]!.part);
   const isPanel = (i: number): boolean => partOf(i)?.material?.kind === "sheet";
   const wet = wetIn(worked);
@@ -106,8 +106,6 @@ export function holdingOf(worked: Input): Holding {
 /** What part of its span a board may bend: of one that nobody sees under soil, as much as a wall. */
 export const sagPart = ({ weighs }: Carried): number => (weighs.fill > 0 ? bowLimit : sagLimit).value;
 
-/** Beyond that nothing stands where it could. */
-const MANY_CLASHES = 200;
 
 function feetOf(carried: readonly Carried[]): Foot[] {
   return carried.flatMap(({ links }, piece): Foot[] => {

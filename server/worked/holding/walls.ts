@@ -93,7 +93,7 @@ function workOf(
   const out = outwardOf(box, piece, space);
   if (to - top < LEAST_DEPTH || !out) return undefined;
   const upright = lieOf(space.pieces[piece]!, panel);
-  const lie = { ...upright, deep: upright.wide, wide: to - top };
+  const lie = { ...upright, deep: upright.wide, wide: upright.deep };
   const room = box.placed!.room.rim;
   const axis = Math.abs(lie.along[0]) > Math.abs(lie.along[1]) ? 0 : 1;
   const inner = reachAlong(lie, [along(axis, room[axis].from), along(axis, room[axis].to)]);
