@@ -28,18 +28,19 @@ export interface Bending {
   readonly reactions: readonly number[];
   readonly moment: Greatest;
   readonly shear: Greatest;
-  /** The greatest for its span: what a limit of span / 360 or the like is compared with. */
+  /** The greatest for its span, which is what a limit of span / 360 or the like is compared with. */
   readonly sag: Sag;
 }
 
 /**
  * What the loads do to the beam. Undefined when it cannot stand (fewer than two supports and no end built in), when
- * supports are not in order and apart, when anything lies off the beam, and when a number is not finite. Never throws.
+ * supports are not in order and apart, when anything lies off the beam by more than a millionth of its length, and when
+ * a number is not finite. Never throws.
  */
 export function bend(beam: Beam): Bending | undefined {
   const nodes = nodesOf(beam);
   if (nodes === undefined || !beam.loads.every((load) => liesOn(load, beam.length))) return undefined;
-  const steps = stepsOf(beam.loads);
+  const steps = stepsOf(beam);
   const spans = nodes.length - 1;
   const stretches: Stretch[] = [];
   const walk = new Walk(steps);
@@ -48,7 +49,7 @@ export function bend(beam: Beam): Bending | undefined {
     const to = i < spans ? nodes[i + 1]! : beam.length;
     stretches.push(walk.through(from, to, i === spans));
   }
-  return measured(stretches, supportMoments(stretches, beam.clamped), steps, beam.clamped);
+  return measured(beam, stretches, supportMoments(stretches, beam.clamped), steps);
 }
 
 /** A stretch from one support to the next or to a free end, and what its loads alone would do by its end. */
@@ -106,36 +107,50 @@ class Walk {
 
 function nodesOf({ length, supports, clamped }: Beam): number[] | undefined {
   if (!(length > 0 && length <= LONGEST)) return undefined;
-  const nodes = [...supports];
+  const nodes = supports.map((support) => onBeam(support, length));
   if (clamped && nodes[0] !== 0) nodes.unshift(0);
   if (clamped === "both" && nodes.at(-1) !== length) nodes.push(length);
   if (nodes.length < (clamped ? 1 : 2)) return undefined;
-  const apart = length * 1e-6;
+  const apart = length * NOTHING;
   let before = -apart;
   for (const node of nodes) {
-    if (!(node >= 0 && node <= length && node - before >= apart)) return undefined;
+    if (!(node - before >= apart)) return undefined;
     before = node;
   }
   return nodes;
 }
 
-function liesOn(load: BeamLoad, length: number): boolean {
-  if ("at" in load) return load.at >= 0 && load.at <= length && usable(load.force);
-  return (
-    load.from >= 0 && load.from <= load.to && load.to <= length && usable(load.start) && usable(load.end)
-  );
+/** The place, put onto the beam where it lies off it by rounding; NaN where it lies off it altogether. */
+function onBeam(place: number, length: number): number {
+  const slack = length * NOTHING;
+  return place >= -slack && place <= length + slack ? Math.min(Math.max(place, 0), length) : Number.NaN;
 }
 
-/** In order of place. A load over no length is none. */
-function stepsOf(loads: readonly BeamLoad[]): Step[] {
+function liesOn(load: BeamLoad, length: number): boolean {
+  if ("at" in load) return onBeam(load.at, length) >= 0 && usable(load.force);
+  const { from, to, start, end } = load;
+  return onBeam(from, length) <= onBeam(to, length) && from <= to && usable(start) && usable(end);
+}
+
+/** In order of place. A load over a stretch of next to no length is taken for a force at a point. */
+function stepsOf({ loads, length }: Beam): Step[] {
   const steps: Step[] = [];
   for (const load of loads) {
-    if ("at" in load) steps.push({ at: load.at, force: load.force, load: 0, growth: 0 });
-    else if (load.to > load.from) {
-      const growth = (load.end - load.start) / (load.to - load.from);
-      steps.push({ at: load.from, force: 0, load: load.start, growth });
-      steps.push({ at: load.to, force: 0, load: -load.end, growth: -growth });
+    if ("at" in load) {
+      steps.push({ at: onBeam(load.at, length), force: load.force, load: 0, growth: 0 });
+      continue;
     }
+    const { start, end } = load;
+    const from = onBeam(load.from, length);
+    const to = onBeam(load.to, length);
+    const growth = (end - start) / (to - from);
+    if (to - from < length * NOTHING)
+      steps.push({ at: from, force: ((start + end) / 2) * (to - from), load: 0, growth: 0 });
+    else
+      steps.push(
+        { at: from, force: 0, load: start, growth },
+        { at: to, force: 0, load: -end, growth: -growth },
+      );
   }
   return steps.sort((a, b) => a.at - b.at);
 }
@@ -184,10 +199,10 @@ const endSlope = ({ length, moment, slope, rise }: Stretch): number =>
 
 /** Walks again, now with the moments over the supports known. */
 function measured(
+  { length: whole, clamped }: Beam,
   stretches: readonly Stretch[],
   moments: readonly number[],
   steps: readonly Step[],
-  clamped: Beam["clamped"],
 ): Bending | undefined {
   const walk = new Walk(steps);
   const { piece } = walk;
@@ -210,7 +225,8 @@ function measured(
       reactions.push(piece.shear - shearBefore);
     }
     greatest.span = i === 0 || i === last ? 2 * length : length;
-    walk.along(from, from + length, i === last, greatest.look);
+    const looked = length > whole * NOTHING ? greatest.look : undefined;
+    walk.along(from, from + length, i === last, looked);
   }
   const { moment, shear, sag } = greatest;
   const all = [...reactions, moment.size, shear.size, sag.timesStiffness];
@@ -223,4 +239,6 @@ const slopeFrom = (span: Stretch, start: number, end: number): number =>
 
 /** mm: beyond it a fourth power of a length is near the end of what numbers hold. */
 const LONGEST = 1e9;
+/** Of the length of a beam: what is shorter is rounding, no length. */
+const NOTHING = 1e-6;
 const usable = (load: number): boolean => Math.abs(load) <= 1e12;

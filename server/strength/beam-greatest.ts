@@ -7,8 +7,9 @@ export interface Greatest {
   readonly at: number;
 }
 
+/** Downwards only: where a beam rises, as the unloaded end beyond a support does, it does not sag. */
 export interface Sag {
-  /** N mm3, down: divided by E I (N mm2) it is mm. */
+  /** N mm3: divided by E I (N mm2) it is mm. 0 when it sags nowhere. */
   readonly timesStiffness: number;
   readonly at: number;
   /** mm of the span that it lies in; twice the overhang where it lies past the last support. */
@@ -66,11 +67,10 @@ export class Greatests {
     if (size > this.shear.size) this.shear = { size, at: this.from + x };
   }
 
-  /** Where it rises, an end beyond a support or a span beside a loaded one, nothing bends too far. */
   private seesSag(x: number): void {
-    const size = Math.max(0, -this.piece.riseAt(x));
+    const sunk = -this.piece.riseAt(x);
     const { sag, span } = this;
-    if (sag.span === 0 || size * sag.span > sag.timesStiffness * span)
-      this.sag = { timesStiffness: size, at: this.from + x, span };
+    if (sag.span === 0 || sunk * sag.span > sag.timesStiffness * span)
+      this.sag = { timesStiffness: Math.max(0, sunk), at: this.from + x, span };
   }
 }

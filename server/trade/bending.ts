@@ -9,6 +9,7 @@ import {
   wetBendingExempt,
   wetFactors,
 } from "./design";
+import { MPA_PER_PSI } from "./metric";
 import { type Row, remembered, type Source } from "./row";
 import { groupOf, stiffnesses } from "./wood";
 
@@ -41,7 +42,8 @@ export interface BendingValues extends Stresses {
 /**
  * Values of a board, sizes in mm as they really are, `flat` when its thickness is the depth that bends. Lumber 1-1/2 in
  * and thicker takes NDS Table 4A; thinner boards, which that table does not cover, their clear wood by ASTM D245 (see
- * `clearWoodBending`), with the shear and bearing of their group and the average stiffness at 12% moisture as printed.
+ * `clearWoodBending`), though never more than lumber of their width, with the shear and bearing of their group and the
+ * average stiffness at 12% moisture as printed.
  * A wood with no row of its own takes its group's, a group the weakest of its woods. Undefined when nothing is printed:
  * no such wood, a timber thicker than 4 in nominal, lumber wider than 12.
  */
@@ -58,7 +60,7 @@ export function bendingValues(
   const printed = designValues(group);
   if (printed === undefined) return undefined;
   return thick < LUMBER
-    ? ofClearWood(species, printed, flat ? thick : width)
+    ? ofClearWood(species, printed, thick, width, flat)
     : ofLumber(printed, width, flat && thick < FLAT_USE);
 }
 
@@ -68,7 +70,8 @@ function ofLumber(
   flat: boolean,
 ): BendingValues | undefined {
   const nominal = nominalWidth(width);
-  const pine = key === "southern-pine" ? southernPineBending(nominal) : undefined;
+  const isPine = key === "southern-pine";
+  const pine = isPine ? (southernPineBending(nominal) ?? southernPineBending(nominal + 1)) : undefined;
   const sized = pine?.value ?? value.bending * (sizeFactor(nominal)?.value ?? Number.NaN);
   if (Number.isNaN(sized)) return undefined;
   const laid = flat ? (flatUseFactor(nominal)?.value ?? 1) : 1;
@@ -89,8 +92,10 @@ function ofLumber(
 
 function ofClearWood(
   species: string,
-  { value, source }: Row<DesignValues>,
-  depth: number,
+  printed: Row<DesignValues>,
+  thick: number,
+  width: number,
+  flat: boolean,
 ): BendingValues | undefined {
   const woods = CLEAR.has(species)
     ? [species]
@@ -101,15 +106,18 @@ function ofClearWood(
   const weakest = known[0];
   if (weakest === undefined) return undefined;
   const limpest = known.reduce((a, b) => (b.elasticity.value < a.elasticity.value ? b : a)).elasticity;
+  const bending = clearWoodBending(weakest.rupture.value, flat ? thick : width) * MPA_PER_PSI;
+  const lumber = ofLumber(printed, width, flat);
+  const capped = lumber !== undefined && lumber.bending < bending;
   return {
-    grade: value.grade,
+    grade: printed.value.grade,
     kind: "clear wood",
-    bending: clearWoodBending(weakest.rupture.value, depth) * MPA_PER_PSI,
-    ...inMpa(value),
+    bending: capped ? lumber.bending : bending,
+    ...inMpa(printed.value),
     elasticity: limpest.value * MPA_PER_PSI,
-    from: weakest.rupture.source,
+    from: capped ? lumber.from : weakest.rupture.source,
     elasticityFrom: limpest.source,
-    shearFrom: source,
+    shearFrom: printed.source,
     of: weakest.rupture.key,
     wet: { ...WET, bending: 1 / clearWoodReduction.seasoning.value },
   };
@@ -145,7 +153,6 @@ const LUMBER = 37.5;
 const FLAT_USE = 70;
 /** mm: nominal 5 in is 114.3 and more, and another table's. */
 const TIMBER = 110;
-const MPA_PER_PSI = (0.45359237 * 9.80665) / 25.4 ** 2;
 
 const WET: Stresses = {
   bending: wetFactors.bending.value,

@@ -39,6 +39,7 @@ const T4A: Source = {
   confidence: "read",
 };
 const T4A_MEMORY = remembered("NDS Supplement 2018", "Table 4A");
+const T4A_CEDARS: Source = { ...T4A, via: "an open-source set of lumber design values" };
 const SOUTHERN_PINE = remembered("NDS Supplement 2018", "Southern Pine, by size");
 const FACTORS: Source = { ...T4A, table: "Table 4A, adjustment factors" };
 const DURATION: Source = { ...T4A, document: "NDS 2018", table: "Table 2.3.2, load duration" };
@@ -50,7 +51,7 @@ export const references: readonly Row<DesignValues>[] = (
     ["douglas-fir-larch", 900, 1_600_000, 180, 625, T4A],
     ["hem-fir", 850, 1_300_000, 150, 405, T4A],
     ["southern-pine", 750, 1_400_000, 175, 565, SOUTHERN_PINE],
-    ["western-cedars", 700, 1_000_000, 155, 425, T4A_MEMORY],
+    ["western-cedars", 700, 1_000_000, 155, 425, T4A_CEDARS],
     ["redwood", 925, 1_200_000, 160, 650, T4A_MEMORY],
     ["spruce-pine-fir-south", 775, 1_100_000, 135, 335, T4A_MEMORY],
     ["eastern-white-pine", 575, 1_100_000, 135, 350, T4A_MEMORY],

@@ -1,7 +1,9 @@
 // The tables of the trade: sizes, woods, screws, nails, fills, soils, wind, finishes, cautions, tools, bits and care, each row with its source.
+import { bendingRows } from "./bending";
 import { bitRows } from "./bits";
 import { careRows } from "./care";
 import { cautionRows } from "./cautions";
+import { clearWoodRows } from "./clear-wood";
 import { designRows } from "./design";
 import { fastenerRows } from "./fasteners";
 import { fillRows } from "./fills";
@@ -11,6 +13,7 @@ import { linerRows } from "./liners";
 import { loadRows } from "./loads";
 import { lumberRows } from "./lumber";
 import { movementRows } from "./movement";
+import { panelBendingRows } from "./panel-bending";
 import { panelRows } from "./panels";
 import type { Row } from "./row";
 import { screwRows } from "./screws";
@@ -19,22 +22,22 @@ import { speciesRows } from "./species";
 import { standingRows } from "./standing";
 import { toolRows } from "./tools";
 
+export * from "./bending";
 export * from "./bits";
 export * from "./care";
 export * from "./cautions";
+export { clearWoodBending } from "./clear-wood";
 export * from "./design";
 export * from "./fasteners";
 export * from "./fills";
 export * from "./finishes";
 export * from "./handling";
 export * from "./liners";
-export * from "./bending";
-export * from "./panel-bending";
-
 export * from "./loads";
 export * from "./lumber";
 export * from "./movement";
 export { editDistance, nearestNames } from "./nearest";
+export * from "./panel-bending";
 export * from "./panels";
 export * from "./row";
 export * from "./screws";
@@ -49,9 +52,12 @@ export function allRows(): readonly Row<unknown>[] {
   return [
     ...lumberRows,
     ...panelRows,
+    ...panelBendingRows,
     ...speciesRows,
     ...movementRows,
     ...designRows,
+    ...clearWoodRows,
+    ...bendingRows,
     ...screwRows,
     ...fastenerRows,
     ...fillRows,

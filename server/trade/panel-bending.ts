@@ -1,5 +1,6 @@
 // What plywood bears in bending, along and across the grain of its faces, by performance category.
 
+import { MM_PER_FOOT, MM_PER_INCH, NEWTONS_PER_POUND } from "./metric";
 import { usuallySoldAs } from "./panels";
 import { type Row, remembered } from "./row";
 
@@ -77,10 +78,6 @@ export const panelBendingRows: readonly Row<unknown>[] = [
   ...usualRatings,
   ...Object.values(panelWetFactors),
 ];
-
-const NEWTONS_PER_POUND = 0.45359237 * 9.80665;
-const MM_PER_INCH = 25.4;
-const MM_PER_FOOT = 304.8;
 
 const BY_CATEGORY: ReadonlyMap<string, Row<PanelValues>> = new Map(
   usualRatings.flatMap(({ key, value: rating }) => {

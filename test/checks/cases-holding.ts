@@ -24,7 +24,9 @@ place end front to back, on edge, left of posts, flush with front of posts, flus
 place end front to back, on edge, right of posts, flush with front of posts, flush with top of posts
 fasten side and end into post, ${screws} at each crossing, pilot 1/8"
 box bed, walls side and end
-  filled with ${fill}`;
+  filled with ${fill}
+step Screw the sides and the ends to the posts
+  uses post and side and end`;
 
 const rail = (load: string, screws: string, more = ""): string =>
   `part post of 2x4, length 40"
@@ -50,8 +52,8 @@ export const HOLDING_CASES: Readonly<Record<string, readonly Case[]>> = {
   "too-weak": [
     onLegs("1x8", '40"', "", '15-1/4"'),
     onLegs("2x8", '60"', "640 lb middle"),
-    onLegs("4x4", '10"', "3600 lb spread", '30"', '3-1/2"'),
-    `stock 2x8\n  sold 8' $9.10\n${onLegs("1x8", '40"', "140 lb spread")}`,
+    onLegs("2x8", '16"', "3600 lb spread"),
+    `part spare-board 1 of 2x8, length 20"\nstock 2x8\n  sold 8' $9.10\n${onLegs("1x8", '40"', "140 lb spread")}`,
     `sheet ply, plywood 15/32", sold 48" x 96" $31\n${LEGS('30"', '40"', '12"')}
 part shelf of ply, length 40", width 12"
 place shelf across, flat, on legs, centered on legs

@@ -57,6 +57,13 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "Table 2-1, heartwood decay resistance": "table 2-1, durabilité du bois de cœur",
   "chapter 2, redwood": "chapitre 2, séquoia",
   "species groups": "groupes d’essences",
+  "Table 5-3, clear wood, green": "table 5-3, bois vert sans défaut",
+  "allowable properties from clear wood": "contraintes admissibles à partir du bois sans défaut",
+  "chapter 7, stress grades": "chapitre 7, classes de résistance",
+  "Tables 4A and 4B, three-ply plywood": "tables 4A et 4B, contreplaqué à trois plis",
+  "span ratings of sheathing by thickness": "portées nominales des panneaux par épaisseur",
+  "NDS Manual": "manuel NDS",
+  "wet service of panels": "panneaux en milieu humide",
   "weight of wood, 62.4 [G / (1 + 0.009 G M)] (1 + M/100)":
     "poids du bois, 62,4 [G / (1 + 0,009 G M)] (1 + M/100)",
   "Table 13-5, dimensional change coefficients": "table 13-5, coefficients de variation des cotes",
@@ -174,5 +181,5 @@ export const OWN_NAMES: readonly string[] = [
   ],
   ...["ASME B18.6.1", "ASME B18.6.1, D = 0.060 + 0.013 n", "ASCE 7", "engineeringtoolbox.com d_1349"],
   ...["EM 385-1-1", "WAC 296-155-370", "29 CFR 1910.95", "16 CFR 1501", "ANSI Z87.1", "NIOSH", "ACGIH"],
-  ...["AWPA", "AWPA M4", "ISPM 15"],
+  ...["AWPA", "AWPA M4", "ISPM 15", "ASTM D245", "APA Panel Design Specification, form D510"],
 ];

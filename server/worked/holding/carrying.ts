@@ -70,18 +70,40 @@ export function carriedBy(
   return found;
 }
 
-/** A panel bends the shorter way: along the side on which what holds it stands nearer together. */
+/**
+ * A panel bends the shorter way, where what holds it runs along its other side; held at its corners alone it bends the
+ * longer way.
+ */
 function bestLie(piece: Piece, links: readonly Link[], panel: boolean): Lie {
   const lie = lieOf(piece, panel);
   if (!panel || lie.is === "upright") return lie;
   const other = lieOf(piece, panel, true);
-  return widestGap(other, links) < widestGap(lie, links) ? other : lie;
+  const ways = [lie, other].map((way, i) => ({
+    way,
+    gap: widestGap(way, links),
+    held: coverage(i === 0 ? other : lie, links) >= HELD_ALONG,
+  }));
+  const [a, b] = [ways[0]!, ways[1]!];
+  if (a.held !== b.held) return a.held ? a.way : b.way;
+  return a.gap <= b.gap === a.held ? a.way : b.way;
+}
+
+/** What share of its length something holds it on. */
+const HELD_ALONG = 0.5;
+
+function coverage(lie: Lie, links: readonly Link[]): number {
+  const reaches = links.map(({ patch }) => reachAlong(lie, patch)).sort((a, b) => a[0] - b[0]);
+  let [sum, end] = [0, 0];
+  for (const [from, to] of reaches) {
+    sum += Math.max(0, to - Math.max(from, end));
+    end = Math.max(end, to);
+  }
+  return sum / lie.length;
 }
 
 function widestGap(lie: Lie, links: readonly Link[]): number {
   const at = supportsOf(lie, links).map((s) => s.at);
-  if (at.length < 2) return Infinity;
-  return longest(at);
+  return at.length < 2 ? Infinity : longest(at);
 }
 
 /** The longest stretch between places in order. */

@@ -118,7 +118,7 @@ function feetOf(carried: readonly Carried[]): Foot[] {
 
 /** Of pieces that hang together and are held by nothing, the one that touches what stands is told. */
 function noPathOf(
-  { space }: Input,
+  { space, joints }: Input,
   carried: readonly Carried[],
   levels: readonly (number | undefined)[],
 ): NoPath[] {
@@ -127,12 +127,14 @@ function noPathOf(
     const { a, b } = space.meetings[m]!;
     return a === i ? b : a;
   };
+  // Before any joint is written, only what the plan says stands there is asked for.
+  const coming = (moving: number): number => (joints.length > 0 ? moving : 0);
   const found: NoPath[] = [];
   const seen = new Set<number>();
   carried.forEach(({ trouble, weighs, moving }, piece) => {
     if (!trouble || hanging.has(piece) || seen.has(piece)) return;
     if (trouble === "held at one place") {
-      const force = weighs.fill + weighs.said + weighs.passed + moving;
+      const force = weighs.fill + weighs.said + weighs.passed + coming(moving);
       if (force > 0) found.push({ piece, force: force + weighs.own, why: trouble, beside: undefined });
       return;
     }
@@ -147,7 +149,7 @@ function noPathOf(
       }
     const put = group.reduce((sum, i) => {
       const { weighs: w, moving: comes } = carried[i]!;
-      return sum + w.fill + w.said + comes;
+      return sum + w.fill + w.said + coming(comes);
     }, 0);
     if (put <= 0) return;
     const force = group.reduce((sum, i) => sum + carried[i]!.weighs.own, put);

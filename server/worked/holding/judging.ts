@@ -6,6 +6,7 @@ import { adjusted, type WoodValues } from "../../strength/allowable";
 import type { Bending } from "../../strength/beam";
 import { longTermSag } from "../../strength/creep";
 import { rectangle, shearStress } from "../../strength/section";
+import { MM_PER_INCH } from "../../strength/units";
 import {
   bendingValues,
   bowLimit,
@@ -129,18 +130,14 @@ function panelOf(material: Material, { wide, deep, alongGrain }: Section, wet: b
   };
 }
 
-/** By the category that its line names, else by the thinnest category that measures so. */
-function panelRow(material: Material, thick: number): ReturnType<typeof panelValues> {
-  const named = material.declared?.entry.clauses.find((c) => c.kind === "plywood");
+/** By the category that its line names; a panel of another thickness than any category has no row. */
+function panelRow({ declared }: Material, thick: number): ReturnType<typeof panelValues> {
+  const named = declared?.entry.clauses.find((c) => c.kind === "plywood");
   if (named?.kind !== "plywood") return undefined;
-  for (const category of categoriesMeasuring(thick / MM_PER_INCH)) {
-    const row = panelValues(category);
-    if (row) return row;
-  }
-  return undefined;
+  const text = named.value.kind === "literal" ? named.value.text.replace(/["″”]/g, "") : "";
+  const names = [text, ...categoriesMeasuring(thick / MM_PER_INCH)];
+  return names.map(panelValues).find((row) => row !== undefined);
 }
-
-const MM_PER_INCH = 25.4;
 
 /** What a weight that comes and goes adds: N·mm, N, and N·mm3 to be divided by the stiffness, over its span. */
 export interface Coming {

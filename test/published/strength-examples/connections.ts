@@ -16,8 +16,12 @@ import { tapeNumber } from "../../../server/trade/tape";
 import type { PublishedExample } from "../strength-example";
 import { INCH, LB_PER_INCH, POUND, PSI, there } from "../strength-units";
 
-const TOOLBOX_SCREWS = { document: "engineeringtoolbox.com d_1815", table: "example" };
-const TOOLBOX_NAILS = { document: "engineeringtoolbox.com d_1814" };
+const TOOLBOX_SCREWS = {
+  document: "withdrawal of wood screws",
+  via: "engineeringtoolbox.com d_1815",
+  table: "example",
+};
+const TOOLBOX_NAILS = { document: "withdrawal of nails and spikes", via: "engineeringtoolbox.com d_1814" };
 const SOLVED = {
   document: "Structural Wood Design Solved Example Problems (American Wood Council)",
   via: "an open-source structural library (xc)",

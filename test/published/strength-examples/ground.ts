@@ -14,7 +14,10 @@ import { guideSoils } from "../../../server/trade";
 import type { PublishedExample } from "../strength-example";
 import { FOOT, fromKN, G, PCF, POUND, PSF, there } from "../strength-units";
 
-const DAS = { document: "Das, textbooks of geotechnical and foundation engineering" };
+const DAS = {
+  document: "Das, textbooks of geotechnical and foundation engineering",
+  via: "notebooks that work its examples",
+};
 const CLASS = { document: "solutions of a course on earth pressure", via: "scribd.com 551711000" };
 const COMPARED = { document: "a comparison of Rankine and Coulomb, wall of 3 m", via: "github.com" };
 const HUD = {

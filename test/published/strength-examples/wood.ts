@@ -115,7 +115,7 @@ export const EXAMPLES: readonly PublishedExample[] = [
   example(
     "movement",
     "a wood that shrinks 7.5% in all: size for each 4% of moisture, about",
-    { document: "AWC FAQ, dimensional change" },
+    { document: "AWC FAQ, dimensional change", via: "awc.org" },
     [1, "%", 0.05],
     () => there(change(100, 12, 16, 7.5)),
   ),
