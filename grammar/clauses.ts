@@ -77,6 +77,7 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
     kerf: () => value("kerf"),
     make: () => value("make"),
     lumber: () => () => ({ kind: "lumber", ...rules.lumber() }),
+    "anchored to": () => () => ({ kind: "anchored", text: rules.text() }),
     "written by": () => () => ({ kind: "written by", text: rules.text() }),
     licence: () => () => ({ kind: "licence", text: rules.text() }),
   },

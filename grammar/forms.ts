@@ -38,6 +38,11 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
       f("indoors", "indoors", "It stands inside."),
       f("near children", "near children", "Children play within reach of it."),
       f("near a guard", "near a guard", "It stands within 4 ft of a railing or a drop."),
+      f(
+        "anchored to",
+        "anchored to the wall of the shed",
+        "It is fixed at its top, so that it cannot tip; to what, in words.",
+      ),
       f("space", 'space 60" wide, 30" deep, 48" high', "The space it must fit."),
       f("way in", 'way in 32" wide', "The narrowest door or gate on the way there."),
       f(

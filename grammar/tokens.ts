@@ -76,11 +76,14 @@ const words: CustomPatternMatcherFunc = (text, at, matched) => {
 
 function callsForWords(text: string, at: number, last: IToken, matched: readonly IToken[]): boolean {
   const word = last.image;
-  const called = word === "because" || word === "by" || word === "licence" || TEXT_AFTER.has(word);
+  const anchored = word === "to" && matched[matched.length - 2]?.image === "anchored";
+  const called =
+    word === "because" || word === "by" || word === "licence" || anchored || TEXT_AFTER.has(word);
   const end = endOf(last);
   if (!called || at === end || breaksBetween(text, end, at)) return false;
   if (word === "because") return true;
   if (word === "licence") return opensClause(text, matched, 1);
+  if (anchored) return opensClause(text, matched, 2);
   return word === "by" ? saysWho(text, matched) : lineStart(text, last.startOffset);
 }
 

@@ -92,7 +92,7 @@ export type PlanClause =
   | { readonly kind: "budget" | "tax" | "make" | "kerf"; readonly value: Expression }
   | { readonly kind: "spare"; readonly count: Expression; readonly per: Expression }
   | { readonly kind: "lumber"; readonly standard: "dry" | "green" | "planed metric" }
-  | { readonly kind: "written by" | "licence"; readonly text: Text };
+  | { readonly kind: "anchored" | "written by" | "licence"; readonly text: Text };
 
 export type MaterialClause =
   | { readonly kind: "actual" | "measured"; readonly sides: readonly Expression[] }

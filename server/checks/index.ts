@@ -48,6 +48,7 @@ import { placeUndecided } from "./place-undecided";
 import { placedNeverCut } from "./placed-never-cut";
 import { racks } from "./racks";
 import { ringOpen } from "./ring-open";
+import { rootsCramped } from "./roots-cramped";
 import { saidTwice } from "./said-twice";
 import { screwHoldsLittle } from "./screw-holds-little";
 import { screwInEndGrain } from "./screw-in-end-grain";
@@ -61,6 +62,7 @@ import { slatSags } from "./slat-sags";
 import { stepUsesLater } from "./step-uses-later";
 import { strayCharacter } from "./stray-character";
 import type { Language } from "./telling";
+import { tipsOver } from "./tips-over";
 import { tooBig } from "./too-big";
 import { tooDeep } from "./too-deep";
 import { tooLongForStock } from "./too-long-for-stock";
@@ -124,6 +126,7 @@ export const CHECKS: readonly Check[] = [
   placedNeverCut,
   racks,
   ringOpen,
+  rootsCramped,
   saidTwice,
   screwHoldsLittle,
   screwInEndGrain,
@@ -136,6 +139,7 @@ export const CHECKS: readonly Check[] = [
   slatSags,
   stepUsesLater,
   strayCharacter,
+  tipsOver,
   tooBig,
   tooDeep,
   tooLongForStock,

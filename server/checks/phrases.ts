@@ -156,7 +156,14 @@ const PLAIN = [
   "at this angle",
   "half of it",
   "enough of it",
+  // How a thing that may tip is looked at.
+  "as it stands",
+  "while it is empty",
+  "with its fill dry",
+  "with its fill wet on one side",
+  "with its load on it",
   // What was said twice.
+  "anchored to",
   "what it is fastened with",
   "the size",
   "where it is fastened",

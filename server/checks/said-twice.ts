@@ -40,6 +40,7 @@ const WRITTEN_ALIKE = [
 
 /** What a builder calls the things whose clauses open otherwise. */
 const WORDS: ReadonlyMap<string, PhraseKey> = new Map([
+  ["anchored", "anchored to"],
   ["driven", "what it is fastened with"],
   ["fits", "the size"],
   ["joint place", "where it is fastened"],

@@ -4,6 +4,7 @@ import { cite, fill, structuralCaution } from "../trade";
 import { DENSITY, type Display, type Quantity, quantityText, roughly } from "../units";
 import { type Box, floorShare, type Worked } from "../worked";
 import { drainLine } from "./hover-finish";
+import { rootLines } from "./hover-roots";
 import { escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, evaluatorOf, LB_CUFT, valueOr, whyNot } from "./values";
 
@@ -33,7 +34,7 @@ export function describeBox(box: Box, worked: Worked): string {
       outlineLine(box, worked),
       pressureLine(box, worked),
       drainLine(box, worked),
-      box.grows.length > 0 ? `Grows ${escaped(box.grows.join(", "))}` : undefined,
+      ...rootLines(box, display),
     ]),
     `_${escaped(structuralCaution.value.text)}_`,
   );

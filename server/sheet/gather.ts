@@ -146,6 +146,7 @@ function factsOf(
     [facts.weight, weight ? (settings.make > 1 ? plan.dryWoodEach : plan.dryWood)(weight.text) : ""],
     [facts.make, settings.make > 1 ? plan.makes(settings.make) : ""],
     [facts.stands, stands.filter(Boolean).join(", ")],
+    [facts.anchored, settings.anchoredTo],
     [facts.space, sides(settings.space)],
     [facts.wayIn, sides(settings.wayIn)],
     [facts.floorLimit, limit(settings.floorLimit)],

@@ -15,11 +15,13 @@ import { lumberRows } from "./lumber";
 import { movementRows } from "./movement";
 import { panelBendingRows } from "./panel-bending";
 import { panelRows } from "./panels";
+import { rootRows } from "./roots";
 import type { Row } from "./row";
 import { screwRows } from "./screws";
 import { soilRows } from "./soils";
 import { speciesRows } from "./species";
 import { standingRows } from "./standing";
+import { tippingRows } from "./tipping";
 import { toolRows } from "./tools";
 
 export * from "./bending";
@@ -39,11 +41,13 @@ export * from "./movement";
 export { editDistance, nearestNames } from "./nearest";
 export * from "./panel-bending";
 export * from "./panels";
+export * from "./roots";
 export * from "./row";
 export * from "./screws";
 export * from "./soils";
 export * from "./species";
 export * from "./standing";
+export * from "./tipping";
 export * from "./tools";
 export { type DecayClass, type Shrinkage, type Stiffness, sapwoodDecay } from "./wood";
 
@@ -65,11 +69,14 @@ export function allRows(): readonly Row<unknown>[] {
     ...standingRows,
     ...finishRows,
     ...linerRows,
+    ...rootRows,
     ...cautionRows,
     ...toolRows,
     ...bitRows,
     ...careRows,
     ...handlingRows,
     ...loadRows,
+    ...standingRows,
+    ...tippingRows,
   ];
 }

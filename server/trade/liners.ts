@@ -1,4 +1,4 @@
-// Liners and drainage of boxes, and what room plants need in them.
+// Liners and drainage of boxes.
 import { FROM_MEMORY, type Row, type Source, type Span } from "./row";
 
 /** A usual kind of liner. */
@@ -10,17 +10,6 @@ export interface Liner {
   readonly overlap: Row<string>;
 }
 
-/** Room a crop wants in a container, kept apart from how deep its roots go in open ground. */
-export interface Crop {
-  readonly name: string;
-  /** Gallons per container. */
-  readonly container?: Row<Span>;
-  /** Least depth of fill in a container, inches. */
-  readonly containerDepth?: Row<Span>;
-  /** In open ground, inches. */
-  readonly rootDepth?: Row<Span>;
-}
-
 export function liner(name: string): Liner | undefined {
   return liners.find((known) => known.name === name);
 }
@@ -28,15 +17,6 @@ export function liner(name: string): Liner | undefined {
 /** Names of the usual liners, in alphabetical order. */
 export function linerNames(): readonly string[] {
   return liners.map(({ name }) => name).sort();
-}
-
-export function crop(name: string): Crop | undefined {
-  return crops.get(name);
-}
-
-/** Names of the crops known, in alphabetical order. */
-export function cropNames(): readonly string[] {
-  return [...crops.keys()].sort();
 }
 
 const GARDEN: Source = {
@@ -54,18 +34,6 @@ const HOLES: Source = {
   via: "scribd.com 16101997",
   confidence: "read",
 };
-const UMD: Source = {
-  document: "University of Maryland Extension, growing vegetables in containers",
-  edition: "2023",
-  via: "extension.umd.edu",
-  confidence: "read",
-};
-const ROOTS: Source = {
-  document: "rooting depths in open ground",
-  via: "garden pages that follow extension tables",
-  confidence: "secondary",
-};
-
 export const liners: readonly Liner[] = [
   {
     name: "landscape-fabric",
@@ -125,26 +93,6 @@ export const drainSpacing: Row<{ readonly diameter: string; readonly apart: Span
   source: FROM_MEMORY,
 };
 
-const CONTAINERS: readonly { names: readonly string[]; gallons: Span; depth: Span }[] = [
-  { names: ["tomato", "pepper", "cucumber"], gallons: span(8, 10), depth: span(12, 16) },
-  { names: ["summer-squash", "bean", "cabbage", "carrot"], gallons: span(4, 6), depth: span(8, 12) },
-  { names: ["lettuce", "spinach", "herbs"], gallons: span(1, 3), depth: span(4, 6) },
-];
-
-const GROUND: readonly { names: readonly string[]; depth: Span; range?: string }[] = [
-  { names: ["lettuce", "onion", "radish", "cabbage", "broccoli", "corn", "potato"], depth: span(12, 18) },
-  { names: ["bean", "beet", "carrot", "cucumber", "pepper", "chard"], depth: span(18, 24) },
-  {
-    names: ["tomato", "winter-squash", "parsnip", "asparagus"],
-    depth: span(24, 36),
-    range: "and deeper",
-  },
-];
-
-const crops: ReadonlyMap<string, Crop> = new Map(
-  [...new Set([...CONTAINERS, ...GROUND].flatMap(({ names }) => names))].map((name) => [name, grown(name)]),
-);
-
 export const linerRows: readonly Row<unknown>[] = [
   ...liners.map(({ overlap }) => overlap),
   stapleSpacing,
@@ -152,28 +100,4 @@ export const linerRows: readonly Row<unknown>[] = [
   linerFold,
   drainHoles,
   drainSpacing,
-  ...[...crops.values()].flatMap(({ container, containerDepth, rootDepth }) =>
-    [container, containerDepth, rootDepth].filter((row) => row !== undefined),
-  ),
 ];
-
-function grown(name: string): Crop {
-  const pot = CONTAINERS.find(({ names }) => names.includes(name));
-  const ground = GROUND.find(({ names }) => names.includes(name));
-  return {
-    name,
-    container: pot && { key: `${name} container`, value: pot.gallons, unit: "gal", source: UMD },
-    containerDepth: pot && { key: `${name} container depth`, value: pot.depth, unit: "in", source: UMD },
-    rootDepth: ground && {
-      key: `${name} roots in open ground`,
-      value: ground.depth,
-      unit: "in",
-      source: ROOTS,
-      range: ground.range,
-    },
-  };
-}
-
-function span(low: number, high: number): Span {
-  return { low, high };
-}

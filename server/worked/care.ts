@@ -24,7 +24,7 @@ export function careOf(worked: Worked, words: ShopWords = SHOP_ENGLISH): readonl
   if (worked.settings.place === "outdoors") outdoors(does, worked, calls);
   boxes(does, worked, calls);
   calls.when(HINGED.test(ownWords(worked)), "hinged");
-  calls.when(isTall(worked), "tall");
+  calls.when(isTall(worked) || worked.settings.anchoredTo !== "", "tall");
   calls.when(isHung(worked), "hung");
   calls.when(worked.settings.nearChildren, "children");
   calls.by(

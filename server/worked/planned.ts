@@ -13,6 +13,9 @@ export const PLANNED_CODES: readonly string[] = [
   "pilot-wrong",
   "screw-splits",
   "tips-over",
+  "side-bows",
+  "slat-sags",
+  "too-weak",
   "water-stays",
   "will-rot",
 ];

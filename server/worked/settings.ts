@@ -41,6 +41,8 @@ export interface Settings {
   readonly place: "outdoors" | "indoors" | undefined;
   readonly nearChildren: boolean;
   readonly nearGuard: boolean;
+  /** To what it is fixed at its top, in the plan's own words; empty where it stands free. */
+  readonly anchoredTo: string;
   readonly space: Extent3 | undefined;
   readonly wayIn: Extent3 | undefined;
   readonly floorLimit: Limit | undefined;
@@ -105,6 +107,7 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
     place: read.clause("setting")?.where,
     nearChildren: read.all("near").some((c) => c.what === "children"),
     nearGuard: read.all("near").some((c) => c.what === "guard"),
+    anchoredTo: read.clause("anchored")?.text.text ?? "",
     space: read.extents("space"),
     wayIn: read.extents("way in"),
     floorLimit: read.limit("floor limit", PRESSURE, "a pressure, like 58 psf,"),

@@ -6,7 +6,9 @@ import { chooseNothing } from "./choose";
 import type { Unchecked } from "./fault";
 import type { Placement } from "./placing";
 import { PLANNED_CODES } from "./planned";
+import { rootsUnchecked } from "./roots";
 import { unknownWaits } from "./step-finish";
+import { standingUnchecked } from "./tipping/unchecked";
 import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
@@ -86,6 +88,7 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
     else add("glue sets", { piece: worked.space.pieces[piece!]!.part }, why, step.at);
   for (const { box, holes, at } of worked.drainage)
     if (holes) add("the drain holes", { box: box.name }, holes, at);
+  list.push(...rootsUnchecked(worked), ...standingUnchecked(worked));
   wood(worked, list);
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", {}, side, must.at);

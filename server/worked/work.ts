@@ -13,8 +13,8 @@ import { Worker } from "./expressions";
 import { type Fastener, fastenersOf } from "./fasteners";
 import type { Fault, Unchecked } from "./fault";
 import { type Finish, finishesOf } from "./finishes";
-import { type LoosePiece, loosePieces } from "./joined";
 import { type Holding, holdingOf, type SaidLoad, saidLoads } from "./holding";
+import { type LoosePiece, loosePieces } from "./joined";
 import { type Joint, jointLines, workJoint } from "./joints";
 import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
 import { type LiningWork, liningsOf } from "./lining";
@@ -33,6 +33,7 @@ import { lumberOf, roomOf, type Settings, settingsOf } from "./settings";
 import { type Shopping, shoppingOf } from "./shopping";
 import { type Space, spaceOf } from "./space";
 import { type StepsWork, stepsOf } from "./steps";
+import { type Standing, standingOf } from "./tipping";
 import { uncheckedOf } from "./unchecked";
 import { checkUses } from "./uses";
 
@@ -67,6 +68,7 @@ export interface Worked {
   readonly boxes: readonly Box[];
   readonly frames: readonly Frame[];
   readonly loose: readonly LoosePiece[];
+  readonly standing: readonly Standing[];
   readonly rows: readonly UnevenRow[];
   readonly corners: readonly RingCornerInSpace[];
   readonly fasteners: readonly Fastener[];
@@ -199,7 +201,8 @@ export function work(loaded: Loaded): Worked {
     evaluate: (e: Expression, file: string) => worker.evaluate(e, file),
     placing,
   };
-  return { ...partial, unchecked: uncheckedOf(partial) };
+  const stood = { ...partial, standing: whole ? standingOf(partial) : [] };
+  return { ...stood, unchecked: uncheckedOf(stood) };
 }
 
 /** Whether there are few enough pieces to work with; a fault when not. */

@@ -7,6 +7,7 @@ import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
+import { TIPPING_CASES } from "./cases-tipping";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { applied, countOf, graveAdded } from "./curing";
@@ -21,6 +22,7 @@ const ALL = [
   WHERE_CASES,
   FITS_CASES,
   STEPS_CASES,
+  TIPPING_CASES,
 ].flatMap((c) => Object.entries(c));
 const CASES = ALL.flatMap(([code, cases]) =>
   cases

@@ -12,6 +12,7 @@ import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
+import { TIPPING_CASES } from "./cases-tipping";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { run } from "./plans";
@@ -35,6 +36,7 @@ const CASES = together([
   WHERE_CASES,
   FITS_CASES,
   STEPS_CASES,
+  TIPPING_CASES,
 ]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 

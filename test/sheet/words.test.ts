@@ -296,12 +296,12 @@ function typedIn(
   { worked: { settings, loaded, finishes } }: Evaluated,
   { cutList, musts, accepted }: SheetData,
 ): string[] {
-  const { title, writtenBy, licence, floorLimit, footLimit, shares, tools: has } = settings;
+  const { title, anchoredTo, writtenBy, licence, floorLimit, footLimit, shares, tools: has } = settings;
   const titles = loaded.files.flatMap(({ tree }) =>
     tree.entries.flatMap((entry) => ("title" in entry ? [entry.title.text] : [])),
   );
   return [
-    ...[title, writtenBy, licence, floorLimit?.by ?? "", footLimit?.by ?? "", ...titles],
+    ...[title, anchoredTo, writtenBy, licence, floorLimit?.by ?? "", footLimit?.by ?? "", ...titles],
     ...shares.map(({ what }) => what),
     ...finishes.flatMap(({ tins }) => tins.map(({ text }) => text)),
     ...(has?.has ?? []),

@@ -8,6 +8,7 @@ import { FRENCH_PHRASES } from "./phrases";
 import { PLACED } from "./placed";
 import { SCREWS } from "./screws";
 import { STEPS } from "./steps";
+import { TIPPING } from "./tipping";
 import { FRENCH_UNCHECKED } from "./unchecked";
 import { WORK } from "./work";
 
@@ -19,6 +20,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...SCREWS,
   ...STEPS,
   ...HOLDING,
+  ...TIPPING,
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));

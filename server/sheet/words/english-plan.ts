@@ -33,6 +33,7 @@ export const ENGLISH_PLAN = {
     weight: "Weight",
     make: "Make",
     stands: "Stands",
+    anchored: "Anchored to",
     space: "Space",
     wayIn: "Way in",
     floorLimit: "Floor limit",

@@ -41,6 +41,7 @@ export const FRENCH_PLAN: SheetWords["plan"] = {
     weight: "Poids",
     make: "Exemplaires",
     stands: "Emplacement",
+    anchored: "Fixation",
     space: "Place disponible",
     wayIn: "Passage",
     floorLimit: "Charge limite du sol",

@@ -131,6 +131,8 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "landscape fabric, laying it": "géotextile, pose",
   "pond liner sizes": "tailles de bâches de bassin",
   "Iowa State, drainage of containers": "université d’État de l’Iowa, écoulement des bacs",
+  "scope, furniture that tips": "champ d’application, meubles qui basculent",
+  "Texas A&M EHT-062, vegetable gardening in containers": "Texas A&M EHT-062, potager en bacs",
   "University of Maryland Extension, growing vegetables in containers":
     "vulgarisation agricole de l’université du Maryland, légumes en bac",
   "rooting depths in open ground": "profondeurs de racines en pleine terre",
@@ -180,6 +182,7 @@ export const OWN_NAMES: readonly string[] = [
     "Wood Handbook FPL-GTR-190",
   ],
   ...["ASME B18.6.1", "ASME B18.6.1, D = 0.060 + 0.013 n", "ASCE 7", "engineeringtoolbox.com d_1349"],
-  ...["EM 385-1-1", "WAC 296-155-370", "29 CFR 1910.95", "16 CFR 1501", "ANSI Z87.1", "NIOSH", "ACGIH"],
-  ...["AWPA", "AWPA M4", "ISPM 15", "ASTM D245", "APA Panel Design Specification, form D510"],
+  ...["EM 385-1-1", "WAC 296-155-370", "29 CFR 1910.95", "16 CFR 1261", "16 CFR 1501", "ANSI Z87.1"],
+  ...["NIOSH", "ACGIH", "AWPA", "AWPA M4", "ISPM 15", "ASTM D245", "IRC"],
+  "APA Panel Design Specification, form D510",
 ];

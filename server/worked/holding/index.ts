@@ -106,7 +106,6 @@ export function holdingOf(worked: Input): Holding {
 /** What part of its span a board may bend: of one that nobody sees under soil, as much as a wall. */
 export const sagPart = ({ weighs }: Carried): number => (weighs.fill > 0 ? bowLimit : sagLimit).value;
 
-
 function feetOf(carried: readonly Carried[]): Foot[] {
   return carried.flatMap(({ links }, piece): Foot[] => {
     const floor = links.filter(({ link }) => link.by === FLOOR);

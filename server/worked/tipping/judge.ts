@@ -1,0 +1,181 @@
+/** The rules by which a thing tips over: the first that it breaks, worst before others. */
+import {
+  beyond,
+  marginAgainst,
+  narrowest,
+  nearestSide,
+  pushToTip,
+  type Side,
+  sidesOf,
+  weightToTip,
+} from "../../strength/topple";
+import {
+  IN_LINE,
+  LIGHT,
+  LOWEST,
+  marginFor,
+  PERSON,
+  PUSH,
+  REACH,
+  SLIDES,
+  SQUAT_BASES,
+  TALL,
+  TALL_BASES,
+} from "./limits";
+import type { Perch, Stance, State } from "./stance";
+
+/** That, and how, a thing tips over. Kilograms and millimetres. */
+export interface Tip {
+  readonly by: "itself" | "narrow" | "tall" | Perch["is"] | "wind" | "push";
+  readonly class: "hazard" | "warning";
+  readonly state: State;
+  /** What the thing weighs in that state. */
+  readonly weight: number;
+  /** The edge it tips about. */
+  readonly side: Side;
+  /** What tips it: a push, a weight on an edge, or the gust that it stands. Nothing where it tips by itself. */
+  readonly force: number;
+  /** What it must stand, the margin left out: the push, the weight, the gust. */
+  readonly wanted: number;
+  /** How high above the floor that comes, or how far outside the feet it hangs. */
+  readonly at: number;
+  /** The part on which a weight comes. */
+  readonly on: string;
+}
+
+/** How high a push comes: at the top, and no higher than hands reach. */
+export const pushHeight = (high: number): number => Math.min(high, REACH);
+
+/** Too narrow a base to say anything of: feet in one line. */
+export const inOneLine = ({ base }: Stance): boolean => narrowest(base) < IN_LINE - CRUMB;
+
+/** The worst way in which it tips over; undefined where none was found. */
+export function tipOf(stance: Stance, children: boolean): Tip | undefined {
+  const sides = sidesOf(stance.base);
+  if (sides.length === 0) return undefined;
+  const found = [...byItself(stance, sides), ...tall(stance, sides), ...pressed(stance, sides, children)];
+  return found.reduce<Tip | undefined>(
+    (worst, tip) => (worst && !worse(tip, worst) ? worst : tip),
+    undefined,
+  );
+}
+
+/** What arithmetic leaves of lengths, in mm, and of shares. */
+const CRUMB = 1e-6;
+
+const RANK: Readonly<Record<Tip["by"], number>> = {
+  itself: 0,
+  tall: 1,
+  narrow: 1,
+  load: 2,
+  seat: 2,
+  wind: 2,
+  push: 2,
+};
+
+/** By what is told first, hazards before warnings, and then by how far it falls short. */
+function worse(a: Tip, b: Tip): boolean {
+  if (RANK[a.by] !== RANK[b.by]) return RANK[a.by] < RANK[b.by];
+  if (a.class !== b.class) return a.class === "hazard";
+  return a.force / a.wanted < b.force / b.wanted - CRUMB;
+}
+
+function byItself({ states }: Stance, sides: readonly Side[]): Tip[] {
+  return states.flatMap(({ state, mass }): Tip[] => {
+    // That a load of the plan's own tips it is told of the load.
+    if (state === "loaded") return [];
+    const side = nearestSide(sides, mass)!;
+    const over = beyond(side, mass.at);
+    if (over < -CRUMB) return [];
+    return [{ ...told("itself", state, mass.kg, side), at: over }];
+  });
+}
+
+function tall({ states, high, base }: Stance, sides: readonly Side[]): Tip[] {
+  const over = high > TALL + CRUMB;
+  if (!over && high <= TALL_BASES * narrowest(base) + CRUMB) return [];
+  return states.slice(0, 1).map(({ state, mass }) => {
+    const { side, kg } = pushToTip(sides, mass, pushHeight(high))!;
+    return { ...told(over ? "tall" : "narrow", state, mass.kg, side), force: kg, at: pushHeight(high) };
+  });
+}
+
+function pressed(stance: Stance, sides: readonly Side[], children: boolean): Tip[] {
+  const margin = marginFor(children);
+  const steady = stance.states.filter(({ mass }) => beyond(nearestSide(sides, mass)!, mass.at) < -CRUMB);
+  return steady.flatMap(({ state, mass }) => [
+    ...perched(stance, sides, state, mass, margin),
+    ...blown(stance, sides, state, mass, margin),
+    ...pushed(stance, sides, state, mass, children),
+  ]);
+}
+
+type Held = Stance["states"][number]["mass"];
+
+function perched(
+  { perches }: Stance,
+  sides: readonly Side[],
+  state: State,
+  mass: Held,
+  margin: number,
+): Tip[] {
+  return perches.flatMap(({ is, on, kg, points, inset }): Tip[] => {
+    if (is === "load" && state === "loaded") return [];
+    const tips = weightToTip(sides, mass, points, inset);
+    if (!tips || tips.kg >= kg * margin * (1 - CRUMB)) return [];
+    return [{ ...told(is, state, mass.kg, tips.side), force: tips.kg, wanted: kg, at: tips.over, on }];
+  });
+}
+
+function blown({ gusts }: Stance, sides: readonly Side[], state: State, mass: Held, margin: number): Tip[] {
+  return gusts.flatMap((gust): Tip[] => {
+    const stands = marginAgainst(sides, mass, gust);
+    if (!stands || stands.margin >= margin * (1 - CRUMB)) return [];
+    return [
+      {
+        ...told("wind", state, mass.kg, stands.side),
+        force: gust.kg * stands.margin,
+        wanted: gust.kg,
+        at: gust.height,
+      },
+    ];
+  });
+}
+
+/** A push, which no thing that slides first has to stand; one that is squat and light falls without much harm. */
+function pushed(
+  { high, base, weighed }: Stance,
+  sides: readonly Side[],
+  state: State,
+  mass: Held,
+  children: boolean,
+): Tip[] {
+  if (high <= LOWEST + CRUMB) return [];
+  const squat = high <= SQUAT_BASES * narrowest(base) + CRUMB;
+  if (squat && weighed && mass.kg < LIGHT) return [];
+  const height = pushHeight(high);
+  const { side, kg } = pushToTip(sides, mass, height)!;
+  const wanted = Math.min(PUSH * marginFor(children), SLIDES * mass.kg);
+  if (kg >= wanted * (1 - CRUMB)) return [];
+  return [
+    {
+      ...told("push", state, mass.kg, side),
+      class: squat && !children ? "warning" : "hazard",
+      force: kg,
+      wanted: PUSH,
+      at: height,
+    },
+  ];
+}
+
+const told = (by: Tip["by"], state: State, weight: number, side: Side): Tip => ({
+  by,
+  class: "hazard",
+  state,
+  weight,
+  side,
+  force: 0,
+  wanted: by === "seat" ? PERSON : PUSH,
+  at: 0,
+  on: "",
+});
