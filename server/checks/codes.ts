@@ -15,6 +15,7 @@ export const CODES: readonly string[] = [
   "file-not-found",
   "finish-after-cover",
   "foot-over-load",
+  "gap-closes",
   "gap-uneven",
   "hangs-in-air",
   "heavy-to-lift",
@@ -30,6 +31,7 @@ export const CODES: readonly string[] = [
   "never-assembled",
   "never-used",
   "newer-language",
+  "no-drain",
   "no-room",
   "no-room-to-drive",
   "no-tool-for-cut",
@@ -70,5 +72,6 @@ export const CODES: readonly string[] = [
   "unknown-name",
   "unknown-section",
   "wait-missing",
+  "water-stays",
   "wont-go-in",
 ];

@@ -18,6 +18,7 @@ import { endsCross } from "./ends-cross";
 import { fileNotFound } from "./file-not-found";
 import { finishAfterCover } from "./finish-after-cover";
 import { footOverLoad } from "./foot-over-load";
+import { gapCloses } from "./gap-closes";
 import { gapUneven } from "./gap-uneven";
 import { hangsInAir } from "./hangs-in-air";
 import { heavyToLift } from "./heavy-to-lift";
@@ -33,6 +34,7 @@ import { mustBroken } from "./must-broken";
 import { neverAssembled } from "./never-assembled";
 import { neverUsed } from "./never-used";
 import { newerLanguage } from "./newer-language";
+import { noDrain } from "./no-drain";
 import { noRoom } from "./no-room";
 import { noRoomToDrive } from "./no-room-to-drive";
 import { noToolForCut } from "./no-tool-for-cut";
@@ -74,6 +76,7 @@ import { unknownEntry } from "./unknown-entry";
 import { unknownName } from "./unknown-name";
 import { unknownSection } from "./unknown-section";
 import { waitMissing } from "./wait-missing";
+import { waterStays } from "./water-stays";
 import { wontGoIn } from "./wont-go-in";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
@@ -96,6 +99,7 @@ export const CHECKS: readonly Check[] = [
   fileNotFound,
   finishAfterCover,
   footOverLoad,
+  gapCloses,
   gapUneven,
   hangsInAir,
   heavyToLift,
@@ -111,6 +115,7 @@ export const CHECKS: readonly Check[] = [
   neverAssembled,
   neverUsed,
   newerLanguage,
+  noDrain,
   noRoom,
   noRoomToDrive,
   noToolForCut,
@@ -151,6 +156,7 @@ export const CHECKS: readonly Check[] = [
   unknownName,
   unknownSection,
   waitMissing,
+  waterStays,
   wontGoIn,
 ];
 

@@ -189,6 +189,14 @@ const PLAIN = [
   "its inside alone",
   "is left of the limit you typed",
   "you typed as its limit",
+  // Water, and how wet wood becomes.
+  "rain",
+  "what it is watered with",
+  "its gaps",
+  "its holes",
+  "in wet soil",
+  "in the wet season outdoors",
+  "in the damp season indoors",
   // Why a file was not read.
   "there is no such file",
   "it may not be read",

@@ -18,11 +18,13 @@ import { panelRows } from "./panels";
 import { rootRows } from "./roots";
 import type { Row } from "./row";
 import { screwRows } from "./screws";
+import { soldTogether } from "./shrinkage";
 import { soilRows } from "./soils";
 import { speciesRows } from "./species";
 import { standingRows } from "./standing";
 import { tippingRows } from "./tipping";
 import { toolRows } from "./tools";
+import { waterRows } from "./water";
 
 export * from "./bending";
 export * from "./bits";
@@ -44,11 +46,13 @@ export * from "./panels";
 export * from "./roots";
 export * from "./row";
 export * from "./screws";
+export * from "./shrinkage";
 export * from "./soils";
 export * from "./species";
 export * from "./standing";
 export * from "./tipping";
 export * from "./tools";
+export * from "./water";
 export { type DecayClass, type Shrinkage, type Stiffness, sapwoodDecay } from "./wood";
 
 /** Every row of every table, in a fixed order. */
@@ -59,6 +63,8 @@ export function allRows(): readonly Row<unknown>[] {
     ...panelBendingRows,
     ...speciesRows,
     ...movementRows,
+    ...soldTogether,
+    ...waterRows,
     ...designRows,
     ...clearWoodRows,
     ...bendingRows,

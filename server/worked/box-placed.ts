@@ -17,10 +17,11 @@ export interface BoxInSpace {
 }
 
 /**
- * Openings up to this are let be, in mm: 1/8" in a wall, 5/8" in a bottom, where gaps are how it drains (common
- * practice: what is wider wants fabric or a board).
+ * Openings up to this are let be, in mm: 5/8" in a bottom, where gaps are how it drains, 1/8" in a wall (common practice:
+ * what is wider wants fabric or a board).
  */
-const LET_BE = { wall: 3.175, bottom: 15.875 } as const;
+export const OPEN_IN_BOTTOM = 15.875;
+const LET_BE = { wall: 3.175, bottom: OPEN_IN_BOTTOM } as const;
 
 /** Undefined where its walls do not stand on all four sides. */
 export function boxInSpace(

@@ -1,7 +1,7 @@
 /** How boxes drain: the holes they say, or the gaps between their placed bottom boards; and what is usual, only to be told. */
 import { type At, lookUp, map, type Scope, unknown, type Value } from "../plan";
 import { TOUCHING } from "../solid/contact";
-import { cite, drainHoles, drainSpacing } from "../trade";
+import { cite, drainHoles, drainSpacing, leastDrainGap } from "../trade";
 import { LENGTH, type Quantity, roughly } from "../units";
 import type { Box } from "./boxes";
 import type { Worker } from "./expressions";
@@ -53,8 +53,8 @@ export interface DrainGaps {
 }
 
 const MOST_HOLES = 10_000;
-/** Narrower ones, in mm, close when the boards swell: 1/8" (common practice). */
-const LEAST_GAP = 3.175 - TOUCHING;
+/** mm: narrower ones close when the boards swell. */
+const LEAST_GAP = size(leastDrainGap.value, "in").approx - TOUCHING;
 
 export function drainageOf(boxes: readonly Box[], scope: Scope, space: Space, worker: Worker): Drainage[] {
   return boxes.map((box): Drainage => {
@@ -67,7 +67,7 @@ export function drainageOf(boxes: readonly Box[], scope: Scope, space: Space, wo
       at: clause ? read.at(clause) : at,
       how: clause?.how,
       holes: clause?.how === "holes" ? holesOf(clause, box, worker) : undefined,
-      gaps: clause?.how === "gaps" ? gapsOf(box, scope, space) : undefined,
+      gaps: clause?.how === "gaps" ? drainGaps(box, scope, space) : undefined,
       advised: advisedFor(box),
     };
   });
@@ -85,7 +85,7 @@ function holesOf({ count, size }: Drains, box: Box, worker: Worker): Value<Drain
 }
 
 /** Length and width of the bottom, the longer first; undefined where the inside is not known. */
-function bottomOf({ inside, bottom }: Box): [number, number] | undefined {
+export function bottomOf({ inside, bottom }: Box): [number, number] | undefined {
   const [wide, deep] = [bottom?.wide ?? inside?.wide, bottom?.deep ?? inside?.deep];
   if (!wide || !deep) return undefined;
   return wide.approx >= deep.approx ? [wide.approx, deep.approx] : [deep.approx, wide.approx];
@@ -109,38 +109,56 @@ function gridOf(count: number, box: Box): DrainGrid | undefined {
   };
 }
 
-/** Gaps that run from side to side between the bottom boards, and beside the first and last of them. */
-function gapsOf(box: Box, scope: Scope, space: Space): DrainGaps | undefined {
+/** The bottom as water finds it: how wide the gaps are that run from side to side, each way. */
+export interface BottomGaps {
+  /** mm, in order: those between its boards, and beside the first and last of them, of whatever width. */
+  readonly widths: readonly number[];
+  /** mm: the side of the bottom that they run along. */
+  readonly long: number;
+}
+
+/** Of the way that has more gaps at least so wide, in mm. Undefined where no bottom is placed between walls. */
+export function bottomGaps(box: Box, scope: Scope, space: Space, least: number): BottomGaps | undefined {
   const room = box.placed?.room;
   if (!room) return undefined;
-  const names = box.declared.entry.clauses.flatMap((c) =>
-    c.kind === "floor" ? c.things.flatMap((t) => lookUp(scope, t.name.text)?.name ?? []) : [],
-  );
-  const boards = [...new Set(names.flatMap((n) => space.named.get(n) ?? []))].map(
-    (i) => space.pieces[i]!.bounds,
-  );
+  const boards = piecesIn(box, "floor", scope, space).map((i) => space.pieces[i]!.bounds);
   if (boards.length === 0) return undefined;
   const along = ([0, 1] as const).map((axis) => {
     const { from, to } = room.foot[axis];
     const open: number[] = [];
     let reached = from;
-    for (const { least, most } of [...boards].sort((a, b) => a.least[axis] - b.least[axis])) {
-      if (most[axis] <= from || least[axis] >= to) continue;
-      if (least[axis] - reached >= LEAST_GAP) open.push(least[axis] - reached);
-      reached = Math.max(reached, most[axis]);
+    for (const { least: low, most: high } of [...boards].sort((a, b) => a.least[axis] - b.least[axis])) {
+      if (high[axis] <= from || low[axis] >= to) continue;
+      if (low[axis] - reached >= least) open.push(low[axis] - reached);
+      reached = Math.max(reached, high[axis]);
     }
-    if (to - reached >= LEAST_GAP) open.push(to - reached);
+    if (to - reached >= least) open.push(to - reached);
     return open;
   }) as [number[], number[]];
   const axis = along[0].length >= along[1].length ? 0 : 1;
-  const widths = along[axis];
   const other = room.foot[axis === 0 ? 1 : 0];
+  return { widths: along[axis], long: other.to - other.from };
+}
+
+/** The placed pieces that a box names as its walls or as its bottom, by their places among all. */
+export function piecesIn(box: Box, what: "walls" | "floor", scope: Scope, space: Space): number[] {
+  const names = box.declared.entry.clauses.flatMap((c) =>
+    c.kind === what ? c.things.flatMap((t) => lookUp(scope, t.name.text)?.name ?? []) : [],
+  );
+  return [...new Set(names.flatMap((n) => space.named.get(n) ?? []))];
+}
+
+/** The gaps that are wide enough to drain. */
+export function drainGaps(box: Box, scope: Scope, space: Space): DrainGaps | undefined {
+  const found = bottomGaps(box, scope, space, LEAST_GAP);
+  if (!found) return undefined;
+  const { widths, long } = found;
   const mm = (x: number): Quantity => roughly(LENGTH, x);
   return {
     count: widths.length,
     least: mm(widths.length > 0 ? Math.min(...widths) : 0),
     most: mm(widths.length > 0 ? Math.max(...widths) : 0),
-    long: mm(other.to - other.from),
+    long: mm(long),
   };
 }
 

@@ -7,6 +7,9 @@ export const PLANNED_CODES: readonly string[] = [
   "gap-closes",
   "gap-traps",
   "no-drain",
+  "foot-over-load",
+  "gap-traps",
+  "load-has-no-path",
   "not-enough-on-hand",
   "not-for-food",
   "offcut-wasted",
@@ -16,6 +19,5 @@ export const PLANNED_CODES: readonly string[] = [
   "side-bows",
   "slat-sags",
   "too-weak",
-  "water-stays",
   "will-rot",
 ];

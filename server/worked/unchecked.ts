@@ -4,11 +4,13 @@ import type { Entry } from "../../grammar/tree";
 import { type At, type Cause, ifKnown, type Says, type Slots, say, type Value } from "../plan";
 import { chooseNothing } from "./choose";
 import type { Unchecked } from "./fault";
+import { movementUnchecked } from "./movement";
 import type { Placement } from "./placing";
 import { PLANNED_CODES } from "./planned";
 import { rootsUnchecked } from "./roots";
 import { unknownWaits } from "./step-finish";
 import { standingUnchecked } from "./tipping/unchecked";
+import { waterUnchecked } from "./water";
 import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
@@ -89,6 +91,7 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
   for (const { box, holes, at } of worked.drainage)
     if (holes) add("the drain holes", { box: box.name }, holes, at);
   list.push(...rootsUnchecked(worked), ...standingUnchecked(worked));
+  list.push(...waterUnchecked(worked.water), ...movementUnchecked(worked.movement));
   wood(worked, list);
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", {}, side, must.at);
@@ -167,7 +170,7 @@ function boxes({ boxes, settings }: Partial1, add: Add, list: Unchecked[]): void
       if (!settings.floorLimit)
         list.push({ what: say("floor carries", slots), why: say("no floor limit"), at });
     }
-    list.push({ what: say("box holds", slots), why: say("water later"), at });
+    list.push({ what: say("box holds", slots), why: say("strength later"), at });
   }
 }
 

@@ -20,6 +20,7 @@ import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./la
 import { type LiningWork, liningsOf } from "./lining";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
+import { gapsThroughTheYear, type MovementWork } from "./movement";
 import { MOST_PIECES, type Part, Shapes, workPart } from "./parts";
 import type { Pieces } from "./pieces";
 import { Placing } from "./placing";
@@ -36,6 +37,7 @@ import { type StepsWork, stepsOf } from "./steps";
 import { type Standing, standingOf } from "./tipping";
 import { uncheckedOf } from "./unchecked";
 import { checkUses } from "./uses";
+import { type WaterWork, waterPathOf } from "./water";
 
 export interface Must {
   readonly entry: Entry & { kind: "must" };
@@ -80,6 +82,8 @@ export interface Worked {
   readonly drainage: readonly Drainage[];
   readonly loads: readonly SaidLoad[];
   readonly holding: Holding;
+  readonly water: WaterWork;
+  readonly movement: MovementWork;
   readonly steps: StepsWork;
   readonly boards: readonly BoardWork[];
   readonly sheets: readonly SheetWork[];
@@ -152,6 +156,7 @@ export function work(loaded: Loaded): Worked {
   const loads = saidLoads(loaded, worker);
   const pieces = asked.pieces;
   const holding = holdingOf({ space, scope, parts, boxes, loads, joints, settings, pieces });
+  const water = waterPathOf({ boxes, drainage, linings, settings, space, scope, parts });
   const steps = stepsOf({ loaded, scope, settings, parts, rings, space, boxes, joints, coats }, worker);
   checkUses(main, scope, worker);
   const fits = withinCaps(parts, settings, worker, main.file);
@@ -191,6 +196,8 @@ export function work(loaded: Loaded): Worked {
     drainage,
     loads,
     holding,
+    water,
+    movement: gapsThroughTheYear({ boxes, parts, scope, settings, space, water }),
     steps,
     boards,
     sheets,

@@ -8,6 +8,7 @@ import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
 import { TIPPING_CASES } from "./cases-tipping";
+import { WATER_CASES } from "./cases-water";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { applied, countOf, graveAdded } from "./curing";
@@ -23,6 +24,7 @@ const ALL = [
   FITS_CASES,
   STEPS_CASES,
   TIPPING_CASES,
+  WATER_CASES,
 ].flatMap((c) => Object.entries(c));
 const CASES = ALL.flatMap(([code, cases]) =>
   cases

@@ -13,6 +13,7 @@ import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
 import { TIPPING_CASES } from "./cases-tipping";
+import { WATER_CASES } from "./cases-water";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { run } from "./plans";
@@ -37,6 +38,7 @@ const CASES = together([
   FITS_CASES,
   STEPS_CASES,
   TIPPING_CASES,
+  WATER_CASES,
 ]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 

@@ -10,6 +10,7 @@ import { SCREWS } from "./screws";
 import { STEPS } from "./steps";
 import { TIPPING } from "./tipping";
 import { FRENCH_UNCHECKED } from "./unchecked";
+import { WATER } from "./water";
 import { WORK } from "./work";
 
 export const FRENCH: Readonly<Record<string, Templates>> = {
@@ -21,6 +22,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...STEPS,
   ...HOLDING,
   ...TIPPING,
+  ...WATER,
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));

@@ -189,6 +189,14 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "is left of the limit you typed": "qui restent de la limite que vous avez écrite",
   "you typed as its limit": "que vous avez écrits comme limite",
 
+  rain: "la pluie",
+  "what it is watered with": "l’eau d’arrosage",
+  "its gaps": "ses jours",
+  "its holes": "ses trous",
+  "in wet soil": "dans la terre mouillée",
+  "in the wet season outdoors": "dehors à la saison humide",
+  "in the damp season indoors": "à l’intérieur à la saison humide",
+
   "there is no such file": "il n’y a pas de tel fichier",
   "it may not be read": "il n’est pas permis de le lire",
   "it cannot be read": "il ne peut pas se lire",

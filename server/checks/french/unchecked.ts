@@ -36,6 +36,13 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "what it weighs empty": "le poids de {box} à vide",
   "floor carries": "si le plancher porte {box}",
   "box holds": "si {box} retient son contenu et se vide de son eau",
+  "box holds": "si {box} retient son contenu et tient debout",
+  "water leaves": "si l’eau peut sortir de {box}",
+  "how water runs":
+    "comment l’eau traverse {box} : un feutre qui se colmate, la pente du fond, des trous qui tombent sur du bois",
+  "gaps in the wet": "si les planches {name} côte à côte ont la place de gonfler",
+  "boards cup":
+    "si des planches se voilent, et si des vis près de leurs deux chants les fendent quand elles gonflent",
   "how much to finish": "ce qu’il y a à finir de « {coat} »",
   "how much finish it takes": "combien de {finish} demande « {coat} »",
   "how large a liner": "la taille de la doublure de {box}",
@@ -65,6 +72,13 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "weighs nothing": "le poids de {parts} n’est pas connu, et compte pour rien",
   "fill weight unknown": "on ne connaît pas le poids de son contenu, sec et saturé",
   "anchor in words": "le plan n’en parle qu’en mots",
+  "unsaid place": "le plan ne dit pas si l’ouvrage est dehors",
+  "unsaid drain and bottom":
+    "le plan ne dit pas par où son eau sort, et aucun fond n’est placé entre ses parois",
+  "bottom not between walls": "aucun fond n’est placé entre ses parois",
+  "only ways out": "on regarde seulement combien il y a de sorties, et leur largeur",
+  "no shrinkage": "aucune table ne dit de combien ce bois gonfle : {wood}",
+  "only widths": "on regarde seulement de combien elles s’élargissent",
   "not worked out yet": "cette version ne le calcule pas encore",
   "not looked for yet": "cette version ne le cherche pas encore",
   "only miters": "seuls ses onglets se calculent pour l’instant",

@@ -64,6 +64,7 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "span ratings of sheathing by thickness": "portées nominales des panneaux par épaisseur",
   "NDS Manual": "manuel NDS",
   "wet service of panels": "panneaux en milieu humide",
+  "species combinations": "essences vendues ensemble",
   "weight of wood, 62.4 [G / (1 + 0.009 G M)] (1 + M/100)":
     "poids du bois, 62,4 [G / (1 + 0,009 G M)] (1 + M/100)",
   "Table 13-5, dimensional change coefficients": "table 13-5, coefficients de variation des cotes",
