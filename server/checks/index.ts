@@ -10,6 +10,7 @@ import { braceShort } from "./brace-short";
 import { cannotAccept } from "./cannot-accept";
 import { cannotReach } from "./cannot-reach";
 import { type Check, type Problem, problemsOf, type Says, textOf } from "./check";
+import { climbableAtGuard } from "./climbable-at-guard";
 import { countDiffers } from "./count-differs";
 import { countMissing } from "./count-missing";
 import { cutNeverPlaced } from "./cut-never-placed";
@@ -19,6 +20,7 @@ import { fileNotFound } from "./file-not-found";
 import { finishAfterCover } from "./finish-after-cover";
 import { footOverLoad } from "./foot-over-load";
 import { gapCloses } from "./gap-closes";
+import { gapTraps } from "./gap-traps";
 import { gapUneven } from "./gap-uneven";
 import { hangsInAir } from "./hangs-in-air";
 import { heavyToLift } from "./heavy-to-lift";
@@ -38,6 +40,7 @@ import { noDrain } from "./no-drain";
 import { noRoom } from "./no-room";
 import { noRoomToDrive } from "./no-room-to-drive";
 import { noToolForCut } from "./no-tool-for-cut";
+import { notForFood } from "./not-for-food";
 import { notText } from "./not-text";
 import { notTouching } from "./not-touching";
 import { notUnderstood } from "./not-understood";
@@ -91,6 +94,7 @@ export const CHECKS: readonly Check[] = [
   braceShort,
   cannotAccept,
   cannotReach,
+  climbableAtGuard,
   countDiffers,
   countMissing,
   cutNeverPlaced,
@@ -100,6 +104,7 @@ export const CHECKS: readonly Check[] = [
   finishAfterCover,
   footOverLoad,
   gapCloses,
+  gapTraps,
   gapUneven,
   hangsInAir,
   heavyToLift,
@@ -119,6 +124,7 @@ export const CHECKS: readonly Check[] = [
   noRoom,
   noRoomToDrive,
   noToolForCut,
+  notForFood,
   notText,
   notTouching,
   notUnderstood,

@@ -277,8 +277,10 @@ const FILLED = {
   moist: "{weight} moist",
   saturated: "{weight} saturated",
   "taken like soil": "taken as {n} lb/cuft when saturated, like soil, since the plan does not say",
+  "the fill of": "the fill of {box}",
   "structural caution": structuralCaution.value.text,
   ...HOLDING_PHRASES,
+  "guard caution": "Guards, railings and what stands beside them are for local code to judge.",
 } as const satisfies Readonly<Record<string, Template>>;
 
 export type PhraseKey = (typeof PLAIN)[number] | keyof typeof FILLED;

@@ -18,14 +18,14 @@ make one problem.
 part leg of 2x4, length 30"
 part top of 1x4, length 33"
 place leg upright, wide face front, on floor, at each corner of 33" x 12"
-place top across, flat, 19" up, flush with left of legs, flush with front of legs
+place top across, flat, 29" up, flush with left of legs, flush with front of legs
 \`\`\`
 
 \`\`\`sawbuck
 part leg of 2x4, length 30"
 part top of 1x4, length 33"
 place leg upright, wide face front, on floor, at each corner of 33" x 12"
-place top across, flat, 20" up, flush with left of legs, flush with front of legs
+place top across, flat, 30" up, flush with left of legs, flush with front of legs
 \`\`\``,
   templates: {
     axis: "{low} reaches {to} {from}, and {high} already begins at {starts}: they overlap by {depth} {way}{more}.",

@@ -52,7 +52,9 @@ load rail 480 lb spread
     more: "Use {count} screws there instead of {now}.",
     shop: "Use {name} ({length}) instead: as many hold it then.",
     usual: "Use {size} screws instead: as many hold it then.",
-    rest: "Or let {piece} lie on something that stands on the floor or on {by}, such as a cleat or a notch, so that nothing hangs on screws.",
+    rest: "Let {piece} lie on something that stands on the floor or on {by}, such as a cleat or a notch, so that nothing hangs on screws.",
+    "or-rest":
+      "Or let {piece} lie on something that stands on the floor or on {by}, such as a cleat or a notch, so that nothing hangs on screws.",
   },
   run: (worked) =>
     worked.holding.joints.filter((h) => h.uses > 1 + 1e-9).map((held) => findingOf(held, worked)),
@@ -102,10 +104,11 @@ const sizeOf = ({ fastener, size, entry }: HeldJoint["joint"]): string =>
 function curesOf(held: HeldJoint, worked: Worked): Cure[] {
   const { joint, demand } = held;
   const [piece, by] = [pieceIn(worked, demand.piece), pieceIn(worked, demand.by)];
-  return jointCures(held, worked).map((cure): Cure => {
+  return jointCures(held, worked).map((cure, i): Cure => {
     if (cure.kind === "more")
       return { says: "more", slots: { count: cure.count, now: cure.now, kind: kindSlot(joint) }, edits: [] };
-    if (cure.kind === "rest") return { says: "rest", slots: { piece: piece.part, by: by.part }, edits: [] };
+    if (cure.kind === "rest")
+      return { says: i > 0 ? "or-rest" : "rest", slots: { piece: piece.part, by: by.part }, edits: [] };
     const text = cure.fastener?.name ?? cure.size.text;
     const edits = joint.sizeAt ? [edit(joint.sizeAt, text)] : [];
     if (!cure.fastener) return { says: "usual", slots: { size: cure.size.text }, edits };

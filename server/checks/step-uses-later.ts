@@ -24,7 +24,7 @@ A box can only be lined when its walls and its bottom are there (\`lines\`), and
 nothing is left for a later one.
 
 \`\`\`sawbuck
-part leg of 2x4, length 30"
+part leg of 2x4, length 10"
 part rail of 1x6, length 30"
 part slat of 1x4, length 13-1/2"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
@@ -40,7 +40,7 @@ step Build the frame
 \`\`\`
 
 \`\`\`sawbuck
-part leg of 2x4, length 30"
+part leg of 2x4, length 10"
 part rail of 1x6, length 30"
 part slat of 1x4, length 13-1/2"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"

@@ -50,7 +50,7 @@ part back of 1x6, length 31-1/2"
 place side upright, wide face left, on floor, 0 from left, 0 from front
 place side upright, wide face left, on floor, 30-3/4" from left, 0 from front
 place shelf across, flat, 6" up, right of left side, 0 from front
-place shelf across, flat, 20" up, right of left side, 0 from front
+place shelf across, flat, 26" up, right of left side, 0 from front
 place back across, on edge, behind sides, flush with left of sides, flush with top of sides
 place back across, on edge, behind sides, flush with left of sides, on floor
 fasten side into shelf, 3 #8 x 2" at each crossing
@@ -68,7 +68,7 @@ part back of 1x6, length 31-1/2"
 place side upright, wide face left, on floor, 0 from left, 0 from front
 place side upright, wide face left, on floor, 30-3/4" from left, 0 from front
 place shelf across, flat, 6" up, right of left side, 0 from front
-place shelf across, flat, 20" up, right of left side, 0 from front
+place shelf across, flat, 26" up, right of left side, 0 from front
 place back across, on edge, behind sides, flush with left of sides, flush with top of sides
 place back across, on edge, behind sides, flush with left of sides, on floor
 fasten side into shelf, 3 #8 x 2" at each crossing

@@ -4,10 +4,12 @@ import { bitRows } from "./bits";
 import { careRows } from "./care";
 import { cautionRows } from "./cautions";
 import { clearWoodRows } from "./clear-wood";
+import { cropRows } from "./crops";
 import { designRows } from "./design";
 import { fastenerRows } from "./fasteners";
 import { fillRows } from "./fills";
 import { finishRows } from "./finishes";
+import { guardingRows } from "./guarding";
 import { handlingRows } from "./handling";
 import { linerRows } from "./liners";
 import { loadRows } from "./loads";
@@ -31,10 +33,12 @@ export * from "./bits";
 export * from "./care";
 export * from "./cautions";
 export { clearWoodBending } from "./clear-wood";
+export * from "./crops";
 export * from "./design";
 export * from "./fasteners";
 export * from "./fills";
 export * from "./finishes";
+export * from "./guarding";
 export * from "./handling";
 export * from "./liners";
 export * from "./loads";
@@ -84,5 +88,7 @@ export function allRows(): readonly Row<unknown>[] {
     ...loadRows,
     ...standingRows,
     ...tippingRows,
+    ...guardingRows,
+    ...cropRows,
   ];
 }

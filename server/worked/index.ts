@@ -16,6 +16,7 @@ export * from "./fasteners";
 export * from "./fault";
 export type { Coverage, Finish, Tin } from "./finishes";
 export { kindWord } from "./groups";
+export * from "./guarding";
 export * from "./hanging";
 export * from "./holding";
 export type { LoosePiece } from "./joined";

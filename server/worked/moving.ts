@@ -55,7 +55,8 @@ export function clearWhenMoved(worked: Worked, { placement }: LineAt, axis: Axis
 
 const overlaps = (a: Bounds, b: Bounds, k: Axis): boolean => a.least[k] < b.most[k] && b.least[k] < a.most[k];
 
-function leansOn({ loaded, scope }: Worked, { entry, subject }: Placement): boolean {
+/** Whether something else in the plan is worked out from where the pieces of a line stand. */
+export function leansOn({ loaded, scope }: Worked, { entry, subject }: Placement): boolean {
   const joining = new Set(["fasten", "glue", "coat", "line", "step", "accept", "load"]);
   return loaded.files.some(({ tree }) =>
     tree.entries.some((other) => {

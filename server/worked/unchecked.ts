@@ -4,6 +4,8 @@ import type { Entry } from "../../grammar/tree";
 import { type At, type Cause, ifKnown, type Says, type Slots, say, type Value } from "../plan";
 import { chooseNothing } from "./choose";
 import type { Unchecked } from "./fault";
+import { uncheckedGuarding } from "./guarding/unchecked";
+import { holdingUnchecked } from "./holding";
 import { movementUnchecked } from "./movement";
 import type { Placement } from "./placing";
 import { PLANNED_CODES } from "./planned";
@@ -15,7 +17,6 @@ import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
 const LATER: Readonly<Partial<Record<Entry["kind"], { what: Says; why: Says }>>> = {
-  load: { what: say("loads"), why: say("strength later") },
   step: { what: say("steps"), why: say("steps later") },
   glue: { what: say("glue holds"), why: say("glue later") },
 };
@@ -76,6 +77,7 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
     }
   }
   boxes(worked, add, list);
+  list.push(...uncheckedGuarding(worked));
   for (const { title, finish, exposed, amount, at } of worked.coats) {
     add("how much to finish", { coat: title }, exposed, at);
     if (finish && ifKnown(exposed))
@@ -90,6 +92,7 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
     else add("glue sets", { piece: worked.space.pieces[piece!]!.part }, why, step.at);
   for (const { box, holes, at } of worked.drainage)
     if (holes) add("the drain holes", { box: box.name }, holes, at);
+  list.push(...holdingUnchecked(worked));
   list.push(...rootsUnchecked(worked), ...standingUnchecked(worked));
   list.push(...waterUnchecked(worked.water), ...movementUnchecked(worked.movement));
   wood(worked, list);
@@ -129,7 +132,7 @@ const placeOf = ({ entry: { keyword, subject }, context: { file } }: Placement):
 });
 
 function later(worked: Partial1, list: Unchecked[]): void {
-  const { loaded, settings } = worked;
+  const { loaded } = worked;
   const main = loaded.files[0]!;
   for (const [kind, words] of Object.entries(LATER)) {
     const first = main.tree.entries.find((e) => e.kind === kind);
@@ -137,10 +140,6 @@ function later(worked: Partial1, list: Unchecked[]): void {
       list.push({ ...words, at: { file: main.file, start: first.keyword.start, end: first.keyword.end } });
   }
   unplaced(worked, list);
-  const why = say("not worked out yet");
-  if (settings.nearGuard) list.push({ what: say("climbing"), why });
-  if (settings.nearChildren) list.push({ what: say("openings for children"), why });
-  if (settings.footLimit) list.push({ what: say("feet press"), why });
 }
 
 /** What only placed pieces would show. */
@@ -170,7 +169,6 @@ function boxes({ boxes, settings }: Partial1, add: Add, list: Unchecked[]): void
       if (!settings.floorLimit)
         list.push({ what: say("floor carries", slots), why: say("no floor limit"), at });
     }
-    list.push({ what: say("box holds", slots), why: say("strength later"), at });
   }
 }
 

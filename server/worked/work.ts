@@ -13,6 +13,7 @@ import { Worker } from "./expressions";
 import { type Fastener, fastenersOf } from "./fasteners";
 import type { Fault, Unchecked } from "./fault";
 import { type Finish, finishesOf } from "./finishes";
+import { type Guarding, guardingOf } from "./guarding";
 import { type Holding, holdingOf, type SaidLoad, saidLoads } from "./holding";
 import { type LoosePiece, loosePieces } from "./joined";
 import { type Joint, jointLines, workJoint } from "./joints";
@@ -88,6 +89,7 @@ export interface Worked {
   readonly boards: readonly BoardWork[];
   readonly sheets: readonly SheetWork[];
   readonly shopping: Shopping;
+  readonly guarding: Guarding;
   readonly musts: readonly Must[];
   readonly accepted: readonly Accepted[];
   readonly faults: readonly Fault[];
@@ -202,6 +204,7 @@ export function work(loaded: Loaded): Worked {
     boards,
     sheets,
     shopping: shoppingOf(boards, sheets, joints, fasteners, coats, linings, settings),
+    guarding: guardingOf({ loaded, scope, settings, space, boxes, parts, linings, rolls, coats }),
     musts: mustsOf(main, worker),
     accepted: acceptedOf(main),
     faults: [...worker.faults],

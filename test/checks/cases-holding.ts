@@ -17,7 +17,7 @@ const bed = (side: string, long: number, fill: string, screws = '3 #10 x 3"', pl
 part post of 4x4, length 5-1/2"
 part side of ${side}, length ${long}"
 part end of 2x6, length 24"
-place post upright, wide face front, on floor, at each corner of ${long - 3}" x 24"
+place post upright, wide face front, on floor, at each corner of (length of side - 3") x length of end
 place side across, on edge, in front of posts, centered left to right on posts, flush with top of posts
 place side across, on edge, behind posts, centered left to right on posts, flush with top of posts
 place end front to back, on edge, left of posts, flush with front of posts, flush with top of posts
@@ -64,14 +64,14 @@ load shelf 300 lb spread`,
   "slat-sags": [
     onLegs("1x12", '48"', "60 lb spread", '40"', '11-1/4"'),
     onLegs("1x12", '72"', "22 lb spread", '40"', '11-1/4"'),
-    `plan Bench\n  UNITS\n  outdoors\nstock 2x8\n  species western-cedars\n${onLegs("2x8", '44"', "", '15-1/4"')}`,
+    `plan Bench\n  UNITS\n  outdoors\nstock 2x8\n  species redwood\n${onLegs("2x8", '42"', "", '15-1/4"')}`,
   ],
   "side-bows": [bed("1x6", 96, 'soil 3" deep'), bed("1x8", 120, 'soil 3" deep')],
   "screw-overloaded": [
     rail("480 lb", '2 #8 x 2-1/2"'),
     rail("240 lb", '2 #8 x 2-1/2"'),
     rail("200 lb", '2 #8 x 2"'),
-    `fastener long-screw, #10 x 3" screw, box of 50 $12\n${rail("280 lb", '2 #8 x 2-1/2"')}`,
+    `fastener long-screw, #8 x 2-1/2" screw, box of 50 $12\n${rail("150 lb", '2 #8 x 2"')}`,
     under('2 #8 x 2-1/2"', "260 lb"),
     under('2 #8 x 1-3/4"', "60 lb"),
     `part post of 4x4, length 40"
@@ -103,7 +103,7 @@ load arm 20 lb spread`,
   ],
   "foot-over-load": [
     `plan Stand\n  UNITS\n  foot limit 143 lb by the shed's own builder\n${onLegs("2x12", '24"', "620 lb spread", '30"', '11-1/4"')}`,
-    `plan Stand\n  UNITS\n  foot limit 143 lb\n${onLegs("2x12", '24"', "500 lb spread", '30"', '11-1/4"')}`,
+    `plan Stand\n  UNITS\n  foot limit 143 lb\n${onLegs("2x12", '24"', "520 lb spread", '30"', '11-1/4"')}`,
     `plan Bench\n  UNITS\n  foot limit 143 lb by the shed's own builder\n${onLegs("2x12", '24"', "", '15-1/4"', '11-1/4"')}`,
   ],
 };

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { textIn } from "./cases";
 import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
+import { GUARDING_CASES } from "./cases-guarding";
 import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
@@ -25,6 +26,7 @@ const ALL = [
   STEPS_CASES,
   TIPPING_CASES,
   WATER_CASES,
+  GUARDING_CASES,
 ].flatMap((c) => Object.entries(c));
 const CASES = ALL.flatMap(([code, cases]) =>
   cases

@@ -8,6 +8,7 @@ import { CODES } from "../../server/checks/codes";
 import { type Case, readerOf, type System, shownCase, textIn } from "./cases";
 import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
+import { GUARDING_CASES } from "./cases-guarding";
 import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
@@ -39,6 +40,7 @@ const CASES = together([
   STEPS_CASES,
   TIPPING_CASES,
   WATER_CASES,
+  GUARDING_CASES,
 ]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 

@@ -4,7 +4,7 @@ import type { Template } from "../telling";
 
 export const FRENCH_HOLDING_PHRASES: Readonly<Record<keyof typeof HOLDING_PHRASES, Template>> = {
   "as graded lumber":
-    "{wood}, compté comme du bois de qualité No. 2, sans qu’on cherche d’estampille ({source}).",
+    "{wood}, compté comme du bois de classe n° 2, sans qu’on cherche d’estampille ({source}).",
   "as clear wood":
     "{wood} en planche mince, d’après la résistance du bois sans défaut, puisqu’aucune table n’en donne ({source}).",
   "as a panel": "Un panneau de {wood}, d’après sa capacité en flexion ({source}).",
@@ -21,7 +21,7 @@ export const FRENCH_HOLDING_PHRASES: Readonly<Record<keyof typeof HOLDING_PHRASE
   "two uprights more":
     "Fixez-y deux montants sur sa plus longue portée, et reliez-les à l’autre côté : il reste alors {span}, et la même planche suffit.",
   "cut from a stronger board": "Coupez plutôt {part} dans du {section}.",
-  "cut from a stronger board of the shop": "Coupez plutôt {part} dans du {section} : le magasin en a.",
+  "cut from a stronger board of the shop": "Coupez plutôt {part} dans du {section} : le magasin en a.",
   "nothing that was tried":
     "Ni deux appuis de plus ni une planche jusqu’à 2,4 fois plus épaisse n’y suffiraient : portez-la autrement.",
 };

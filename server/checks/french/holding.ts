@@ -34,7 +34,9 @@ export const HOLDING: Readonly<Record<string, Templates>> = {
     more: "Mettez-y {count} vis au lieu de {now}.",
     shop: "Prenez plutôt {name} ({length}) : le même nombre tient alors.",
     usual: "Prenez plutôt des vis {size} : le même nombre tient alors.",
-    rest: "Ou faites reposer {piece} sur quelque chose qui tient au sol ou à {by}, un tasseau ou une entaille, pour que rien ne pende à des vis.",
+    rest: "Faites reposer {piece} sur quelque chose qui tient au sol ou à {by}, un tasseau ou une entaille, pour que rien ne pende à des vis.",
+    "or-rest":
+      "Ou faites reposer {piece} sur quelque chose qui tient au sol ou à {by}, un tasseau ou une entaille, pour que rien ne pende à des vis.",
   },
   "load-has-no-path": {
     nothing:

@@ -2,6 +2,7 @@
 import type { Templates, Tongue } from "../telling";
 import { elided } from "./elision";
 import { FORM } from "./form";
+import { GUARDING } from "./guarding";
 import { HOLDING } from "./holding";
 import { MEANING } from "./meaning";
 import { FRENCH_PHRASES } from "./phrases";
@@ -23,6 +24,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...HOLDING,
   ...TIPPING,
   ...WATER,
+  ...GUARDING,
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));

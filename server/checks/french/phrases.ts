@@ -291,6 +291,9 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   saturated: "{weight} une fois gorgé d’eau",
   "taken like soil":
     "compté pour {n} lb/pi³ une fois gorgé d’eau, comme de la terre, puisque le plan ne le dit pas",
+  "the fill of": "le contenu de {box}",
   "structural caution": STRUCTURAL_CAUTION,
   ...FRENCH_HOLDING_PHRASES,
+  "guard caution":
+    "Les garde-corps, les rambardes et ce qui se trouve à côté relèvent des règles de construction locales.",
 };

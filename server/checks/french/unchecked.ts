@@ -3,7 +3,24 @@ import { counted, type Template } from "../telling";
 import type { UNCHECKED } from "../unchecked-words";
 
 export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>> = {
-  loads: "les charges : si quelque chose fléchit ou casse",
+  loads: "ce qui porte les charges, et si cela tient",
+  "bears its load": "si {name} porte ce qui s’y trouve",
+  "walls hold": "si les parois et le fond de {box} retiennent son contenu",
+  "wall holds": "si {name} retient ce qu’il y a derrière",
+  "screws hold": "ce que tiennent les vis de « {joint} »",
+  twisting:
+    "les planches qui se tordent, flambent ou s’écrasent sur leurs appuis, et les leviers dans les assemblages",
+  "what is put on it": "ce qu’on y met d’autre",
+  "glue later":
+    "on regarde seulement si les pièces placées se touchent, et un joint collé compte comme tenant",
+  "pieces do not fit": "ses pièces ne sont pas toutes là où elles peuvent être",
+  "walls stand nowhere": "aucune ligne ne place ses quatre parois",
+  "no strength printed": "aucune table n’a la résistance de ce bois à cette taille",
+  "held in few places": "elle est debout, ou moins de deux endroits la tiennent",
+  "no hold known": "aucune table ne le dit pour ces vis dans ce bois",
+  "boards as beams": "on calcule les planches comme des poutres sur leurs appuis",
+  "no load line":
+    "aucune ligne « load » ne le dit : on compte son propre poids, son contenu, et quelqu’un sur ce qui a la hauteur d’un siège",
   steps: "la vraie durée des étapes, et si les serre-joints y suffisent",
   "glue holds": "la tenue des assemblages collés",
   "where it stands": "où se trouve {name}",
@@ -27,16 +44,22 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "fits the space": "si l’ouvrage tient dans son espace",
   "goes in": "si l’ouvrage entre par le passage",
   climbing: "si on peut grimper près d’un garde-corps",
-  "openings for children": "les ouvertures et les arêtes là où il y a des enfants",
-  "feet press": "la pression de chaque pied sur le plancher",
+  "fill is stood on": "si le contenu de {box} sert d’appui",
+  "the guard itself": "le garde-corps lui-même, et ce qui peut se trouver à côté",
+  "openings for children": "les ouvertures où se prennent les doigts ou la tête d’un enfant",
+  "openings beside": "les ouvertures à côté de {names}",
+  "open sides and points":
+    "les ouvertures qui restent ouvertes d’un côté, les arêtes vives et les pointes là où il y a des enfants",
+  "fit for food": "si {box} va avec ce qui y pousse",
+  "liner fit for food": "si {roll} dans {box} va avec ce qui y pousse",
+  "finish fit for food": "si {finish} sur {box} va avec ce qui y pousse",
+  "panel fit for food": "si {panel} dans {box} va avec ce qui y pousse",
   "pieces fit": "si les pièces vont ensemble, se touchent, arrivent où il faut et tiennent debout",
   "pieces touch": "si les pièces de « {joint} » se touchent, et où vont ses vis",
   "how much it holds": "ce que contient {box}",
   "what the fill weighs": "le poids du contenu de {box}",
   "what it weighs empty": "le poids de {box} à vide",
   "floor carries": "si le plancher porte {box}",
-  "box holds": "si {box} retient son contenu et se vide de son eau",
-  "box holds": "si {box} retient son contenu et tient debout",
   "water leaves": "si l’eau peut sortir de {box}",
   "how water runs":
     "comment l’eau traverse {box} : un feutre qui se colmate, la pente du fond, des trous qui tombent sur du bois",
@@ -59,11 +82,8 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "what it costs": "le prix de {what}",
   "cost in all": "ce que tout cela coûte",
 
-  "strength later": "la résistance ne se calcule pas encore",
   "steps later":
     "les durées sont prises comme elles sont écrites, et des outils on ne regarde que la visseuse et le pinceau",
-  "glue later": "on regarde seulement, pour l’instant, si les pièces placées se touchent",
-  "water later": "la résistance et l’eau ne se calculent pas encore",
   "no table of roots": "aucune table ne dit ce que demande {crop} en bac",
   "nothing joined": "aucune ligne ne dit comment ses pièces s’assemblent",
   "in the ground": "l’ouvrage entre dans la terre, et ce qu’elle retient ne se calcule pas",
@@ -79,7 +99,6 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "only ways out": "on regarde seulement combien il y a de sorties, et leur largeur",
   "no shrinkage": "aucune table ne dit de combien ce bois gonfle : {wood}",
   "only widths": "on regarde seulement de combien elles s’élargissent",
-  "not worked out yet": "cette version ne le calcule pas encore",
   "not looked for yet": "cette version ne le cherche pas encore",
   "only miters": "seuls ses onglets se calculent pour l’instant",
   "outside table": "sa table ne vaut que pour {range}",
@@ -123,4 +142,15 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
     "la première réponse n’a pas trouvé de bois pour cela : rien de plus ne se vend, ou ce n’est pas assez long",
   "no price": "aucun prix n’est donné",
   "several currencies": "les prix sont en {currencies}",
+  "guards are for code":
+    "les garde-corps et ce qui se trouve à côté relèvent des règles de construction locales",
+  "fill level unknown": "on ne sait pas à quelle hauteur les parois de {box} le retiennent",
+  "stands at a slant": "on ne regarde que les vides entre des faces d’équerre avec le plan",
+  "only closed openings":
+    "on ne regarde que les vides entre deux faces, et pour la tête ceux qui sont fermés tout autour",
+  "plant unknown": "aucune table ne dit si {name} se mange",
+  "unsaid food safety": "ni le plan ni le magasin ne disent si {name} est fait pour ce qui se mange",
+  "no table of finishes": "aucune table d’ici ne dit ce que dégage une finition sèche",
+  "panel unknown": "personne ne dit avec quoi a été traité {name}, qui se trouve seulement sur place",
+  "unsaid walls": "le plan ne nomme ni les parois ni le fond de {box}",
 };

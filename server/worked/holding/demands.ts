@@ -6,7 +6,7 @@ import type { Joint } from "../joints";
 import type { Worked } from "../work";
 import type { Carried } from "./carrying";
 import { type Grip, Grips } from "./fastening";
-import type { HeldWall } from "./index";
+import type { HeldWall, Holding } from "./index";
 import { type Fixing, FLOOR } from "./links";
 import { wetIn } from "./wet";
 
@@ -58,40 +58,49 @@ export function demandsOf(carried: readonly Carried[], walls: readonly HeldWall[
   return [...weights, ...pushes];
 }
 
-/** Each joint that is asked for something, with the demand that uses the most of it. Glued ones are not judged. */
-export function jointsHeld(demands: readonly Demand[], input: Input): HeldJoint[] {
+/**
+ * Each joint that is asked for something, with the demand that uses the most of it, and those of which that is not known.
+ * Glued ones are not judged.
+ */
+export function jointsHeld(
+  demands: readonly Demand[],
+  input: Input,
+): Pick<Holding, "joints" | "unknownJoints"> {
   const grips = gripsIn(input);
   const worst = new Map<Joint, HeldJoint>();
+  const unknown = new Set<Joint>();
   for (const demand of demands) {
     const held = heldOf(demand, grips);
-    if (!held) continue;
+    if (held === "unknown") for (const { joint } of demand.fixings) unknown.add(joint);
+    if (typeof held === "string") continue;
     const before = worst.get(held.joint);
     if (!before || held.uses > before.uses) worst.set(held.joint, held);
   }
-  return [...worst.values()].sort((a, b) => a.joint.at.start - b.joint.at.start);
+  const joints = [...worst.values()].sort((a, b) => a.joint.at.start - b.joint.at.start);
+  return { joints, unknownJoints: [...unknown] };
 }
 
-function heldOf(demand: Demand, grips: Grips): HeldJoint | undefined {
+function heldOf(demand: Demand, grips: Grips): HeldJoint | "unknown" | "not judged" {
   const { piece, by, way, fixings, steady, moving } = demand;
-  if (fixings.some(({ joint }) => joint.entry.kind === "glue")) return undefined;
+  if (fixings.some(({ joint }) => joint.entry.kind === "glue")) return "not judged";
   let [all, count] = [0, 0];
   let first: { joint: Joint; grip: Grip } | undefined;
   for (const { joint, screws } of fixings)
     for (const screw of screws) {
       const grip = grips.of(joint, screw, piece, by);
-      if (!grip) return undefined;
+      if (!grip) return "unknown";
       first ??= { joint, grip };
       all += grip[way];
       count += 1;
     }
-  if (!first) return undefined;
+  if (!first) return "unknown";
   // A blocked drain is mended within the year; what hangs there hangs for good.
   const permanent = demand.from === "fill" ? durationFactors.tenYears : durationFactors.permanent;
   const lasting = ratio(steady, all * permanent.value);
   const short = ratio(steady + moving, all * durationFactors.tenYears.value);
   const isLasting = lasting >= short;
   const asked = isLasting ? steady : steady + moving;
-  if (asked / count < LEAST) return undefined;
+  if (asked / count < LEAST) return "not judged";
   return {
     joint: first.joint,
     demand,
@@ -107,7 +116,7 @@ function heldOf(demand: Demand, grips: Grips): HeldJoint | undefined {
 export function heldWith(held: HeldJoint, joint: Joint, input: Input): number {
   const fixings = held.demand.fixings.map((f) => (f.joint === held.joint ? { ...f, joint } : f));
   const again = heldOf({ ...held.demand, fixings }, gripsIn(input));
-  return again?.uses ?? Number.MAX_VALUE;
+  return typeof again === "string" ? Number.MAX_VALUE : again.uses;
 }
 
 /** So many times what is held; a joint that claims nothing is used without end. */

@@ -21,6 +21,7 @@ export type { Judged, Member, Sag, Strain } from "./judging";
 export { FLOOR, type Link } from "./links";
 export { SEAT } from "./loads";
 export { type Bearing, type SaidLoad, saidLoads } from "./said";
+export { holdingUnchecked } from "./unchecked";
 export type { WallHolder, WallWork } from "./walls";
 
 export interface HeldPiece {
@@ -64,11 +65,20 @@ export interface Holding {
   readonly joints: readonly HeldJoint[];
   readonly feet: readonly Foot[];
   readonly noPath: readonly NoPath[];
+  /** Joints of which something is asked, and no table tells what their screws hold. */
+  readonly unknownJoints: readonly Joint[];
 }
 
 type Input = Pick<Worked, "space" | "scope" | "parts" | "boxes" | "loads" | "joints" | "settings" | "pieces">;
 
-export const NOTHING_HELD: Holding = { pieces: [], walls: [], joints: [], feet: [], noPath: [] };
+export const NOTHING_HELD: Holding = {
+  pieces: [],
+  walls: [],
+  joints: [],
+  feet: [],
+  noPath: [],
+  unknownJoints: [],
+};
 
 /** A plan with a line that cannot be worked out, or with pieces that overlap, is not judged: what is missing is no fault of the rest. */
 export function holdingOf(worked: Input): Holding {
@@ -97,7 +107,7 @@ export function holdingOf(worked: Input): Holding {
   return {
     pieces,
     walls,
-    joints: jointsHeld(demandsOf(carried, walls), worked),
+    ...jointsHeld(demandsOf(carried, walls), worked),
     feet: feetOf(carried),
     noPath: noPathOf(worked, carried, links.levels),
   };
