@@ -16,6 +16,8 @@ to the rim, the bottom from above. A box that is never filled may be as open as 
 An inside that is typed is compared with what the placed walls make.
 
 \`\`\`sawbuck
+stock 1x6, species western-redcedar, heartwood
+stock 1x4, species western-redcedar, heartwood
 part side of 1x6, length 30"
 part end of 1x6, length 10-1/2"
 part plank of 1x4, length 28-1/2"
@@ -28,6 +30,8 @@ box bed, walls side and end, bottom plank, filled with soil, drains through the 
 \`\`\`
 
 \`\`\`sawbuck
+stock 1x6, species western-redcedar, heartwood
+stock 1x4, species western-redcedar, heartwood
 part side of 1x6, length 30"
 part end of 1x6, length 10-1/2"
 part plank of 1x4, length 28-1/2"

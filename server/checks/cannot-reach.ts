@@ -29,7 +29,7 @@ part slat of 1x4, length 30"
 place batten front to back, flat, on floor, 0 from left, 0 from front
 place batten front to back, flat, on floor, 28-1/2" from left, 0 from front
 place slat across, flat, on battens, flush with left of battens, flush with front of battens, 3 deep, 1/4" apart
-fasten slat into batten, 2 #8 x 1-1/4" at each crossing
+fasten slat into batten, 2 #8 x 1-1/4" at each crossing, pilot 3/32"
 finish oil, dries 12 h
 coat slat with oil
 step Screw the slats on
@@ -44,7 +44,7 @@ part slat of 1x4, length 30"
 place batten front to back, flat, on floor, 0 from left, 0 from front
 place batten front to back, flat, on floor, 28-1/2" from left, 0 from front
 place slat across, flat, on battens, flush with left of battens, flush with front of battens, 3 deep, 1/4" apart
-fasten slat into batten, 2 #8 x 1-1/4" at each crossing
+fasten slat into batten, 2 #8 x 1-1/4" at each crossing, pilot 3/32"
 finish oil, dries 12 h
 coat slat with oil
 step Oil them

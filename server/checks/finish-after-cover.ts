@@ -16,7 +16,8 @@ what the pieces cover of each other; a second coat, after one before they were p
 \`\`\`sawbuck
 plan Stand
   outdoors
-part leg of 2x4, length 30"
+stock 2x4, treated
+part leg of 2x4, length 10"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs
@@ -34,7 +35,8 @@ step Oil it
 \`\`\`sawbuck
 plan Stand
   outdoors
-part leg of 2x4, length 30"
+stock 2x4, treated
+part leg of 2x4, length 10"
 part rail of 1x6, length 30"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
 place rail across, on edge, in front of legs, flush with left of legs, flush with top of legs

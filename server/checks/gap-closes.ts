@@ -40,6 +40,7 @@ Panels hardly move. Whether boards cup, or are split by screws near both their e
 \`\`\`sawbuck
 plan Bench top
   outdoors
+stock 1x6, species western-redcedar, heartwood
 part slat of 1x6, length 40"
 place slat across, flat, on floor, 0 from left, 0 from front, 4 deep, 1/16" apart
 \`\`\`
@@ -47,6 +48,7 @@ place slat across, flat, on floor, 0 from left, 0 from front, 4 deep, 1/16" apar
 \`\`\`sawbuck
 plan Bench top
   outdoors
+stock 1x6, species western-redcedar, heartwood
 part slat of 1x6, length 40"
 place slat across, flat, on floor, 0 from left, 0 from front, 4 deep, 1/4" apart
 \`\`\``,

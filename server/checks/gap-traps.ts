@@ -26,7 +26,7 @@ part slat of 1x4, length 36"
 place batten front to back, flat, on floor, 0 from left, 0 from front
 place batten front to back, flat, on floor, 34-1/2" from left, 0 from front
 place slat across, flat, on battens, flush with left of battens, flush with front of battens, 4 deep, 1/2" apart
-fasten slat into batten, 2 #8 x 1-5/8" at each crossing
+fasten slat into batten, 2 #8 x 1-5/8" at each crossing, pilot 3/32"
 \`\`\`
 
 \`\`\`sawbuck
@@ -37,7 +37,7 @@ part slat of 1x4, length 36"
 place batten front to back, flat, on floor, 0 from left, 0 from front
 place batten front to back, flat, on floor, 34-1/2" from left, 0 from front
 place slat across, flat, on battens, flush with left of battens, flush with front of battens, 4 deep, 1/4" apart
-fasten slat into batten, 2 #8 x 1-5/8" at each crossing
+fasten slat into batten, 2 #8 x 1-5/8" at each crossing, pilot 3/32"
 \`\`\``,
   templates: {
     finger:

@@ -16,6 +16,7 @@ import { countMissing } from "./count-missing";
 import { cutNeverPlaced } from "./cut-never-placed";
 import { declaredTwice } from "./declared-twice";
 import { endsCross } from "./ends-cross";
+import { fastenerRusts } from "./fastener-rusts";
 import { fileNotFound } from "./file-not-found";
 import { finishAfterCover } from "./finish-after-cover";
 import { footOverLoad } from "./foot-over-load";
@@ -48,6 +49,7 @@ import { offTheTape } from "./off-the-tape";
 import { outsideSpace } from "./outside-space";
 import { overBudget } from "./over-budget";
 import { piecesOverlap } from "./pieces-overlap";
+import { pilotWrong } from "./pilot-wrong";
 import { placeDisputed } from "./place-disputed";
 import { placeUndecided } from "./place-undecided";
 import { placedNeverCut } from "./placed-never-cut";
@@ -61,6 +63,7 @@ import { screwMisses } from "./screw-misses";
 import { screwNearEdge } from "./screw-near-edge";
 import { screwOverloaded } from "./screw-overloaded";
 import { screwPokesThrough } from "./screw-pokes-through";
+import { screwSplits } from "./screw-splits";
 import { sideBows } from "./side-bows";
 import { sizeMissing } from "./size-missing";
 import { slatSags } from "./slat-sags";
@@ -80,6 +83,7 @@ import { unknownName } from "./unknown-name";
 import { unknownSection } from "./unknown-section";
 import { waitMissing } from "./wait-missing";
 import { waterStays } from "./water-stays";
+import { willRot } from "./will-rot";
 import { wontGoIn } from "./wont-go-in";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
@@ -100,6 +104,7 @@ export const CHECKS: readonly Check[] = [
   cutNeverPlaced,
   declaredTwice,
   endsCross,
+  fastenerRusts,
   fileNotFound,
   finishAfterCover,
   footOverLoad,
@@ -132,6 +137,7 @@ export const CHECKS: readonly Check[] = [
   outsideSpace,
   overBudget,
   piecesOverlap,
+  pilotWrong,
   placeDisputed,
   placeUndecided,
   placedNeverCut,
@@ -145,6 +151,7 @@ export const CHECKS: readonly Check[] = [
   screwNearEdge,
   screwOverloaded,
   screwPokesThrough,
+  screwSplits,
   sideBows,
   sizeMissing,
   slatSags,
@@ -163,6 +170,7 @@ export const CHECKS: readonly Check[] = [
   unknownSection,
   waitMissing,
   waterStays,
+  willRot,
   wontGoIn,
 ];
 

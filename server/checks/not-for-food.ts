@@ -16,13 +16,15 @@ Which plants are eaten is read from a table (common practice). An unknown plant,
 finish gives off stay unknown, and stand on the not-checked list.
 
 \`\`\`sawbuck
-stock old-door of 1x6, painted, on hand 2 of 40"
+stock 1x6, species western-redcedar, heartwood
+stock old-door of 1x6, species western-redcedar, heartwood, painted, on hand 2 of 40"
 part side 2 of old-door, length 30"
 part end 2 of 1x6, length 12"
 box bed, walls side and end, inside 30" x 10-1/2" x 5-1/2", filled with soil, grows lettuce
 \`\`\`
 
 \`\`\`sawbuck
+stock 1x6, species western-redcedar, heartwood
 part side 2 of 1x6, length 30"
 part end 2 of 1x6, length 12"
 box bed, walls side and end, inside 30" x 10-1/2" x 5-1/2", filled with soil, grows lettuce

@@ -162,6 +162,10 @@ const PLAIN = [
   "with its fill dry",
   "with its fill wet on one side",
   "with its load on it",
+  // What lasts in the weather.
+  "hot-dip galvanized",
+  "coated for outdoors",
+  "stainless",
   // What was said twice.
   "anchored to",
   "what it is fastened with",
@@ -259,6 +263,17 @@ const FILLED = {
 
   "as of more like it": counted("n", " (so with {n} more like it)", " (so with {n} more like it)"),
   "so many screws": counted("n", "one {size} {kind}", "{n} {size} {kind}s"),
+  sapwood: "bought boards are largely sapwood, which rots there",
+  "sapwood of": "bought {wood} is largely sapwood, which rots there",
+  "heartwood half": "the heartwood of {wood} resists rot only moderately, and not for long there",
+  "heartwood little": "the heartwood of {wood} resists rot no better than sapwood",
+  "and so do more on it": counted(
+    "n",
+    ", and so does {n} more piece of {material}",
+    ", and so do {n} more pieces of {material}",
+  ),
+  "stock for": "{stock} ({why}) for {parts}",
+  "and in more lines": counted("n", ", here and in {n} more line", ", here and in {n} more lines"),
 
   step: "step {n}",
   "titled step": "step {n} (“{title}”)",

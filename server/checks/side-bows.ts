@@ -22,8 +22,8 @@ twice as far as on the first day. Each board of a wall is worked out between wha
 It may bow by 1/120 of its span. A batten that only joins the boards of one side goes outwards with them and holds nothing.
 
 \`\`\`sawbuck
-plan Bed along the wall
-  outdoors
+plan Bed along the shed wall
+  indoors
 part post of 4x4, length 5-1/2"
 part side of 1x6, length 96"
 part end of 2x6, length 24"
@@ -40,8 +40,8 @@ step Screw the sides and the ends to the posts
 \`\`\`
 
 \`\`\`sawbuck
-plan Bed along the wall
-  outdoors
+plan Bed along the shed wall
+  indoors
 part post of 4x4, length 5-1/2"
 part side of 2x6, length 96"
 part end of 2x6, length 24"

@@ -32,7 +32,7 @@ place rail across, on edge, in front of legs, flush with left of legs, flush wit
 place rail across, on edge, behind legs, flush with left of legs, flush with top of legs
 place slat front to back, flat, on rails, flush with front of rails, 4" in from left of legs, 4 across, 2" apart
 fasten rail into leg, 2 #8 x 1-5/8" at each crossing
-fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing
+fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing, pilot 3/32"
 step Screw the slats on
   uses slat
 step Build the frame
@@ -48,7 +48,7 @@ place rail across, on edge, in front of legs, flush with left of legs, flush wit
 place rail across, on edge, behind legs, flush with left of legs, flush with top of legs
 place slat front to back, flat, on rails, flush with front of rails, 4" in from left of legs, 4 across, 2" apart
 fasten rail into leg, 2 #8 x 1-5/8" at each crossing
-fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing
+fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing, pilot 3/32"
 step Build the frame
   uses leg and rail
 step Screw the slats on

@@ -53,8 +53,8 @@ place shelf across, flat, 6" up, right of left side, 0 from front
 place shelf across, flat, 26" up, right of left side, 0 from front
 place back across, on edge, behind sides, flush with left of sides, flush with top of sides
 place back across, on edge, behind sides, flush with left of sides, on floor
-fasten side into shelf, 3 #8 x 2" at each crossing
-fasten back into side, 2 #8 x 2" at each crossing
+fasten side into shelf, 3 #8 x 2" at each crossing, pilot 3/32"
+fasten back into side, 2 #8 x 2" at each crossing, pilot 3/32"
 accept screw-in-end-grain because the shelves are glued as well
 \`\`\`
 
@@ -71,8 +71,8 @@ place shelf across, flat, 6" up, right of left side, 0 from front
 place shelf across, flat, 26" up, right of left side, 0 from front
 place back across, on edge, behind sides, flush with left of sides, flush with top of sides
 place back across, on edge, behind sides, flush with left of sides, on floor
-fasten side into shelf, 3 #8 x 2" at each crossing
-fasten back into side, 2 #8 x 2" at each crossing
+fasten side into shelf, 3 #8 x 2" at each crossing, pilot 3/32"
+fasten back into side, 2 #8 x 2" at each crossing, pilot 3/32"
 accept screw-in-end-grain because the shelves are glued as well
 \`\`\``,
   templates: {

@@ -35,8 +35,8 @@ Lumber from 1-1/2" thick is taken as grade No. 2 (NDS Supplement, Table 4A). Thi
 brought down from clear wood (Wood Handbook, ASTM D245).
 
 \`\`\`sawbuck
-plan Bench by the fence
-  outdoors
+plan Bench in the shed
+  indoors
 part leg of 4x4, length 15-1/4"
 part slat of 1x8, length 40"
 place leg upright, wide face front, on floor, at each corner of 40" x 7-1/4"
@@ -44,8 +44,8 @@ place slat across, flat, on legs, flush with left of legs, flush with front of l
 \`\`\`
 
 \`\`\`sawbuck
-plan Bench by the fence
-  outdoors
+plan Bench in the shed
+  indoors
 part leg of 4x4, length 15-1/4"
 part slat of 2x8, length 26"
 place leg upright, wide face front, on floor, at each corner of 26" x 7-1/4"

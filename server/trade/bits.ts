@@ -1,6 +1,13 @@
 // Drill bits: those of a usual set, and which of them makes the hole for a screw, a nail or a bolt.
 import { COMMON_PRACTICE, FROM_MEMORY, type Row, remembered, type Source } from "./row";
-import { clearanceBand, metricPilotShare, pilotBand, screwGauge } from "./screws";
+import {
+  clearanceBand,
+  metricLeastPilotShare,
+  metricPilotShare,
+  pilotBand,
+  screwGauge,
+  shankDiameter,
+} from "./screws";
 import { nearest64th, tapeNumber } from "./tape";
 
 /** A bit as it is sold: inches as tape text ("7/64") or millimetres as a number, as in a row. */
@@ -77,17 +84,57 @@ function bitAt(steps: number, system: BitSystem): Bit {
     : { size: whole * SETS.millimetres.step, unit: "mm" };
 }
 
+/** The least and the largest hole that some published rule allows, in mm: none need be a bit of a set. */
+export interface HoleLimits {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** For the thread of a screw in wood of that oven-dry gravity: 1/64 in wider each way than the rules. */
+export function pilotLimits({ gauge, diameter }: Thread, gravity: number): HoleLimits {
+  const band = gauge === undefined ? undefined : pilotBand(gauge, gravity);
+  if (band) return { least: band.least * MM, most: band.most * MM };
+  return {
+    least: diameter * metricLeastPilotShare.value - MM / 64,
+    most: diameter * metricPilotShare.value + MM / 64,
+  };
+}
+
+/** For the shank of a screw in the near piece: below it the thread still bites there, above it the head goes through. */
+export const clearanceLimits = ({ gauge, diameter }: Thread, gravity: number): HoleLimits => ({
+  least: clearanceBand(gauge ?? gaugeLike(diameter), gravity).least * MM,
+  most: headWidth(diameter),
+});
+
+/** The gauge number, not always a whole one, of a screw of that diameter in mm. */
+const gaugeLike = (diameter: number): number =>
+  (diameter / MM - shankDiameter(0)) / (shankDiameter(1) - shankDiameter(0));
+
+/** For a nail where wood would split: any hole thinner than its share, and 1/64 in more. */
+export const nailLimits = (diameter: number, gravity: number): HoleLimits => ({
+  least: 0,
+  most: diameter * nailRow(gravity).value + MM / 64,
+});
+
+/** For a bolt: as wide as the bolt itself (`boltTight`), up to the room that NDS gives it and 1/64 in more. */
+export const boltLimits = (diameter: number): HoleLimits => ({
+  least: diameter + boltTight.value,
+  most: diameter + tapeNumber(boltRoom.value.high)! * MM + MM / 64,
+});
+
 /**
  * The pilot hole of a screw in wood of that oven-dry gravity. Never "none": where NDS asks for no hole that is about
  * strength, and thin, brittle, end and edge wood splits all the same.
  */
 export function pilotHole(screw: Thread, gravity: number, system: BitSystem): Hole {
   const band = screw.gauge === undefined ? undefined : pilotBand(screw.gauge, gravity);
+  const limits = pilotLimits(screw, gravity);
+  const [least, most] = [bitAtLeast(limits.least, system), bitAtMost(limits.most, system)];
   if (band)
     return {
       bit: nearestBit(band.suggested * MM, system),
-      least: bitAtLeast(band.least * MM, system),
-      most: bitAtMost(band.most * MM, system),
+      least,
+      most,
       rule: band.rule.name,
       source: band.rule.source,
       noneForStrength: band.noneForStrength,
@@ -98,8 +145,8 @@ export function pilotHole(screw: Thread, gravity: number, system: BitSystem): Ho
     screw.gauge === undefined ? "" : `no table of roots has a #${screw.gauge}: taken by its diameter`;
   return {
     bit: nearestBit(hole, system),
-    least: bitAtLeast(hole - MM / 64, system),
-    most: bitAtMost(hole + MM / 64, system),
+    least,
+    most,
     rule: `${Math.round(metricPilotShare.value * 100)}% of the screw's diameter`,
     source: metricPilotShare.source,
     noneForStrength: screw.diameter <= THIN_SCREW && gravity < HARD,
@@ -130,7 +177,7 @@ export function clearanceHole(screw: Thread, gravity: number, system: BitSystem)
 
 /** The hole for a nail where wood would split: at most a share of the nail, to the next bit down. */
 export function nailHole(diameter: number, gravity: number, system: BitSystem): Hole {
-  const row = gravity > HARD ? hardNailHole : softNailHole;
+  const row = nailRow(gravity);
   const bit = bitAtMost(diameter * row.value, system);
   return {
     bit,
@@ -142,6 +189,8 @@ export function nailHole(diameter: number, gravity: number, system: BitSystem): 
     assumed: bit ? "" : NAIL_AS_BIT,
   };
 }
+
+const nailRow = (gravity: number): Row<number> => (gravity > HARD ? hardNailHole : softNailHole);
 
 const NAIL_AS_BIT =
   "no bit of a usual set is thin enough: one of the nails with its head cut off drills the hole";
@@ -199,6 +248,14 @@ export const boltRoom: Row<{ readonly low: string; readonly high: string }> = {
   source: remembered("NDS", "12.1.3, holes of bolts"),
 };
 
+/** Room that a bolt's hole must have, in mm: none, since a hole may be up to 1 mm wider than the bolt. */
+export const boltTight: Row<number> = {
+  key: "hole for a bolt, at least wider than it by",
+  value: 0,
+  unit: "mm",
+  source: remembered("EN 1995-1-1", "10.4.3, holes of bolts"),
+};
+
 export const flatHead: Row<number> = {
   key: "flat head of a wood screw, shank diameters",
   value: 2,
@@ -229,6 +286,7 @@ export const bitRows: readonly Row<unknown>[] = [
   softNailHole,
   hardNailHole,
   boltRoom,
+  boltTight,
   flatHead,
   ...crossBits,
 ];

@@ -27,6 +27,7 @@ import { standingRows } from "./standing";
 import { tippingRows } from "./tipping";
 import { toolRows } from "./tools";
 import { waterRows } from "./water";
+import { weatherRows } from "./weather";
 
 export * from "./bending";
 export * from "./bits";
@@ -57,6 +58,7 @@ export * from "./standing";
 export * from "./tipping";
 export * from "./tools";
 export * from "./water";
+export * from "./weather";
 export { type DecayClass, type Shrinkage, type Stiffness, sapwoodDecay } from "./wood";
 
 /** Every row of every table, in a fixed order. */
@@ -90,5 +92,6 @@ export function allRows(): readonly Row<unknown>[] {
     ...tippingRows,
     ...guardingRows,
     ...cropRows,
+    ...weatherRows,
   ];
 }

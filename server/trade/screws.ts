@@ -64,7 +64,7 @@ export function pilotBand(gauge: number, gravity: number): PilotBand | undefined
     suggestedText: nearest64th(rule.diameter),
     rule,
     rules,
-    noneForStrength: gravity <= 0.5,
+    noneForStrength: gravity <= leadHoleOver.value,
   };
 }
 
@@ -224,6 +224,15 @@ export const metricRoot: Row<number> = {
   range: "about 0.6 to 0.7",
 };
 
+/** The least hole that common practice drills for a metric screw, as a share of its diameter: the other end of the band. */
+export const metricLeastPilotShare: Row<number> = {
+  key: "least pilot of a metric screw, share of its diameter",
+  value: 0.5,
+  unit: "",
+  source: COMMON_PRACTICE,
+  range: "in softwood",
+};
+
 const usualLengths: readonly Row<readonly string[]>[] = [
   practice("#6 lengths", ["3/4", "1", "1-1/4", "1-5/8", "2"], "in"),
   practice("#8 lengths", ["3/4", "1", "1-1/4", "1-1/2", "1-5/8", "2", "2-1/2", "3"], "in"),
@@ -260,6 +269,27 @@ export const placing: readonly Row<{ readonly bored: number; readonly unbored: n
   unit: "shank diameters",
   source: NDS_PLACING,
 }));
+
+/** Words in the names of woods that split where others do not. */
+export const brittleWoods: Row<readonly string[]> = {
+  key: "woods that split easily",
+  value: ["cedar", "oak", "redwood"],
+  unit: "",
+  source: FROM_MEMORY,
+};
+/** Whether a wood of that name splits easily. */
+export const isBrittle = (wood: string): boolean => brittleWoods.value.some((word) => wood.includes(word));
+
+/** Oven-dry gravity over which a wood screw wants a lead hole wherever it goes in. */
+export const leadHoleOver: Row<number> = {
+  key: "gravity over which a screw wants a lead hole",
+  value: 0.5,
+  unit: "",
+  source: NDS_WITHDRAWAL,
+};
+
+/** Boards thinner than this split at any screw without a hole, in inches. */
+export const thinBoard: Row<string> = practice("boards that any screw splits, thinner than", "1/2", "in");
 
 /** What a fastener keeps of its strength in these services. */
 export const endGrainLateral = factor("end grain, lateral", 0.67, remembered("NDS", "end grain factor"));
@@ -308,9 +338,11 @@ export const screwRows: readonly Row<unknown>[] = [
   ...gaugesInMetric,
   metricPilotShare,
   metricRoot,
+  metricLeastPilotShare,
   ...usualLengths,
   ...[threadShare, woodOverTip, leastBite, leastBiteShare, leastPenetration, fullPenetration],
   ...placing,
+  ...[brittleWoods, leadHoleOver, thinBoard],
   ...[endGrainLateral, endGrainWithdrawal, wetScrew, toeAngle, toeStart],
   ...coatings,
   withdrawalFactor,

@@ -2,10 +2,6 @@
 export const PLANNED_CODES: readonly string[] = [
   "cannot-be-cut",
   "cheaper-with",
-  "fastener-rusts",
   "not-enough-on-hand",
   "offcut-wasted",
-  "pilot-wrong",
-  "screw-splits",
-  "will-rot",
 ];

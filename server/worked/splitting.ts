@@ -1,6 +1,6 @@
 /** The wood that a joint's screws and nails go into: how dense it is, and whether it splits easily. */
 import { ifKnown } from "../plan";
-import { assumedSpecies, fasteningGravity, species } from "../trade";
+import { assumedSpecies, fasteningGravity, isBrittle, species } from "../trade";
 import type { Joint } from "./joints";
 import type { Part } from "./parts";
 import type { Path } from "./paths";
@@ -31,17 +31,24 @@ export interface Dense {
   readonly assumed: string;
 }
 
+const tabledGravity = (wood: string): number | undefined => {
+  const found = species(wood);
+  return found && fasteningGravity(found)?.gravity;
+};
+
+/** Oven-dry gravity that fasteners count on in a wood of that name: that of unnamed boards where no table has its own. */
+export const gravityOf = (wood: string): number => tabledGravity(wood) ?? assumedSpecies.value.gravity;
+
 /** The densest wood of these parts: it splits first, and its hole is the widest. */
 export function densest(parts: readonly Part[], words: ShopWords): Dense {
   const taken = assumedSpecies.value;
   const woods = parts.flatMap((p): Dense[] => {
     const wood = p.material?.wood;
     if (!wood) return [];
-    const found = species(wood.name) && fasteningGravity(species(wood.name)!);
     const title = words.wood(wood);
-    const why = found ? "" : words.taken.noGravity(title, taken.gravity);
+    const why = tabledGravity(wood.name) ? "" : words.taken.noGravity(title, taken.gravity);
     const assumed = wood.assumed ? words.taken.wood(p.name, title) : why;
-    return [{ gravity: found?.gravity ?? taken.gravity, assumed }];
+    return [{ gravity: gravityOf(wood.name), assumed }];
   });
   const unsaid = { gravity: taken.gravity, assumed: words.taken.gravity(taken.gravity) };
   return (
@@ -50,17 +57,13 @@ export function densest(parts: readonly Part[], words: ShopWords): Dense {
   );
 }
 
-/** Woods that split where others do not (trade-facts 3.2, from memory). */
-const BRITTLE = /cedar|oak|redwood/;
 /** mm: boards up to this are thin, 3/4 in (common practice). */
-const THIN = 19.05;
+export const THIN = 19.05;
 
 /** Whether a nail splits the wood of a joint: thin or brittle boards, and nails into an end or an edge. */
 export function splitsEasily(joint: Joint, worked: Worked): boolean {
   const near = nearParts(joint, worked);
   const thin = near.some((p) => (ifKnown(p.thickness)?.approx ?? 0) <= THIN);
-  const brittle = [...near, ...lastParts(joint, worked)].some((p) =>
-    BRITTLE.test(p.material?.wood.name ?? ""),
-  );
+  const brittle = [...near, ...lastParts(joint, worked)].some((p) => isBrittle(p.material?.wood.name ?? ""));
   return thin || brittle || joint.paths.some((p) => p.layers.at(-1)?.face !== "face");
 }

@@ -13,6 +13,7 @@ import { rootsUnchecked } from "./roots";
 import { unknownWaits } from "./step-finish";
 import { standingUnchecked } from "./tipping/unchecked";
 import { waterUnchecked } from "./water";
+import { weatherUnchecked } from "./weather/unchecked";
 import type { Worked } from "./work";
 
 /** What entries mean that this version reads but does not work out. */
@@ -96,6 +97,7 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
   list.push(...rootsUnchecked(worked), ...standingUnchecked(worked));
   list.push(...waterUnchecked(worked.water), ...movementUnchecked(worked.movement));
   wood(worked, list);
+  list.push(...weatherUnchecked(worked));
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", {}, side, must.at);
   }

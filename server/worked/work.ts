@@ -95,6 +95,8 @@ export interface Worked {
   readonly faults: readonly Fault[];
   /** Works out an expression of the plan once more. */
   readonly evaluate: (e: Expression, file: string) => Value<Quantity>;
+  /** A stock or a sheet worked out, also one that no part asks for; undefined where it cannot be. */
+  readonly materialOf: (declared: Declared) => Material | undefined;
   readonly placing: Placing;
   readonly unchecked: readonly Unchecked[];
 }
@@ -209,6 +211,7 @@ export function work(loaded: Loaded): Worked {
     accepted: acceptedOf(main),
     faults: [...worker.faults],
     evaluate: (e: Expression, file: string) => worker.evaluate(e, file),
+    materialOf: (declared: Declared) => materials.peek(declared),
     placing,
   };
   const stood = { ...partial, standing: whole ? standingOf(partial) : [] };

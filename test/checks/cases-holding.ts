@@ -10,7 +10,7 @@ const onLegs = (stock: string, long: string, load: string, high = '30"', deep = 
 part slat of ${stock}, length ${long}
 place slat across, flat, on legs, flush with left of legs, flush with front of legs${load && `\nload slat ${load}`}`;
 
-const bed = (side: string, long: number, fill: string, screws = '3 #10 x 3"', place = "outdoors"): string =>
+const bed = (side: string, long: number, fill: string, screws = '3 #10 x 3"', place = "indoors"): string =>
   `plan Bed along the wall
   UNITS
   ${place}

@@ -16,7 +16,9 @@ place post upright, wide face front, on floor, 0 from left, 0 from front
 place post upright, wide face front, on floor, 32-1/2" from left, 0 from front`;
 
 const bed = (between: string, boards: string, box = "filled with soil, drains through the gaps"): string =>
-  `part side of 1x6, length 30"
+  `stock 1x6, species western-redcedar, heartwood
+stock 1x4, species western-redcedar, heartwood
+part side of 1x6, length 30"
 part end of 1x6, length 10-1/2"
 part plank of 1x4, length 28-1/2"
 place side across, on edge, on floor, 0 from left, 0 from front

@@ -3,7 +3,7 @@ import type { Case } from "./cases";
 import { STAND } from "./plans";
 
 const OIL = "finish oil, dries 12 h\ncoat leg and rail with oil\n";
-const OUTDOORS = "plan Stand\n  UNITS\n  outdoors\n";
+const OUTDOORS = "plan Stand\n  UNITS\n  outdoors\n  foot limit 270 lb by the mason\n";
 
 /** A box of four walls on a bottom of planks. */
 const bed = (steps: string): string => `part side of 1x6, length 30"
@@ -42,8 +42,8 @@ place rail across, flat, on posts, flush with left of posts, flush with front of
 place rail across, flat, on posts, flush with left of posts, flush with back of posts
 place tie front to back, on edge, on rails, flush with left of rails, 1-1/2" in from front of rails
 place tie front to back, on edge, on rails, flush with right of rails, 1-1/2" in from front of rails
-fasten tie edge into rail face, 2 #10 x 3-1/2" at each crossing, angled 20°
-fasten rail into post end, 2 #10 x 3-1/2" at each crossing, angled 30°
+fasten tie edge into rail face, 2 #10 x 3-1/2" at each crossing, angled 20°, pilot 1/8"
+fasten rail into post end, 2 #10 x 3-1/2" at each crossing, angled 30°, pilot 1/8"
 `;
 
 /** The same, with rails and ties as an assembly. */
@@ -57,10 +57,10 @@ assembly deck
   place rail across, flat, on floor, 0 from left, 37-1/4" from front
   place tie front to back, on edge, on rails, flush with left of rails, 1-1/2" in from front of rails
   place tie front to back, on edge, on rails, flush with right of rails, 1-1/2" in from front of rails
-  fasten tie edge into rail face, 2 #10 x 3-1/2" at each crossing, angled 20°
+  fasten tie edge into rail face, 2 #10 x 3-1/2" at each crossing, angled 20°, pilot 1/8"
 place post upright, wide face front, on floor, at each corner of 96" x 48-1/2"
 place deck, on posts, flush with left of posts, flush with front of posts
-fasten rail into post end, 2 #10 x 3-1/2" at each crossing, angled 30°
+fasten rail into post end, 2 #10 x 3-1/2" at each crossing, angled 30°, pilot 1/8"
 `;
 
 const SLATS = `part batten of 1x2, length 12"
@@ -68,7 +68,7 @@ part slat of 1x4, length 30"
 place batten front to back, flat, on floor, 0 from left, 0 from front
 place batten front to back, flat, on floor, 28-1/2" from left, 0 from front
 place slat across, flat, on battens, flush with left of battens, flush with front of battens, 3 deep, 1/4" apart
-fasten slat into batten, 2 #8 x 1-1/4" at each crossing
+fasten slat into batten, 2 #8 x 1-1/4" at each crossing, pilot 3/32"
 finish oil, dries 12 h
 coat slat with oil
 `;

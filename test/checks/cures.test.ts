@@ -10,6 +10,7 @@ import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
 import { TIPPING_CASES } from "./cases-tipping";
 import { WATER_CASES } from "./cases-water";
+import { WEATHER_CASES } from "./cases-weather";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { applied, countOf, graveAdded } from "./curing";
@@ -27,6 +28,7 @@ const ALL = [
   TIPPING_CASES,
   WATER_CASES,
   GUARDING_CASES,
+  WEATHER_CASES,
 ].flatMap((c) => Object.entries(c));
 const CASES = ALL.flatMap(([code, cases]) =>
   cases

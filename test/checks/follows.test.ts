@@ -80,7 +80,7 @@ part end of 1x6, length 10"
 place side across, on edge, on floor, 0 from left, 0 from front, 2 deep, 10-1/2" apart
 place end front to back, on edge, on floor, 0 from left, between front side and back side
 place end front to back, on edge, on floor, 29-1/4" from left, between front side and back side
-fasten side face into end end, 2 #8 x 3" at each crossing, angled 35°`,
+fasten side face into end end, 2 #8 x 3" at each crossing, angled 35°, pilot 1/8"`,
       ["not-touching"],
     ],
     [

@@ -15,6 +15,7 @@ import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
 import { TIPPING_CASES } from "./cases-tipping";
 import { WATER_CASES } from "./cases-water";
+import { WEATHER_CASES } from "./cases-weather";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
 import { run } from "./plans";
@@ -41,6 +42,7 @@ const CASES = together([
   TIPPING_CASES,
   WATER_CASES,
   GUARDING_CASES,
+  WEATHER_CASES,
 ]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 

@@ -33,7 +33,7 @@ export function told(p: Problem, { worked }: Evaluated): string {
 }
 
 /** Four legs, two rails and four slats on them, screwed together. */
-export const STAND = `part leg of 2x4, length 30"
+export const STAND = `part leg of 2x4, length 10"
 part rail of 1x6, length 30"
 part slat of 1x4, length 13-1/2"
 place leg upright, wide face front, on floor, at each corner of 30" x 12"
@@ -41,5 +41,5 @@ place rail across, on edge, in front of legs, flush with left of legs, flush wit
 place rail across, on edge, behind legs, flush with left of legs, flush with top of legs
 place slat front to back, flat, on rails, flush with front of rails, 4" in from left of legs, 4 across, 2" apart
 fasten rail into leg, 2 #8 x 1-5/8" at each crossing
-fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing
+fasten slat into rail edge, 1 #8 x 1-5/8" at each crossing, pilot 3/32"
 `;

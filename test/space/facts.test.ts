@@ -41,10 +41,10 @@ describe("the trough", () => {
     expect(ifKnown(box.volume)!.approx / 25.4 ** 3).toBeCloseTo(6713.4375, 6);
   });
 
-  test("takes 2 screws at each of the 8 crossings of its four sides and its four legs", () => {
+  test("takes 3 screws at each of the 8 crossings of its four sides and its four legs", () => {
     const joint = trough.joints.find((j) => j.title === "side face into leg face")!;
     expect(joint.placed!.crossings).toHaveLength(8);
-    expect(ifKnown(joint.count)).toBe(16);
+    expect(ifKnown(joint.count)).toBe(24);
   });
 });
 

@@ -32,7 +32,7 @@ test("the short ends first, then the long sides, then what lies on them, from be
       "1. Cut every piece",
       "2. Coat the sides, the ends, the legs and the cap with outdoor-oil twice, and let it dry",
       "3. Build the frames of legs, ends and end ledgers, each by itself: 4 leg, 4 end, 2 end-ledger; 22 screws",
-      "4. Add the sides and the ledgers: 4 side, 2 ledger; 32 screws",
+      "4. Add the sides and the ledgers: 4 side, 2 ledger; 40 screws",
       "5. Lay the floor boards and the end floors: 10 floor-board, 2 end-floor; 46 screws",
       "6. Lay the cap: 2 cap-side, 2 cap-end; 8 screws",
       "7. Line the trough with pond-liner",
@@ -69,10 +69,10 @@ test("what would stand in the way of a drill comes after it", () => {
     [
       "1. Cut every piece",
       "2. Coat the slats and the side slats with outdoor-oil twice, and let it dry",
-      "3. Build the frames of inner legs and inner side rails, each by itself: 4 inner-leg, 2 inner-side-rail; 8 screws",
-      "4. Add the inner rails: 2 inner-rail; 8 screws",
-      "5. Build the frames of outer legs and rails, each by itself: 4 outer-leg, 2 rail; 8 screws",
-      "6. Add the side rails: 2 side-rail; 8 screws",
+      "3. Build the frames of inner legs and inner side rails, each by itself: 4 inner-leg, 2 inner-side-rail; 24 screws",
+      "4. Add the inner rails: 2 inner-rail; 24 screws",
+      "5. Build the frames of outer legs and rails, each by itself: 4 outer-leg, 2 rail; 24 screws",
+      "6. Add the side rails: 2 side-rail; 24 screws",
       "7. Lay the slats and the side slats: 20 slat, 10 side-slat; 120 screws",
       "8. Build the collar, and set in place: 6 collar-board; 12 glued",
     ]

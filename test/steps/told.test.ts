@@ -44,7 +44,7 @@ assembly lid
   place plank across, flat, on floor, 0 from left, 4" from front
 `;
   const plan = `bring lid.sawbuck
-part leg of 2x4, length 30"
+part leg of 2x4, length 10"
 place leg upright, wide face front, on floor, at each corner of 28" x 7-1/2"
 place lid, on legs, flush with left of legs, flush with front of legs
 step Legs

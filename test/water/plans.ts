@@ -13,14 +13,15 @@ export const box = (
   says: string,
   under = "runners",
 ): string => `measure deep = ${deep}
-stock 1x8, species western-redcedar
-stock 1x4, species western-redcedar
+stock 1x8, species western-redcedar, heartwood
+stock 1x4, species western-redcedar, heartwood
 part side of 1x8, length 36"
 part end of 1x8, length deep
 ${
   under === "floor"
     ? ""
-    : `part runner of 2x2, length deep + 1-1/2"
+    : `stock 2x2, species western-redcedar, heartwood
+part runner of 2x2, length deep + 1-1/2"
 place runner front to back, on edge, on floor, 0 from front, 4" from left
 place runner front to back, on edge, on floor, 0 from front, 30-1/2" from left
 `

@@ -12,6 +12,7 @@ import { STEPS } from "./steps";
 import { TIPPING } from "./tipping";
 import { FRENCH_UNCHECKED } from "./unchecked";
 import { WATER } from "./water";
+import { WEATHER } from "./weather";
 import { WORK } from "./work";
 
 export const FRENCH: Readonly<Record<string, Templates>> = {
@@ -25,6 +26,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...TIPPING,
   ...WATER,
   ...GUARDING,
+  ...WEATHER,
 };
 
 const PHRASES = new Map(Object.entries(FRENCH_PHRASES));

@@ -162,6 +162,9 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "at this angle": "à cet angle",
   "half of it": "la moitié",
   "enough of it": "une longueur suffisante",
+  "hot-dip galvanized": "galvanisé à chaud",
+  "coated for outdoors": "revêtu pour l’extérieur",
+  stainless: "inoxydable",
 
   "what it is fastened with": "avec quoi c’est fixé",
   "the size": "la dimension",
@@ -273,6 +276,18 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
     " (de même pour {n} autres pareilles)",
   ),
   "so many screws": counted("n", "une seule {kind} {size}", "{n} {kind} {size}"),
+  sapwood: "les planches du commerce sont surtout de l’aubier, qui y pourrit",
+  "sapwood of": "acheté, {wood} est surtout de l’aubier, qui y pourrit",
+  "heartwood half": "le bois de cœur de {wood} n’y résiste que moyennement, et pas longtemps",
+  "heartwood little": "le bois de cœur de {wood} ne résiste pas mieux que l’aubier",
+  "and so do more on it": counted(
+    "n",
+    ", comme {n} autre pièce de {material}",
+    ", comme {n} autres pièces de {material}",
+  ),
+  "stock for": "{stock} ({why}) pour {parts}",
+  "and in more lines": counted("n", ", ici et dans {n} autre ligne", ", ici et dans {n} autres lignes"),
+
   step: "l’étape {n}",
   "titled step": "l’étape {n} (« {title} »)",
   "so many more": counted("n", "{n} autre", "{n} autres"),

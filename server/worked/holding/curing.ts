@@ -42,7 +42,7 @@ export function memberCures(held: HeldPiece, limit: number, worked: Worked): Mem
     const beam = { length: carried.lie.length, supports: at, loads: [] };
     const steady = bend({ ...beam, loads: carried.loads });
     const worst = coming > 0 ? worstPlace(beam, coming, foot) : undefined;
-    return steady && judge(as, steady, worst && comingOf(worst), limit);
+    return steady && judge(as, steady, worst && comingOf(worst), limit, longest(at));
   };
   return curesOf(member, supports, tried, {
     material: part.material,

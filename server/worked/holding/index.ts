@@ -95,7 +95,8 @@ export function holdingOf(worked: Input): Holding {
     const own = carried[piece]!;
     const section = sectionOf(own.lie, own.lie.across);
     const member = own.bends ? memberOf(partOf(piece)?.material, section, wet(piece)) : undefined;
-    const judged = member && own.bends && judge(member, own.bends.steady, own.bends.coming, sagPart(own));
+    const judged =
+      member && own.bends && judge(member, own.bends.steady, own.bends.coming, sagPart(own), own.span);
     return { piece, part: partOf(piece), loads: loads[piece]!, carried: own, member, judged };
   });
   const walls = wallWork(boxes, space, scope, fixings, isPanel).map((work): HeldWall => {

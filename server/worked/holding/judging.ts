@@ -98,7 +98,7 @@ function boardOf(material: Material, { wide, deep, flat }: Section, wet: boolean
     wet,
     moment: use.bending * section.modulus,
     stiffness: use.elasticity * section.inertia,
-    shear: deep >= SHEARS ? use.shear / shearStress(1, section) : undefined,
+    shear: Math.min(wide, deep) >= SHEARS ? use.shear / shearStress(1, section) : undefined,
     stress: { bending: use.bending, modulus: section.modulus },
     kind: values.kind,
     of: material.wood.title,
@@ -107,7 +107,7 @@ function boardOf(material: Material, { wide, deep, flat }: Section, wet: boolean
   };
 }
 
-/** Shear is looked at in boards at least this deep, in mm (1-3/8"): thinner ones bend long before. */
+/** Shear is looked at in boards at least this thick, in mm (1-3/8"): thinner ones have no published value of their own. */
 const SHEARS = 34.9;
 
 function panelOf(material: Material, { wide, deep, alongGrain }: Section, wet: boolean): Member | undefined {
@@ -147,12 +147,16 @@ export interface Coming {
   readonly span: number;
 }
 
-/** The steady load alone in the long run, and all of it together; whichever uses more. `part` of its span it may bend. */
+/**
+ * The steady load alone in the long run, and all of it together; whichever uses more. `part` of its span it may bend.
+ * Shear is looked at where the longest span is told, in mm.
+ */
 export function judge(
   member: Member,
   steady: Bending,
   coming: Coming = NONE,
   part: number = sagLimit.value,
+  span = 0,
 ): Judged {
   const strain = (what: Strain["what"], own: number, other: number, bears: number): Strain => {
     const lasting = own / (bears * durationFactors.permanent.value);
@@ -162,7 +166,12 @@ export function judge(
       : { what, size: own + other, limit: bears * durationFactors.tenYears.value, uses: all, lasting: false };
   };
   const bends = strain("bending", steady.moment.size, coming.moment, member.moment);
-  const shears = member.shear && strain("shear", steady.shear.size, coming.shear, member.shear);
+  // What stands nearer to a support than the board is deep goes straight into it (NDS 3.4.3.1).
+  const beyond = Math.max(0, 1 - member.deep / span);
+  const shears =
+    span > 0 &&
+    member.shear &&
+    strain("shear", steady.shear.size * beyond, coming.shear * beyond, member.shear);
   return {
     strain: shears && shears.uses > bends.uses ? shears : bends,
     sag: sagging(member, steady, coming, part),
