@@ -263,7 +263,9 @@ describe("what is lifted", () => {
   });
 
   test("what was joined before and ends up higher", () => {
-    const [top, legs] = lifts(`${STAND}step A\n  uses rail and slat\nstep B\n  uses leg\n`);
+    const [top, legs] = lifts(
+      `${STAND.replace("length 10", "length 30")}step A\n  uses rail and slat\nstep B\n  uses leg\n`,
+    );
     expect(top).toMatch(/^piece 1 /);
     expect(legs).toMatch(/^unit 6 /);
   });
