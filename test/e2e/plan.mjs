@@ -5,20 +5,31 @@ export const PLAN = {
   title: "Salad trough",
 
   /** A part, and what its hover must say. */
-  part: { name: "leg", line: "part leg of 2x4", hover: /29-1\/4"/ },
+  part: { name: "leg", line: "part leg of heart-2x4", hover: /29-1\/4"/ },
 
   /** A name used in one line and made in another. */
   use: { line: "fasten side into ledger", name: "ledger", madeAt: "part ledger of" },
 
   /** A screw that is too long. */
   screw: {
-    line: 'fasten side face into leg face, 2 #8 x 1-5/8"',
-    find: '1-5/8"',
+    line: 'fasten side face into leg face, 3 #8 x 2"',
+    find: '2"',
     type: '4"',
     hoverOn: "#8",
     code: "screw-pokes-through",
     message: /proud/,
     page: /screw/i,
+  },
+
+  /** Too few screws for what hangs on them: the load and what they hold are both told, and the number that would do. */
+  load: {
+    line: 'fasten side face into leg face, 3 #8 x 2"',
+    find: "3 #8",
+    type: "1 #8",
+    hoverOn: "#8",
+    code: "screw-overloaded",
+    message: /61 lb hangs on one #8 x 2" screw .* can hold 27 lb/,
+    cure: /Use 3 screws there instead of 1/,
   },
 
   /** A name that nothing has. */

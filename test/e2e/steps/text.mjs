@@ -32,6 +32,21 @@ export const scenarios = [
     },
   },
   {
+    name: "too few screws are told with both figures and the number that holds, and clear with it",
+    run: async ({ page, folder, shot }) => {
+      const { load } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.replace(load);
+      await editor.openProblems();
+      await editor.problem(load.code).filter({ hasText: load.message }).waitFor();
+      await page.locator(".monaco-editor .view-lines").first().click();
+      await editor.hover(load.line.slice(0, 20), load.hoverOn, load.cure);
+      await shot("overloaded");
+      await editor.replace({ line: load.line.slice(0, 20), find: load.type, type: load.find });
+      await editor.noProblems();
+    },
+  },
+  {
     name: "the code in the list of problems opens its page",
     run: async ({ page, folder, shot }) => {
       const { screw } = PLAN;
