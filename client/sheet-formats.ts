@@ -20,6 +20,7 @@ const TABLES = [
   ["shopping", "buying trip"],
   ["fasteners", "fasteners"],
   ["pieces", "pieces"],
+  ["holds", "what it carries"],
   ["problems", "problems"],
   ["not-checked", "not looked at"],
 ] as const;

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BoardEnds, type CutBoard, lengths } from "../server/solid/ends";
+import { gridOf } from "../server/solid/grid";
 import { edgeAngle, hopper, leaningCorner } from "../server/solid/hopper";
 import { angleForMargin, driveScrew, longestStraight } from "../server/solid/screw";
 import { cross, dot, subtract, unit, type Vec3 } from "../server/solid/vector";
@@ -373,3 +374,14 @@ function tetrahedra(corners: readonly Vec3[]): { volume: number; centroid: Vec3 
     solids.reduce((sum, s) => sum + s.volume * s.middle(axis), 0) / volume;
   return { volume: Math.abs(volume), centroid: [at(0), at(1), at(2)] };
 }
+
+describe("boxes kept in cubes of space", () => {
+  it("are found near each other, so far out too that numbers have gaps", () => {
+    for (const far of [0, 1e9, 1e20]) {
+      const box = { least: [far, far, far], most: [far + 30, far + 30, far + 30] } as const;
+      expect(gridOf([box, box]).near(box, 1)).toEqual([0, 1]);
+    }
+    const [here, there] = [0, 1e6].map((x) => ({ least: [x, 0, 0], most: [x + 30, 30, 30] }) as const);
+    expect(gridOf([here!, there!]).near(here!, 1)).toEqual([0]);
+  });
+});

@@ -1,9 +1,10 @@
 /** How checks speak of loads, of boards that bear them, and of what would make these hold. */
 import { cite } from "../trade";
-import { type Display, LENGTH, type Quantity, roughly, WEIGHT } from "../units";
+import { type Display, LENGTH, type Quantity, roughly } from "../units";
 import {
   type HeldPiece,
   type HeldWall,
+  shownLoad as load,
   loadOn,
   type Member,
   type MemberCure,
@@ -14,15 +15,7 @@ import {
 import type { Cure, ProblemNumber, Says } from "./check";
 import { phrase } from "./phrases";
 
-/** Newtons as a weight, to three figures of the unit it is shown in: nothing here is known any better. */
-export function load(newtons: number, { system }: Display): Quantity {
-  const kg = newtons / 9.80665;
-  const unit = system === "inches" ? 0.45359237 : 1;
-  const shown = kg / unit;
-  const rounded =
-    Math.abs(shown) >= 100 ? Number(shown.toPrecision(3)) : Math.abs(shown) >= 10 ? Math.round(shown) : shown;
-  return roughly(WEIGHT, rounded * unit);
-}
+export { shownLoad as load } from "../worked";
 
 export const length = (mm: number): Quantity => roughly(LENGTH, mm);
 

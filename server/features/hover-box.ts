@@ -4,6 +4,7 @@ import { cite, fill, structuralCaution } from "../trade";
 import { DENSITY, type Display, type Quantity, quantityText, roughly } from "../units";
 import { type Box, floorShare, type Worked } from "../worked";
 import { drainLine } from "./hover-finish";
+import { boxHolds } from "./hover-holding";
 import { rootLines } from "./hover-roots";
 import { escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, evaluatorOf, LB_CUFT, valueOr, whyNot } from "./values";
@@ -36,6 +37,7 @@ export function describeBox(box: Box, worked: Worked): string {
       drainLine(box, worked),
       ...rootLines(box, display),
     ]),
+    boxHolds(box, worked),
     `_${escaped(structuralCaution.value.text)}_`,
   );
 }

@@ -15,6 +15,7 @@ import {
 } from "../units";
 import type { Material, Part, Worked } from "../worked";
 import { sparesOf } from "../worked";
+import { partHolds } from "./hover-holding";
 import { code, escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, chainOf, offTheMark, told, valueOr, whyNot } from "./values";
 
@@ -47,6 +48,7 @@ export function describePart(part: Part, worked: Worked): string {
         : undefined,
       part.material?.wood.assumed ? `Wood ${escaped(part.material.wood.assumed)}` : undefined,
     ]),
+    partHolds(part.name, worked),
   );
 }
 

@@ -8,6 +8,7 @@ import type { Ring as Closing } from "../solid/ring";
 import { LENGTH, lengthText, moneyText, quantityText, roughly } from "../units";
 import { type Fastener, type Joint, type Path, type Ring, setOutOf, type Worked } from "../worked";
 import type { Checked } from "./checked";
+import { jointHolds } from "./hover-holding";
 import { escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, exactText, fineTexts, whyNot } from "./values";
 
@@ -42,7 +43,7 @@ export function describeJoint(joint: Joint, worked: Worked): string {
   const { display } = worked.settings;
   const { size, angle } = joint;
   if (joint.entry.kind === "glue")
-    return paragraphs(`**Glued**: ${escaped(joint.title)}`, "Glue joints are not checked yet.");
+    return paragraphs(`**Glued**: ${escaped(joint.title)}`, "What glue holds is not checked.");
   const name = joint.fastener ? ` (${escaped(joint.fastener.name)})` : "";
   const slant = angle.approx > 0 ? `, driven ${escaped(quantityText(angle, display))} off square` : "";
   const { paths } = joint;
@@ -60,6 +61,7 @@ export function describeJoint(joint: Joint, worked: Worked): string {
       joint.clearance && `Clearance hole ${escaped(fineTexts(joint.clearance, display))}`,
       facesText(joint),
     ]),
+    jointHolds(joint, worked),
   );
 }
 

@@ -6,6 +6,7 @@ import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { describeBox, describeFill } from "./hover-box";
 import { describeCoat, describeFinish, describeLinings, describeRoll } from "./hover-finish";
+import { describeLoad, placeHolds } from "./hover-holding";
 import { describeMaterial, describePart } from "./hover-part";
 import { describeAssembly, describePlace } from "./hover-place";
 import { describeStep } from "./hover-step";
@@ -106,6 +107,8 @@ function tellEntry(plan: Checked, entry: Entry, word: string): string | undefine
     describeLinings(linings, worked),
     entry.kind === "must" ? describeMust(entry, worked) : undefined,
     entry.kind === "place" ? describePlace(entry, worked) : undefined,
+    entry.kind === "place" ? placeHolds(entry, worked) : undefined,
+    entry.kind === "load" ? describeLoad(entry, worked) : undefined,
     entry.kind === "step" ? describeStep(entry, worked) : undefined,
     describeEntryWord(word),
     joint ? undefined : describeUnchecked(entry, worked),

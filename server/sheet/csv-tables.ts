@@ -10,6 +10,7 @@ import type {
   SheetBoard,
   SheetCut,
   SheetData,
+  SheetHeld,
   SheetPanel,
   SheetPiece,
   SheetProblem,
@@ -23,6 +24,7 @@ export type CsvTable =
   | "shopping"
   | "fasteners"
   | "pieces"
+  | "holds"
   | "problems"
   | "not-checked";
 
@@ -186,6 +188,22 @@ const PIECES = table<SheetPiece>(
   ],
 );
 
+const HOLDS = table<SheetHeld>(
+  ({ holds }) => holds,
+  [
+    ["kind", ({ kind }) => kind],
+    ["what", ({ what }) => what],
+    ["load value", ({ load }) => load?.value ?? null],
+    ["load", ({ load }) => load?.text ?? null],
+    ["limit value", ({ limit }) => limit?.value ?? null],
+    ["limit", ({ limit }) => limit?.text ?? null],
+    ["unit", ({ load, limit }) => (load ?? limit)?.unit ?? null],
+    ["uses", ({ uses }) => uses],
+    ["state", ({ state }) => state],
+    ...place<SheetHeld>((row) => row.place ?? undefined),
+  ],
+);
+
 const PROBLEMS = table<SheetProblem>(
   ({ problems, accepted }) => [...problems, ...accepted],
   [
@@ -211,6 +229,7 @@ export const TABLES: Readonly<Record<CsvTable, Table>> = {
   shopping: SHOPPING,
   fasteners: FASTENERS,
   pieces: PIECES,
+  holds: HOLDS,
   problems: PROBLEMS,
   "not-checked": NOT_CHECKED,
 };

@@ -2,6 +2,7 @@
  * The shop sheet as plain data: also the JSON of the worked-out plan, version 1. Fields are only ever added.
  * Everything is text or a number; nothing here knows HTML. Lengths carry millimetres and the text to the plan's mark.
  */
+import type { SheetGap, SheetHeld, SheetRoots, SheetTaken } from "./data-holding";
 import type {
   SheetBit,
   SheetFinish,
@@ -12,6 +13,7 @@ import type {
   SheetYard,
 } from "./data-work";
 
+export type * from "./data-holding";
 export type * from "./data-work";
 
 /** A length: exact-as-a-double millimetres, the text to the plan's mark, and the text in the other system. */
@@ -350,4 +352,13 @@ export interface SheetData {
   /** What the thing wants after it is built. */
   readonly care: readonly SheetCare[];
   readonly cautions: readonly { readonly text: string; readonly source: string }[];
+  /** What has to carry something; empty where nothing placed does. */
+  readonly holds: readonly SheetHeld[];
+  /** What was taken for granted of loads and of what bears them. */
+  readonly taken: readonly SheetTaken[];
+  /** The caution that stands with all of it; empty where nothing is told. */
+  readonly holdsCaution: string;
+  readonly roots: readonly SheetRoots[];
+  /** Gaps between boards through the year. */
+  readonly gaps: readonly SheetGap[];
 }

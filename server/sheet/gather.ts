@@ -7,6 +7,8 @@ import type { SheetData, SheetProblem } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
 import { finishRows, liningRows } from "./gather-coats";
 import { cutGroups } from "./gather-cuts";
+import { holdingOf } from "./gather-holding";
+import { gapRows, rootRows } from "./gather-roots";
 import { documented, shopOf } from "./gather-shop";
 import { jointRows, notDrawn, overallOf, pieceRows, squareRows } from "./gather-space";
 import { sittingRows, stepRows } from "./gather-steps";
@@ -101,6 +103,9 @@ export function gather(
       text,
       source: documented(source, words),
     })),
+    ...holdingOf(worked, place, words),
+    roots: rootRows(worked, words),
+    gaps: gapRows(worked, place, words),
   };
 }
 

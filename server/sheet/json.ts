@@ -139,6 +139,18 @@ const STEP = {
   lift: null,
   place: PLACE,
 };
+const AMOUNT = { value: null, unit: null, text: null };
+const HELD = {
+  kind: null,
+  what: null,
+  load: AMOUNT,
+  limit: AMOUNT,
+  uses: null,
+  state: null,
+  place: PLACE,
+};
+const ROOTS = { crop: null, box: null, here: null, wants: null, ground: null, state: null, source: null };
+const GAP = { row: null, built: MARKED, wettest: MARKED, driest: MARKED, where: null, place: PLACE };
 
 const SHEET: Order<SheetData> = {
   format: null,
@@ -176,6 +188,11 @@ const SHEET: Order<SheetData> = {
   sittings: { from: null, to: null, takes: SPAN, wait: SPAN, overnight: null },
   care: { text: null, source: null },
   cautions: { text: null, source: null },
+  holds: HELD,
+  taken: { text: null, source: null },
+  holdsCaution: null,
+  roots: ROOTS,
+  gaps: GAP,
 };
 
 /** The same value with its keys in order; keys that the contract does not know stand last, by name. */

@@ -63,10 +63,13 @@ function keysOf({ least, most }: Bounds, more: number): number[] | undefined {
   const last = (k: 0 | 1 | 2): number => Math.floor((most[k] + more) / CUBE);
   const [x0, y0, z0] = [first(0), first(1), first(2)];
   const [x1, y1, z1] = [last(0), last(1), last(2)];
-  if (!((x1 - x0 + 1) * (y1 - y0 + 1) * (z1 - z0 + 1) <= MOST_CUBES)) return undefined;
+  const [wide, deep, high] = [x1 - x0 + 1, y1 - y0 + 1, z1 - z0 + 1];
+  if (!(wide * deep * high <= MOST_CUBES)) return undefined;
   const keys: number[] = [];
-  for (let x = x0; x <= x1; x++)
-    for (let y = y0; y <= y1; y++)
-      for (let z = z0; z <= z1; z++) keys.push((x * 73_856_093) ^ (y * 19_349_663) ^ (z * 83_492_791));
+  // Counted from nothing: so far out that numbers have gaps, adding 1 to a place leaves it where it is.
+  for (let x = 0; x < wide; x++)
+    for (let y = 0; y < deep; y++)
+      for (let z = 0; z < high; z++)
+        keys.push(((x0 + x) * 73_856_093) ^ ((y0 + y) * 19_349_663) ^ ((z0 + z) * 83_492_791));
   return keys;
 }

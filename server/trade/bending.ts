@@ -1,5 +1,11 @@
 // What a board of a wood and a size may be stressed to: as lumber of grade No. 2 where NDS has it, else from clear wood.
-import { clearWoodBending, clearWoodReduction, greenRuptures, otherElasticities } from "./clear-wood";
+import {
+  clearWoodBending,
+  clearWoodFactors,
+  clearWoodReduction,
+  greenRuptures,
+  otherElasticities,
+} from "./clear-wood";
 import {
   type DesignValues,
   designValues,
@@ -37,6 +43,22 @@ export interface BendingValues extends Stresses {
   readonly of: string;
   /** What each is multiplied by where the wood gets wet. */
   readonly wet: Stresses;
+  /** How the bending came about: what is printed, in psi, times each of these. */
+  readonly steps: BendingSteps;
+}
+
+export interface BendingSteps {
+  readonly printed: number;
+  readonly times: readonly BendingFactor[];
+}
+
+/**
+ * size: of the board's width. flat use: laid on its wide face. one in twenty: the weaker pieces. margin: ten years, and for
+ * safety. knots: of a No. 2 board. dry: seasoned wood is stronger than green.
+ */
+export interface BendingFactor {
+  readonly what: "size" | "flat use" | "one in twenty" | "margin" | "knots" | "dry";
+  readonly by: number;
 }
 
 /**
@@ -72,7 +94,8 @@ function ofLumber(
   const nominal = nominalWidth(width);
   const isPine = key === "southern-pine";
   const pine = isPine ? (southernPineBending(nominal) ?? southernPineBending(nominal + 1)) : undefined;
-  const sized = pine?.value ?? value.bending * (sizeFactor(nominal)?.value ?? Number.NaN);
+  const size = pine ? 1 : (sizeFactor(nominal)?.value ?? Number.NaN);
+  const sized = (pine?.value ?? value.bending) * size;
   if (Number.isNaN(sized)) return undefined;
   const laid = flat ? (flatUseFactor(nominal)?.value ?? 1) : 1;
   const wet = sized > wetBendingExempt.value ? wetFactors.bending.value : 1;
@@ -87,6 +110,13 @@ function ofLumber(
     shearFrom: source,
     of: key,
     wet: { ...WET, bending: wet },
+    steps: {
+      printed: pine?.value ?? value.bending,
+      times: [
+        { what: "size" as const, by: size },
+        { what: "flat use" as const, by: laid },
+      ].filter(({ by }) => by !== 1),
+    },
   };
 }
 
@@ -106,7 +136,8 @@ function ofClearWood(
   const weakest = known[0];
   if (weakest === undefined) return undefined;
   const limpest = known.reduce((a, b) => (b.elasticity.value < a.elasticity.value ? b : a)).elasticity;
-  const bending = clearWoodBending(weakest.rupture.value, flat ? thick : width) * MPA_PER_PSI;
+  const depth = flat ? thick : width;
+  const bending = clearWoodBending(weakest.rupture.value, depth) * MPA_PER_PSI;
   const lumber = ofLumber(printed, width, flat);
   const capped = lumber !== undefined && lumber.bending < bending;
   return {
@@ -120,6 +151,7 @@ function ofClearWood(
     shearFrom: printed.source,
     of: weakest.rupture.key,
     wet: { ...WET, bending: 1 / clearWoodReduction.seasoning.value },
+    steps: capped ? lumber.steps : { printed: weakest.rupture.value, times: clearWoodFactors(depth) },
   };
 }
 

@@ -1,4 +1,5 @@
 // Strength of clear wood, green, and how it becomes what a board may be stressed to that no table of graded lumber covers.
+import type { BendingFactor } from "./bending";
 import { type Row, remembered, type Source } from "./row";
 
 const T53_GREEN = "Table 5-3, clear wood, green";
@@ -98,11 +99,20 @@ export const clearWoodReduction = {
  * they bend. That is the way of ASTM D245 (Wood Handbook chapter 7), with knots taken to be no worse than those of
  * No. 2 lumber. `depth` in mm.
  */
-export function clearWoodBending(rupture: number, depth: number): number {
+export const clearWoodBending = (rupture: number, depth: number): number =>
+  clearWoodFactors(depth).reduce((product, { by }) => product * by, rupture);
+
+/** Each of those factors; that of the size only where it counts. */
+export function clearWoodFactors(depth: number): BendingFactor[] {
   const { variation, exclusion, divisor, strengthRatio, seasoning, depthPower } = clearWoodReduction;
-  const lowest = rupture * (1 - exclusion.value * variation.value);
   const size = Math.min(1, (TWO_INCHES / depth) ** depthPower.value);
-  return (lowest / divisor.value) * strengthRatio.value * seasoning.value * size;
+  return [
+    { what: "one in twenty", by: 1 - exclusion.value * variation.value },
+    { what: "margin", by: 1 / divisor.value },
+    { what: "knots", by: strengthRatio.value },
+    { what: "dry", by: seasoning.value },
+    ...(size < 1 ? [{ what: "size" as const, by: size }] : []),
+  ];
 }
 
 const TWO_INCHES = 50.8;

@@ -33,7 +33,7 @@ export * from "./bending";
 export * from "./bits";
 export * from "./care";
 export * from "./cautions";
-export { clearWoodBending } from "./clear-wood";
+export { clearWoodBending, clearWoodReduction } from "./clear-wood";
 export * from "./crops";
 export * from "./design";
 export * from "./fasteners";

@@ -2,7 +2,7 @@
 import { parse } from "csv-parse/sync";
 import { expect } from "vitest";
 import { type CsvTable, sheetCsv, tables, unguarded } from "../../server/sheet/csv";
-import type { Marked, Place, SheetData } from "../../server/sheet/data";
+import type { Marked, Place, SheetAmount, SheetData } from "../../server/sheet/data";
 import { oneLine } from "../../server/sheet/escape";
 
 export type Row = Readonly<Record<string, string>>;
@@ -33,6 +33,7 @@ const number = (cell: string | undefined): number | null => (cell === "" ? null 
 const one = (words: string): string => oneLine(words);
 const many = (list: readonly string[]): string => oneLine(list.join("; "));
 const marked = (length: Marked | null) => length && [length.mm, one(length.text)];
+const told = (amount: SheetAmount | null) => amount && [amount.value, one(amount.text)];
 const placed = (place: Place | undefined) =>
   place && [one(place.file), place.line, place.column, place.endLine, place.endColumn];
 
@@ -102,6 +103,11 @@ export function asData(data: SheetData, table: CsvTable): unknown {
         p.to,
         placed(p.place),
       ]);
+    case "holds":
+      return data.holds.map((h) => [
+        ...[h.kind, one(h.what), told(h.load), told(h.limit), one((h.load ?? h.limit)?.unit ?? ""), h.uses],
+        ...[one(h.state), placed(h.place ?? undefined)],
+      ]);
     case "problems":
       return [...data.problems, ...data.accepted].map((p) => [
         ...[one(p.code), p.class, one(p.message), p.accepted === undefined, one(p.accepted ?? "")],
@@ -119,6 +125,8 @@ export function readBack(data: SheetData, table: CsvTable): unknown {
 
 const length = (r: Row, head: string) =>
   r[`${head} mm`] === "" ? null : [number(r[`${head} mm`]), text(r[head])];
+const amount = (r: Row, head: string) =>
+  r[`${head} value`] === "" ? null : [number(r[`${head} value`]), text(r[head])];
 const place = (r: Row) =>
   r.line === ""
     ? undefined
@@ -156,6 +164,10 @@ const BACK: Readonly<Record<CsvTable, (r: Row) => unknown>> = {
     [number(r["from left mm"]), number(r["from front mm"]), number(r["from floor mm"])],
     [number(r["to right mm"]), number(r["to back mm"]), number(r["to top mm"])],
     place(r),
+  ],
+  holds: (r) => [
+    ...[text(r.kind), text(r.what), amount(r, "load"), amount(r, "limit"), text(r.unit), number(r.uses)],
+    ...[text(r.state), place(r)],
   ],
   problems: (r) => [
     ...[text(r.code), text(r.class), text(r.message), r.state === "open", text(r["accepted because"])],

@@ -97,6 +97,11 @@ describe("the page", () => {
         "cutList.*.rows.*.shortPoint.other",
         "cutList.*.stock",
         "finishes.*.place.file",
+        "gaps.*.place.file",
+        "gaps.*.wettest.other",
+        "holds.*.limit.unit",
+        "holds.*.load.unit",
+        "holds.*.place.file",
         "joints.*.pattern",
         "joints.*.place.file",
         "joints.*.setOut.*.grids.*.across.at.*.other",
@@ -283,7 +288,7 @@ describe("the JSON", () => {
           .map(([key, inner]) => [key, turned(inner)]),
       );
     };
-    expect(Object.keys(turned(trough) as object)[0]).toBe("cautions");
+    expect(Object.keys(turned(trough) as object)[0]).toBe("gaps");
     expect(sheetJson(turned(trough) as typeof trough)).toBe(sheetJson(trough));
     expect(sheetJson(empty)).toMatch(/^{\n {2}"format": "sawbuck-sheet",\n {2}"version": 1,\n/);
     expect(sheetJson(empty).endsWith("}\n")).toBe(true);

@@ -693,6 +693,67 @@ export const trough: SheetData = {
       source: "common practice",
     },
   ],
+  holds: [
+    {
+      kind: "board",
+      what: "floor-board, the worst of 10",
+      load: { value: 26.3, unit: "kg", text: "58 lb" },
+      limit: { value: 46.7, unit: "kg", text: "103 lb" },
+      uses: 0.5631,
+      state: "within",
+      place: at(44),
+    },
+    {
+      kind: "wall",
+      what: "side, as a wall of trough",
+      load: { value: 20, unit: "kg", text: '44 lb, bends 1/8"' },
+      limit: { value: 16, unit: "kg", text: '35 lb, a bend of 1/16"' },
+      uses: 1.25,
+      state: "bends too far",
+      place: at(40),
+    },
+    {
+      kind: "joint",
+      what: "side face into leg face: 2 screws, loaded across",
+      load: { value: 9, unit: "kg", text: "20 lb" },
+      limit: { value: 0, unit: "kg", text: "nothing" },
+      uses: null,
+      state: "claims nothing",
+      place: at(61),
+    },
+    {
+      kind: "foot",
+      what: "leg, the foot that presses hardest",
+      load: { value: 120, unit: "kg", text: "265 lb" },
+      limit: null,
+      uses: null,
+      state: "no limit typed",
+      place: null,
+    },
+  ],
+  taken: [{ text: "What stands outdoors is taken as wet, and weaker.", source: "NDS Supplement 2018" }],
+  holdsCaution: "An estimate, not approval.",
+  roots: [
+    {
+      crop: "lettuce",
+      box: "trough",
+      here: '9-1/4" deep',
+      wants: '6" to 8" deep',
+      ground: '18" to 24" deep',
+      state: "within",
+      source: "from memory",
+    },
+  ],
+  gaps: [
+    {
+      row: "10 of floor-board",
+      built: { mm: 6.35, text: '1/4"', other: "6 mm" },
+      wettest: { mm: -1.5875, text: '-1/16"', other: "-2 mm" },
+      driest: { mm: 7.9375, text: '5/16"', other: "8 mm" },
+      where: "in wet soil",
+      place: at(44),
+    },
+  ],
 };
 
 /** A sheet with nothing on it. */
@@ -736,4 +797,9 @@ export const empty: SheetData = {
   sittings: [],
   care: [],
   cautions: [],
+  holds: [],
+  taken: [],
+  holdsCaution: "",
+  roots: [],
+  gaps: [],
 };

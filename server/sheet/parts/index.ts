@@ -8,6 +8,7 @@ import { buyingSection } from "./buying";
 import { finishSection, linerSection } from "./coats";
 import { answerSection, cutListSection } from "./cuts";
 import { drawingSection } from "./drawings";
+import { gapSection, holdingSection, rootSection } from "./holding";
 import { kitSection } from "./kits";
 import { layoutSections } from "./layouts";
 import { cautionSection, figureSections, noteSection } from "./others";
@@ -66,6 +67,9 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...setOutSection(data, words),
     ...squareSection(data, words),
     ...figureSections(data, words),
+    ...holdingSection(data, words),
+    ...rootSection(data, words),
+    ...gapSection(data, words),
     ...stepSections(data, drawings, words),
     ...noteSection(data, words),
     ...careSection(data, words),
@@ -75,6 +79,9 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...buyingSection(data, words),
     ...yardSection(data, words),
     ...figureSections(data, words),
+    ...holdingSection(data, words),
+    ...rootSection(data, words),
+    ...gapSection(data, words),
     ...atStation("mark", layoutSections(data, words), words),
     ...atStation("cut", [...cutListSection(data, words), ...kitSection(data, words)], words),
     ...atStation("drill", [...fastenerSection(data, words), ...setOutSection(data, words)], words),
@@ -94,6 +101,8 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...setOutSection(data, words),
     ...squareSection(data, words),
     ...stepSections(data, drawings, words),
+    // Gaps and depths follow from lengths that are to be found.
+    ...holdingSection(data, words),
     ...noteSection(data, words),
     ...answerSection(data, words),
     // They tell the lengths too.

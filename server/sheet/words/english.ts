@@ -4,6 +4,7 @@ import { briefly, cite, type Source } from "../../trade";
 import { ENGLISH_NUMBERS } from "../../units";
 import { SHOP_ENGLISH, type ShopWords } from "../../worked";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
+import { ENGLISH_HOLDING } from "./english-holding";
 import { ENGLISH_PLAN } from "./english-plan";
 import { ENGLISH_WOOD } from "./english-wood";
 import { ENGLISH_WORK } from "./english-work";
@@ -19,6 +20,7 @@ export const ENGLISH = {
   numbers: ENGLISH_NUMBERS,
   plan: ENGLISH_PLAN,
   wood: ENGLISH_WOOD,
+  holding: ENGLISH_HOLDING,
   drawings: ENGLISH_DRAWINGS,
   shop: SHOP,
 
@@ -60,6 +62,9 @@ export const ENGLISH = {
     rings: "Rings",
     boxes: "Boxes",
     musts: "Rules of this plan",
+    holding: "What it has to carry",
+    roots: "The root room",
+    gaps: "Gaps through the year",
     sittings: "When to stop",
     steps: "Order of work",
     notes: "Notes",

@@ -154,6 +154,14 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "small parts cylinder": "cylindre des petites pièces",
   "12.1.6, lead holes of nails": "12.1.6, avant-trous des clous",
   "12.1.3, holes of bolts": "12.1.3, trous des boulons",
+  "Table R301.7, deflection": "table R301.7, flèche",
+  "Table R301.7, walls with flexible finishes": "table R301.7, parois à parement souple",
+  "metric wood screw threads": "filets métriques des vis à bois",
+  "National Building Code of Canada": "Code national du bâtiment du Canada",
+  "9.8.8.6, what makes a guard easy to climb": "9.8.8.6, ce qui rend un garde-corps facile à escalader",
+  "ASTM F1148, home playground equipment": "ASTM F1148, aires de jeux à domicile",
+  "playground guidance of the CPSC, Handbook for Public Playground Safety":
+    "CPSC, manuel de sécurité des aires de jeux publiques",
   "flat countersunk heads": "têtes plates fraisées",
   "field treatment of cuts and holes": "traitement sur place des coupes et des trous",
 };
@@ -184,6 +192,6 @@ export const OWN_NAMES: readonly string[] = [
   ],
   ...["ASME B18.6.1", "ASME B18.6.1, D = 0.060 + 0.013 n", "ASCE 7", "engineeringtoolbox.com d_1349"],
   ...["EM 385-1-1", "WAC 296-155-370", "29 CFR 1910.95", "16 CFR 1261", "16 CFR 1501", "ANSI Z87.1"],
-  ...["NIOSH", "ACGIH", "AWPA", "AWPA M4", "ISPM 15", "ASTM D245", "IRC"],
+  ...["NIOSH", "ACGIH", "AWPA", "AWPA M4", "ISPM 15", "ASTM D245", "IRC", "IBC", "R312.1.2", "1015.3"],
   "APA Panel Design Specification, form D510",
 ];

@@ -1,6 +1,7 @@
 /** The sheet's own words in French, as on a workshop's sheets: infinitives, the trade's words, French typography. */
 import type { SheetWords } from "./english";
 import { FRENCH_DRAWINGS } from "./french-drawings";
+import { FRENCH_HOLDING } from "./french-holding";
 import { frenchPiece } from "./french-pieces";
 import { FRENCH_PLAN } from "./french-plan";
 import { FRENCH_SHOP } from "./french-shop";
@@ -15,6 +16,7 @@ export const FRENCH: SheetWords = {
   work: FRENCH_WORK,
   plan: FRENCH_PLAN,
   wood: FRENCH_WOOD,
+  holding: FRENCH_HOLDING,
   drawings: FRENCH_DRAWINGS,
   shop: FRENCH_SHOP,
 
@@ -51,6 +53,9 @@ export const FRENCH: SheetWords = {
     rings: "Cadres",
     boxes: "Bacs",
     musts: "Règles de ce plan",
+    holding: "Ce que cela doit porter",
+    roots: "La place des racines",
+    gaps: "Les jours au fil de l’année",
     sittings: "Quand s’arrêter",
     steps: "Ordre du travail",
     notes: "Notes",

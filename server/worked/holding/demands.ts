@@ -30,6 +30,8 @@ export interface HeldJoint {
   readonly holds: number;
   readonly asked: number;
   readonly uses: number;
+  /** What its duration takes or leaves of it. */
+  readonly duration: number;
   /** One of them, before what the load's duration takes. */
   readonly grip: Grip;
 }
@@ -101,11 +103,13 @@ function heldOf(demand: Demand, grips: Grips): HeldJoint | "unknown" | "not judg
   const isLasting = lasting >= short;
   const asked = isLasting ? steady : steady + moving;
   if (asked / count < LEAST) return "not judged";
+  const duration = (isLasting ? permanent : durationFactors.tenYears).value;
   return {
     joint: first.joint,
     demand,
     screws: count,
-    holds: all * (isLasting ? permanent : durationFactors.tenYears).value,
+    holds: all * duration,
+    duration,
     asked,
     uses: Math.max(lasting, short),
     grip: first.grip,

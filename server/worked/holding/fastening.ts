@@ -1,6 +1,6 @@
 /** What one screw, nail or bolt of a joint holds between two pieces: across its length, and pulled out. Newtons, millimetres. */
 import { adjusted } from "../../strength/fastener";
-import { lateral } from "../../strength/lateral";
+import { lateral, type YieldMode } from "../../strength/lateral";
 import { MM_PER_INCH, MPA_PER_PSI } from "../../strength/units";
 import { headPullThrough, nailWithdrawal, screwWithdrawal } from "../../strength/withdrawal";
 import {
@@ -31,6 +31,28 @@ export interface Grip {
   /** It goes so deep into the second piece, and must go this deep to claim anything. */
   readonly bite: number;
   readonly least: number;
+  /** How that came about; undefined where nothing is claimed. */
+  readonly steps: GripSteps | undefined;
+}
+
+/** What the tables hold before a screw is wet, in end grain or at a slant, with the factors for these. Newtons. */
+export interface GripSteps {
+  /** mm: of the first piece. */
+  readonly side: number;
+  /** Oven-dry gravity of the first piece and of the second. */
+  readonly gravities: readonly [side: number, main: number];
+  readonly mode: YieldMode | undefined;
+  readonly across: number;
+  /** Its thread in the second piece, and its head in the first. */
+  readonly thread: number | undefined;
+  readonly head: number | undefined;
+  readonly factors: Readonly<Record<"across" | "pulled", GripFactors>>;
+}
+
+export interface GripFactors {
+  readonly wet: number;
+  readonly endGrain: number;
+  readonly toe: number;
 }
 
 type Kind = "screw" | "nail" | "bolt";
@@ -76,7 +98,7 @@ export function gravityOf(part: Part | undefined): number | undefined {
   return wood && fasteningGravity(wood)?.gravity;
 }
 
-const NOTHING: Grip = { across: 0, pulled: 0, bite: 0, least: 0 };
+const NOTHING: Grip = { across: 0, pulled: 0, bite: 0, least: 0, steps: undefined };
 
 const pass = ({ passes }: PlacedScrew, piece: number): Passed | undefined =>
   passes.find((p) => p.piece === piece);
@@ -113,38 +135,46 @@ function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way)
     yieldMpa,
     fastener: kind,
   });
-  const across =
-    reference &&
-    adjusted(reference.newtons, {
+  if (!reference) return undefined;
+  const service = kind === "nail" ? wetService.nailWithdrawal : wetService.threadWithdrawal;
+  const factors = {
+    across: {
       wet: wet ? wetService.lateral.value.wet : 1,
       endGrain: end ? endGrainLateral.value : 1,
       toe: toe ? toeFactors.lateral.value : 1,
-    });
-  const pulled = pulledOut(joint, kind, { side, bite, end, wet, gs, gm });
-  return across === undefined || pulled === undefined ? undefined : { across, pulled, bite, least };
+    },
+    // A bolt is pulled by its head alone.
+    pulled:
+      kind === "bolt"
+        ? AS_IT_IS
+        : {
+            wet: wet ? service.value.wet : 1,
+            endGrain: end ? endGrainWithdrawal.value : 1,
+            toe: toe ? toeFactors.withdrawal.value : 1,
+          },
+  };
+  const head = headPullThrough(gs, headWidth(full), side);
+  const thread = threadHolds(joint, kind, bite, gm);
+  const pulls = thread === undefined ? head : Math.min(thread, head ?? thread);
+  const across = adjusted(reference.newtons, factors.across);
+  const pulled = pulls === undefined ? undefined : adjusted(pulls, factors.pulled);
+  if (across === undefined || pulled === undefined) return undefined;
+  const { mode, newtons } = reference;
+  const steps = { side, gravities: [gs, gm] as const, mode, across: newtons, thread, head, factors };
+  return { across, pulled, bite, least, steps };
 }
 
-/** What pulls it out of the last piece, or its head through the first. */
-function pulledOut(
-  joint: Joint,
-  kind: Kind,
-  { side, bite, end, wet, gs, gm }: Way & { readonly gs: number; readonly gm: number },
-): number | undefined {
+const AS_IT_IS: GripFactors = { wet: 1, endGrain: 1, toe: 1 };
+
+/** What pulls a screw or a nail out of the last piece; undefined of a bolt, which goes through. */
+function threadHolds(joint: Joint, kind: Kind, bite: number, gm: number): number | undefined {
+  if (kind === "bolt") return undefined;
   const { length, diameter } = joint.size!;
   const full = diameter.approx;
-  const head = headPullThrough(gs, headWidth(full), side);
-  if (kind === "bolt") return head;
   const thread = joint.fastener?.thread?.approx ?? threadShare.value * length.approx;
-  const out =
-    kind === "nail"
-      ? (nailWithdrawal(gm, full) ?? 0) * bite
-      : (screwWithdrawal(gm, full) ?? 0) * Math.min(bite, thread);
-  const service = kind === "nail" ? wetService.nailWithdrawal : wetService.threadWithdrawal;
-  return adjusted(Math.min(out, head ?? out), {
-    wet: wet ? service.value.wet : 1,
-    endGrain: end ? endGrainWithdrawal.value : 1,
-    toe: joint.angle.approx >= TOE ? toeFactors.withdrawal.value : 1,
-  });
+  return kind === "nail"
+    ? (nailWithdrawal(gm, full) ?? 0) * bite
+    : (screwWithdrawal(gm, full) ?? 0) * Math.min(bite, thread);
 }
 
 const SAME = 1e-6;

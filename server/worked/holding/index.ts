@@ -14,10 +14,31 @@ import { loadsOf, type PieceLoads } from "./loads";
 import { type WallWork, wallWork } from "./walls";
 import { wetIn } from "./wet";
 
+export { shownLoad, shownPercent } from "./amounts";
 export type { Carried, LinkLoad } from "./carrying";
 export { type JointCure, jointCures, type MemberCure, memberCures, wallCures } from "./curing";
 export type { Demand, HeldJoint } from "./demands";
+export type { Grip, GripFactors, GripSteps } from "./fastening";
 export type { Judged, Member, Sag, Strain } from "./judging";
+export {
+  type BoardLine,
+  boardLines,
+  carriesMore,
+  claimsNothing,
+  type FootLine,
+  footLine,
+  type Ledger,
+  ledgerOf,
+  loadOn,
+  marginOf,
+  type SteadyLine,
+  steadyLines,
+  type Verdict,
+  verdictOn,
+  verdictOnWall,
+  type WallLine,
+  wallLines,
+} from "./ledger";
 export { FLOOR, type Link } from "./links";
 export { SEAT } from "./loads";
 export { type Bearing, type SaidLoad, saidLoads } from "./said";
@@ -177,7 +198,3 @@ function noPathOf(
 /** What a joint's line is asked for, and holds; undefined when none of its screws carries a load. */
 export const heldBy = ({ joints }: Holding, joint: Joint): HeldJoint | undefined =>
   joints.find((h) => h.joint === joint);
-
-/** Newtons that stand on a piece in all. */
-export const loadOn = ({ carried: { weighs, moving } }: HeldPiece): number =>
-  weighs.own + weighs.fill + weighs.said + weighs.passed + moving;

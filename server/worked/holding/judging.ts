@@ -8,11 +8,14 @@ import { longTermSag } from "../../strength/creep";
 import { rectangle, shearStress } from "../../strength/section";
 import { MM_PER_INCH } from "../../strength/units";
 import {
+  type BendingValues,
   bendingValues,
   bowLimit,
   categoriesMeasuring,
   creepFactors,
   durationFactors,
+  type PanelCapacity,
+  type PanelValues,
   panelValues,
   type Source,
   sagLimit,
@@ -40,6 +43,9 @@ export interface Member {
   readonly of: string;
   readonly by: string | undefined;
   readonly from: Source;
+  /** What it is worked out from, before it gets wet: of its wood, or of a strip of a panel. */
+  readonly values: BendingValues | undefined;
+  readonly panel: { readonly capacity: PanelCapacity; readonly wet: PanelValues["wet"] } | undefined;
 }
 
 export interface Strain {
@@ -104,6 +110,8 @@ function boardOf(material: Material, { wide, deep, flat }: Section, wet: boolean
     of: material.wood.title,
     by: values.of === material.wood.name ? undefined : (species(values.of)?.title ?? values.of),
     from: values.from,
+    values,
+    panel: undefined,
   };
 }
 
@@ -127,6 +135,8 @@ function panelOf(material: Material, { wide, deep, alongGrain }: Section, wet: b
     of: `${row.value.category}"`,
     by: undefined,
     from: row.source,
+    values: undefined,
+    panel: { capacity, wet: factors },
   };
 }
 

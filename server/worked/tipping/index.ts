@@ -8,7 +8,7 @@ import { baseOf, type Stance } from "./stance";
 import { type Plan, type StandingThing, standingThings } from "./things";
 
 export { lowerHeight, reachAt, type Wider, widerBase } from "./cures";
-export { pushHeight, type Tip } from "./judge";
+export { pushHeight, type Tip, type Try } from "./judge";
 export { marginFor } from "./limits";
 export type { Stance, State } from "./stance";
 export type { StandingThing } from "./things";

@@ -100,9 +100,26 @@ function tall({ states, high, base }: Stance, sides: readonly Side[]): Tip[] {
   });
 }
 
-function pressed(stance: Stance, sides: readonly Side[], children: boolean): Tip[] {
+/** What presses a thing over, and what share of what it stands that is, the margin in it: over 1 it tips. */
+export interface Try extends Tip {
+  readonly uses: number;
+}
+
+/** Of all that presses on it, what it stands least of; undefined where nothing does, or it tips by itself. */
+export function leastSteady(stance: Stance, children: boolean): Try | undefined {
+  const tries = triesOf(stance, sidesOf(stance.base), children);
+  return tries.reduce<Try | undefined>((most, t) => (most && most.uses >= t.uses ? most : t), undefined);
+}
+
+const pressed = (stance: Stance, sides: readonly Side[], children: boolean): Tip[] =>
+  triesOf(stance, sides, children).filter(({ uses }) => uses * (1 - CRUMB) > 1);
+
+function triesOf(stance: Stance, sides: readonly Side[], children: boolean): Try[] {
   const margin = marginFor(children);
-  const steady = stance.states.filter(({ mass }) => beyond(nearestSide(sides, mass)!, mass.at) < -CRUMB);
+  const steady = stance.states.filter(({ mass }) => {
+    const side = nearestSide(sides, mass);
+    return side !== undefined && beyond(side, mass.at) < -CRUMB;
+  });
   return steady.flatMap(({ state, mass }) => [
     ...perched(stance, sides, state, mass, margin),
     ...blown(stance, sides, state, mass, margin),
@@ -118,25 +135,27 @@ function perched(
   state: State,
   mass: Held,
   margin: number,
-): Tip[] {
-  return perches.flatMap(({ is, on, kg, points, inset }): Tip[] => {
+): Try[] {
+  return perches.flatMap(({ is, on, kg, points, inset }): Try[] => {
     if (is === "load" && state === "loaded") return [];
     const tips = weightToTip(sides, mass, points, inset);
-    if (!tips || tips.kg >= kg * margin * (1 - CRUMB)) return [];
-    return [{ ...told(is, state, mass.kg, tips.side), force: tips.kg, wanted: kg, at: tips.over, on }];
+    if (!tips) return [];
+    const uses = (kg * margin) / tips.kg;
+    return [{ ...told(is, state, mass.kg, tips.side), force: tips.kg, wanted: kg, at: tips.over, on, uses }];
   });
 }
 
-function blown({ gusts }: Stance, sides: readonly Side[], state: State, mass: Held, margin: number): Tip[] {
-  return gusts.flatMap((gust): Tip[] => {
+function blown({ gusts }: Stance, sides: readonly Side[], state: State, mass: Held, margin: number): Try[] {
+  return gusts.flatMap((gust): Try[] => {
     const stands = marginAgainst(sides, mass, gust);
-    if (!stands || stands.margin >= margin * (1 - CRUMB)) return [];
+    if (!stands) return [];
     return [
       {
         ...told("wind", state, mass.kg, stands.side),
         force: gust.kg * stands.margin,
         wanted: gust.kg,
         at: gust.height,
+        uses: margin / stands.margin,
       },
     ];
   });
@@ -149,14 +168,13 @@ function pushed(
   state: State,
   mass: Held,
   children: boolean,
-): Tip[] {
+): Try[] {
   if (high <= LOWEST + CRUMB) return [];
   const squat = high <= SQUAT_BASES * narrowest(base) + CRUMB;
   if (squat && weighed && mass.kg < LIGHT) return [];
   const height = pushHeight(high);
   const { side, kg } = pushToTip(sides, mass, height)!;
   const wanted = Math.min(PUSH * marginFor(children), SLIDES * mass.kg);
-  if (kg >= wanted * (1 - CRUMB)) return [];
   return [
     {
       ...told("push", state, mass.kg, side),
@@ -164,6 +182,7 @@ function pushed(
       force: kg,
       wanted: PUSH,
       at: height,
+      uses: wanted / kg,
     },
   ];
 }
