@@ -49,7 +49,7 @@ load rail 480 lb spread
       "{load} pulls at {screws} between {piece} and {by}: they sit in end grain, which holds no screw that is pulled.",
     pushes: "The push is that of wet fill with a blocked drain.",
     caution: "{caution}",
-    more: "Use {count} screws there instead of {now}.",
+    more: "Use {count} {kind}s there instead of {now}.",
     shop: "Use {name} ({length}) instead: as many hold it then.",
     usual: "Use {size} screws instead: as many hold it then.",
     rest: "Let {piece} lie on something that stands on the floor or on {by}, such as a cleat or a notch, so that nothing hangs on screws.",

@@ -2,17 +2,7 @@
 
 import { nearest } from "../../grammar/near";
 import type { Name } from "../../grammar/tree";
-import {
-  type At,
-  type Declared,
-  ifKnown,
-  known,
-  lookUp,
-  MISTAKE,
-  type Scope,
-  unknown,
-  type Value,
-} from "../plan";
+import { type At, type Declared, ifKnown, known, MISTAKE, type Scope, unknown, type Value } from "../plan";
 import { boxVolume, fillWeight, outlinePressure } from "../strength/box";
 import { cite, fill, fillNames, type Source } from "../trade";
 import {
@@ -348,12 +338,6 @@ function pressureOf(
   const pressure = outlinePressure(kg, outline.wide.approx, outline.deep.approx);
   return pressure ? known(roughly(PRESSURE, pressure.kgfPerM2 / 1e6)) : MISTAKE;
 }
-
-/** Names of the parts that a box's fill stands on. */
-export const boxFloors = (box: Declared, scope: Scope): string[] =>
-  box.entry.clauses.flatMap((c) =>
-    c.kind === "floor" ? c.things.flatMap((t) => lookUp(scope, t.name.text)?.name ?? []) : [],
-  );
 
 /** The floor's limit less what else uses it; undefined without a limit. */
 export function floorShare(settings: Settings): Quantity | undefined {

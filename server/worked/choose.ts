@@ -58,6 +58,15 @@ export const wallsOf = (box: Declared, space: Space, scope: Scope): readonly num
     c.kind === "walls" ? c.things.flatMap((t) => chosen(t, space, scope)) : [],
   );
 
+/** The placed pieces that a box's fill stands on, each once. */
+export const floorsOf = (box: Declared, space: Space, scope: Scope): readonly number[] => [
+  ...new Set(
+    box.entry.clauses.flatMap((c) =>
+      c.kind === "floor" ? c.things.flatMap((t) => chosen(t, space, scope)) : [],
+    ),
+  ),
+];
+
 /** The placed walls of a box and its bottom. */
 export const boxPieces = (box: Declared, space: Space, scope: Scope): readonly number[] =>
   namesOf(box, scope).flatMap((name) => space.named.get(name) ?? []);

@@ -69,10 +69,10 @@ test("what would stand in the way of a drill comes after it", () => {
     [
       "1. Cut every piece",
       "2. Coat the slats and the side slats with outdoor-oil twice, and let it dry",
-      "3. Build the frames of inner legs and inner side rails, each by itself: 4 inner-leg, 2 inner-side-rail; 24 screws",
-      "4. Add the inner rails: 2 inner-rail; 24 screws",
-      "5. Build the frames of outer legs and rails, each by itself: 4 outer-leg, 2 rail; 24 screws",
-      "6. Add the side rails: 2 side-rail; 24 screws",
+      "3. Build the frames of inner legs and inner side rails, each by itself: 4 inner-leg, 2 inner-side-rail; 16 screws",
+      "4. Add the inner rails: 2 inner-rail; 16 screws",
+      "5. Build the frames of outer legs and rails, each by itself: 4 outer-leg, 2 rail; 12 screws",
+      "6. Add the side rails: 2 side-rail; 12 screws",
       "7. Lay the slats and the side slats: 20 slat, 10 side-slat; 120 screws",
       "8. Build the collar, and set in place: 6 collar-board; 12 glued",
     ]

@@ -31,7 +31,7 @@ export const HOLDING: Readonly<Record<string, Templates>> = {
       "{load} tirent sur {screws} entre {piece} et {by} : elles sont dans du bois de bout, qui ne retient aucune vis qu’on arrache.",
     pushes: "La poussée est celle de la terre mouillée, l’écoulement bouché.",
     caution: "{caution}",
-    more: "Mettez-y {count} vis au lieu de {now}.",
+    more: "Mettez-en {count} là, au lieu de {now} ({kind}).",
     shop: "Prenez plutôt {name} ({length}) : le même nombre tient alors.",
     usual: "Prenez plutôt des vis {size} : le même nombre tient alors.",
     rest: "Faites reposer {piece} sur quelque chose qui tient au sol ou à {by}, un tasseau ou une entaille, pour que rien ne pende à des vis.",

@@ -64,6 +64,8 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "span ratings of sheathing by thickness": "portées nominales des panneaux par épaisseur",
   "NDS Manual": "manuel NDS",
   "wet service of panels": "panneaux en milieu humide",
+  "10.4.3, holes of bolts": "10.4.3, trous des boulons",
+  "use categories": "classes d’emploi",
   "species combinations": "essences vendues ensemble",
   "weight of wood, 62.4 [G / (1 + 0.009 G M)] (1 + M/100)":
     "poids du bois, 62,4 [G / (1 + 0,009 G M)] (1 + M/100)",
@@ -192,6 +194,18 @@ export const OWN_NAMES: readonly string[] = [
   ],
   ...["ASME B18.6.1", "ASME B18.6.1, D = 0.060 + 0.013 n", "ASCE 7", "engineeringtoolbox.com d_1349"],
   ...["EM 385-1-1", "WAC 296-155-370", "29 CFR 1910.95", "16 CFR 1261", "16 CFR 1501", "ANSI Z87.1"],
-  ...["NIOSH", "ACGIH", "AWPA", "AWPA M4", "ISPM 15", "ASTM D245", "IRC", "IBC", "R312.1.2", "1015.3"],
+  ...[
+    "NIOSH",
+    "ACGIH",
+    "AWPA",
+    "AWPA M4",
+    "AWPA U1",
+    "ISPM 15",
+    "ASTM D245",
+    "IRC",
+    "IBC",
+    "R312.1.2",
+    "1015.3",
+  ],
   "APA Panel Design Specification, form D510",
 ];

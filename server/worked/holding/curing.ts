@@ -2,18 +2,18 @@
  * What would make a board or a joint hold, found by trying it: one more holder in the middle of its longest span, a thicker
  * or a wider board, more screws, a longer or a thicker one. Of boards, what takes the least wood comes first.
  */
-import { type BeamLoad, bend, worstPlace } from "../../strength/beam";
+import { type BeamLoad, bend, type Worst, worstPlace } from "../../strength/beam";
 import { type LumberStandard, section, sectionNames, usualScrewLengths } from "../../trade";
 import { type Fastener, type Size, screwSize } from "../fasteners";
 import type { Joint } from "../joints";
 import type { Material } from "../materials";
 import { screwFits } from "../screws";
 import type { Worked } from "../work";
-import { longest } from "./carrying";
 import { type HeldJoint, heldWith } from "./demands";
 import type { HeldPiece, HeldWall } from "./index";
 import { type Coming, type Judged, judge, judgeWall, type Member, memberOf } from "./judging";
-import { holdersAlong } from "./walls";
+import { SEAT } from "./loads";
+import { longest } from "./supports";
 
 export type MemberCure =
   /** Another holder, or two, on its longest span, which is then so long, in mm. */
@@ -31,24 +31,25 @@ const both: Wanted = (j) => Math.max(strong(j), stiff(j));
 
 /** Of a board that bears a load; the one that takes the least wood first, no more than one of each kind. */
 export function memberCures(held: HeldPiece, limit: number, worked: Worked): MemberCure[] {
-  const { carried, member, part, loads } = held;
+  const { carried, member, part } = held;
   if (!member || !carried.bends || !part?.material) return [];
+  const { length } = carried.lie;
   const supports = carried.supports.map((s) => s.at);
-  const roaming = Math.max(0, ...loads.roaming.map((r) => r.force));
-  const foot = Math.max(1, ...loads.roaming.map((r) => r.foot));
   // What comes by way of other boards stands where these lie, and is taken for the worst place.
-  const coming = Math.max(roaming, carried.moving);
+  const { moving } = carried;
   const tried = (as: Member, at: readonly number[]): Judged | undefined => {
-    const beam = { length: carried.lie.length, supports: at, loads: [] };
-    const steady = bend({ ...beam, loads: carried.loads });
-    const worst = coming > 0 ? worstPlace(beam, coming, foot) : undefined;
+    const heavier = (carried.weighs.own * areaOf(as)) / areaOf(member) - carried.weighs.own;
+    const each = heavier / length;
+    const more: BeamLoad = { from: 0, to: length, start: each, end: each };
+    const steady = bend({ length, supports: at, loads: [...carried.loads, more] });
+    const worst = moving > 0 ? worstPlace({ length, supports: at, loads: [] }, moving, SEAT.foot) : undefined;
     return steady && judge(as, steady, worst && comingOf(worst), limit, longest(at));
   };
   return curesOf(member, supports, tried, {
     material: part.material,
     flat: carried.lie.flat,
     along: !carried.lie.across,
-    length: carried.lie.length,
+    length,
     row: rowOf(held, worked),
     worked,
   });
@@ -57,7 +58,7 @@ export function memberCures(held: HeldPiece, limit: number, worked: Worked): Mem
 /** Of a wall board. */
 export function wallCures({ work, member, part }: HeldWall, worked: Worked): MemberCure[] {
   if (!member || !work.bends || !part?.material) return [];
-  const supports = holdersAlong(work);
+  const { supports } = work;
   const tried = (as: Member, at: readonly number[]): Judged | undefined => {
     const bent = (load: BeamLoad) => bend({ length: work.lie.length, supports: at, loads: [load] });
     const [drained, blocked] = [bent(work.loads.drained), bent(work.loads.blocked)];
@@ -73,7 +74,9 @@ export function wallCures({ work, member, part }: HeldWall, worked: Worked): Mem
   });
 }
 
-const comingOf = ({ moment, shear, sag }: NonNullable<ReturnType<typeof worstPlace>>): Coming => ({
+const areaOf = ({ wide, deep }: Member): number => wide * deep;
+
+const comingOf = ({ moment, shear, sag }: Worst): Coming => ({
   moment: moment.size,
   shear: shear.size,
   timesStiffness: sag.timesStiffness,

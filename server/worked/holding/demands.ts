@@ -1,13 +1,13 @@
 /** What the joints are asked for: the weight that hangs on them, and the push of fill against walls. Newtons. */
-
 import { NEWTONS_PER_POUND } from "../../strength/units";
 import { durationFactors, leastScrewLoad } from "../../trade";
 import type { Joint } from "../joints";
 import type { Worked } from "../work";
 import type { Carried } from "./carrying";
 import { type Grip, Grips } from "./fastening";
+import type { Fixing } from "./fixings";
 import type { HeldWall, Holding } from "./index";
-import { type Fixing, FLOOR } from "./links";
+import { FLOOR } from "./links";
 import { wetIn } from "./wet";
 
 /** Between two pieces, by their places among all: what one hangs on the other, or pushes it off. */
@@ -37,24 +37,27 @@ export interface HeldJoint {
 }
 
 /** What is needed to work grips out. */
-export type Input = Pick<Worked, "space" | "parts" | "settings" | "boxes">;
+type Input = Pick<Worked, "space" | "parts" | "settings" | "boxes" | "scope">;
 
 const gripsIn = (input: Input): Grips => new Grips(input.space.pieces, input.parts, wetIn(input));
 
 export function demandsOf(carried: readonly Carried[], walls: readonly HeldWall[]): Demand[] {
-  const weights = carried.flatMap(({ links }) =>
-    links.flatMap(({ link, steady, moving }): Demand[] => {
-      if (link.by === FLOOR || link.how === "lies" || link.how === "glued") return [];
-      const way = link.how === "hung" ? "pulled" : "across";
-      const { piece, by, fixings } = link;
-      return [{ piece, by, way, from: "weight", steady, moving, fixings }];
+  const weights = carried.flatMap(({ links, supports }) =>
+    links.flatMap(({ link: { piece, by, how, fixings }, steady, moving }): Demand[] => {
+      if (by === FLOOR || how === "glued") return [];
+      // What lifts off one of two holders pulls at what fastens it there.
+      const lifts = steady < 0 && supports.length === 2;
+      if (how === "lies" ? !lifts || fixings.length === 0 : how === "hung" && lifts) return [];
+      const way = how === "screwed" ? "across" : "pulled";
+      const force = lifts ? { steady: -steady, moving: 0 } : { steady, moving };
+      return [{ piece, by, way, from: "weight", ...force, fixings }];
     }),
   );
-  const pushes = walls.flatMap(({ work }) =>
-    work.holders.flatMap(({ piece: by, how, fixings, force }): Demand[] =>
+  const pushes = walls.flatMap(({ work: { piece, holders } }) =>
+    holders.flatMap(({ piece: by, how, fixings, force }): Demand[] =>
       how === "outside" || how === "glued" || force <= 0
         ? []
-        : [{ piece: work.piece, by, way: how, from: "fill", steady: force, moving: 0, fixings }],
+        : [{ piece, by, way: how, from: "fill", steady: force, moving: 0, fixings }],
     ),
   );
   return [...weights, ...pushes];

@@ -57,9 +57,9 @@ export interface GripFactors {
 
 type Kind = "screw" | "nail" | "bolt";
 
-/** Works grips out, alike ones once. */
+/** Works grips out, those of one joint that go alike once. */
 export class Grips {
-  private readonly done = new Map<string, Grip | undefined>();
+  private readonly done = new Map<Joint, { readonly way: Way; readonly grip: Grip | undefined }[]>();
 
   constructor(
     private readonly pieces: readonly Piece[],
@@ -79,12 +79,20 @@ export class Grips {
     const kind = kindOf(joint);
     const side = near.leaves - Math.max(0, near.enters);
     const bite = Math.max(0, (kind === "bolt" ? far.leaves : Math.min(far.leaves, length)) - far.enters);
-    const end = faceName(far.sides[0]) === "end";
-    const [gs, gm] = [this.gravity(near.piece), this.gravity(far.piece)];
-    const wet = this.wet(near.piece) || this.wet(far.piece);
-    const key = [joint.at.start, side.toFixed(1), bite.toFixed(1), end, gs, gm, wet].join(" ");
-    if (!this.done.has(key)) this.done.set(key, gripOf(joint, kind, { side, bite, end, gs, gm, wet }));
-    return this.done.get(key);
+    const way: Way = {
+      side,
+      bite,
+      end: faceName(far.sides[0]) === "end",
+      gs: this.gravity(near.piece),
+      gm: this.gravity(far.piece),
+      wet: this.wet(near.piece) || this.wet(far.piece),
+    };
+    const known = this.done.get(joint) ?? [];
+    const before = known.find((one) => isAlike(one.way, way));
+    if (before) return before.grip;
+    const grip = gripOf(joint, kind, way);
+    this.done.set(joint, [...known, { way, grip }]);
+    return grip;
   }
 
   private gravity(piece: number): number | undefined {
@@ -117,6 +125,14 @@ interface Way {
   readonly wet: boolean;
 }
 
+const isAlike = (a: Way, b: Way): boolean =>
+  Math.abs(a.side - b.side) < SAME &&
+  Math.abs(a.bite - b.bite) < SAME &&
+  a.end === b.end &&
+  a.gs === b.gs &&
+  a.gm === b.gm &&
+  a.wet === b.wet;
+
 function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way): Grip | undefined {
   const { diameter, gauge } = joint.size!;
   const full = diameter.approx;
@@ -129,7 +145,8 @@ function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way)
     diameterMm: root,
     fullDiameterMm: full,
     sideThickMm: side,
-    penetrationMm: bite,
+    // A hair less than the least is the least.
+    penetrationMm: Math.max(bite, least),
     gravitySide: gs,
     gravityMain: gm,
     yieldMpa,
@@ -177,6 +194,7 @@ function threadHolds(joint: Joint, kind: Kind, bite: number, gm: number): number
     : (screwWithdrawal(gm, full) ?? 0) * Math.min(bite, thread);
 }
 
+/** mm */
 const SAME = 1e-6;
 /** Driven at this slant or more, in degrees off square, it is a toe screw. */
 const TOE = 25;

@@ -5,11 +5,13 @@
 import { bowLimit, sagLimit } from "../../trade";
 import type { Joint } from "../joints";
 import type { Part } from "../parts";
+import { otherOf } from "../space";
 import type { Worked } from "../work";
 import { type Carried, carriedBy } from "./carrying";
 import { demandsOf, type HeldJoint, jointsHeld } from "./demands";
-import { type Judged, judge, judgeWall, type Member, memberOf, sectionOf } from "./judging";
-import { FLOOR, fixingsOf, linksOf } from "./links";
+import { fixingsOf } from "./fixings";
+import { type Judged, judge, judgeWall, type Member, Members, sectionOf } from "./judging";
+import { FLOOR, linksOf } from "./links";
 import { loadsOf, type PieceLoads } from "./loads";
 import { type WallWork, wallWork } from "./walls";
 import { wetIn } from "./wet";
@@ -76,7 +78,7 @@ export interface NoPath {
   /** Newtons, with its own weight. */
   readonly force: number;
   readonly why: "held by nothing" | "held at one place";
-  /** One that it touches and that leads to the floor; undefined when it touches none. */
+  /** One that it touches and that leads to the floor; undefined where one place holds it. */
   readonly beside: number | undefined;
 }
 
@@ -92,7 +94,7 @@ export interface Holding {
 
 type Input = Pick<Worked, "space" | "scope" | "parts" | "boxes" | "loads" | "joints" | "settings" | "pieces">;
 
-export const NOTHING_HELD: Holding = {
+const NOTHING_HELD: Holding = {
   pieces: [],
   walls: [],
   joints: [],
@@ -108,21 +110,28 @@ export function holdingOf(worked: Input): Holding {
   const partOf = (i: number): Part | undefined => parts.get(space.pieces[i]!.part);
   const isPanel = (i: number): boolean => partOf(i)?.material?.kind === "sheet";
   const wet = wetIn(worked);
-  const fixings = fixingsOf(joints);
-  const links = linksOf(space, fixings);
+  const fixings = fixingsOf(joints, space.pieces.length);
+  const links = linksOf(space, fixings, isPanel);
   const loads = loadsOf(worked);
   const carried = carriedBy(space.pieces, links, loads, isPanel);
+  const members = new Members();
   const pieces = space.pieces.map((_, piece): HeldPiece => {
     const own = carried[piece]!;
-    const section = sectionOf(own.lie, own.lie.across);
-    const member = own.bends ? memberOf(partOf(piece)?.material, section, wet(piece)) : undefined;
-    const judged =
-      member && own.bends && judge(member, own.bends.steady, own.bends.coming, sagPart(own), own.span);
-    return { piece, part: partOf(piece), loads: loads[piece]!, carried: own, member, judged };
+    const part = partOf(piece);
+    const member = own.bends && members.of(part?.material, sectionOf(own.lie), wet(piece));
+    return {
+      piece,
+      part,
+      loads: loads[piece]!,
+      carried: own,
+      member,
+      judged:
+        member && own.bends && judge(member, own.bends.steady, own.bends.coming, sagPart(own), own.span),
+    };
   });
   const walls = wallWork(boxes, space, scope, fixings, isPanel).map((work): HeldWall => {
     const part = partOf(work.piece);
-    const member = memberOf(part?.material, sectionOf({ ...work.lie, flat: true }, false), true);
+    const member = members.of(part?.material, sectionOf(work.lie), true);
     const judged = member && work.bends && judgeWall(member, work.bends.drained, work.bends.blocked);
     return { work, part, member, judged };
   });
@@ -154,10 +163,7 @@ function noPathOf(
   levels: readonly (number | undefined)[],
 ): NoPath[] {
   const hanging = new Set(space.hanging.flat());
-  const other = (m: number, i: number): number => {
-    const { a, b } = space.meetings[m]!;
-    return a === i ? b : a;
-  };
+  const touching = (i: number): number[] => space.meetingsOf[i]!.map((m) => otherOf(space.meetings[m]!, i));
   // Before any joint is written, only what the plan says stands there is asked for.
   const coming = (moving: number): number => (joints.length > 0 ? moving : 0);
   const found: NoPath[] = [];
@@ -172,20 +178,17 @@ function noPathOf(
     const group = [piece];
     seen.add(piece);
     for (const one of group)
-      for (const m of space.meetingsOf[one]!) {
-        const next = other(m, one);
+      for (const next of touching(one)) {
         if (levels[next] !== undefined || seen.has(next)) continue;
         seen.add(next);
         group.push(next);
       }
-    const put = group.reduce((sum, i) => {
-      const { weighs: w, moving: comes } = carried[i]!;
-      return sum + w.fill + w.said + coming(comes);
-    }, 0);
+    const stays = group.reduce((sum, i) => sum + carried[i]!.weighs.fill + carried[i]!.weighs.said, 0);
+    const put = stays + coming(Math.max(...group.map((i) => carried[i]!.moving)));
     if (put <= 0) return;
     const force = group.reduce((sum, i) => sum + carried[i]!.weighs.own, put);
     for (const one of group) {
-      const beside = space.meetingsOf[one]!.map((m) => other(m, one)).find((n) => levels[n] !== undefined);
+      const beside = touching(one).find((n) => levels[n] !== undefined);
       if (beside !== undefined) {
         found.push({ piece: one, force, why: trouble, beside });
         return;

@@ -59,6 +59,7 @@ export interface Strain {
   readonly lasting: boolean;
 }
 
+/** mm */
 export interface Sag {
   readonly size: number;
   readonly limit: number;
@@ -79,12 +80,26 @@ export interface Section {
   readonly alongGrain: boolean;
 }
 
-export const sectionOf = (lie: Lie, across: boolean): Section => ({
-  wide: lie.wide,
-  deep: lie.deep,
-  flat: lie.flat,
+export const sectionOf = ({ wide, deep, flat, across }: Lie): Section => ({
+  wide,
+  deep,
+  flat,
   alongGrain: !across,
 });
+
+/** What pieces are to bend, alike ones worked out once. */
+export class Members {
+  private readonly done = new Map<Material | undefined, Map<string, Member | undefined>>();
+
+  of(material: Material | undefined, section: Section, wet: boolean): Member | undefined {
+    const { wide, deep, flat, alongGrain } = section;
+    const key = `${Math.round(wide * 1e6)} ${Math.round(deep * 1e6)} ${flat} ${alongGrain} ${wet}`;
+    const known = this.done.get(material) ?? new Map<string, Member | undefined>();
+    this.done.set(material, known);
+    if (!known.has(key)) known.set(key, memberOf(material, section, wet));
+    return known.get(key);
+  }
+}
 
 /** What a piece of that material is to bend; undefined where no published value is known for its wood and size. */
 export function memberOf(material: Material | undefined, section: Section, wet: boolean): Member | undefined {
@@ -190,17 +205,19 @@ export function judge(
 
 const NONE: Coming = { moment: 0, shear: 0, timesStiffness: 0, span: 0 };
 
+/** Each load's sag as a part of the span it lies in, added up as if both were in one; told for the one that bends more. */
 function sagging(member: Member, steady: Bending, coming: Coming, part: number): Sag {
   const creep = (member.wet ? creepFactors.wet : creepFactors.seasonedDry).value;
-  const own = steady.sag.timesStiffness / member.stiffness;
+  const own = longTermSag(steady.sag.timesStiffness / member.stiffness, 0, creep) ?? 0;
   const other = coming.timesStiffness / member.stiffness;
-  const span = own * creep >= other ? steady.sag.span : coming.span;
-  const size = longTermSag(own, other, creep) ?? 0;
-  const limit = span / part;
-  return { size, limit, span, uses: limit > 0 ? size / limit : 0 };
+  const ofSpan = (sag: number, span: number): number => (sag > 0 ? sag / span : 0);
+  const [lasts, comes] = [ofSpan(own, steady.sag.span), ofSpan(other, coming.span)];
+  const span = lasts >= comes ? steady.sag.span : coming.span;
+  const size = (lasts + comes) * span;
+  return { size, limit: span / part, span, uses: (lasts + comes) * part };
 }
 
-/** A wall with a blocked drain must bear it; drained, it bows in the long run. */
+/** A wall must bear a blocked drain, and that as if for good; drained, it bows in the long run. */
 export function judgeWall(member: Member, drained: Bending, blocked: Bending): Judged {
   return { strain: judge(member, blocked).strain, sag: judge(member, drained, NONE, bowLimit.value).sag };
 }

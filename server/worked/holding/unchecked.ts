@@ -1,7 +1,11 @@
 /** What was not looked at of loads and of what bears them, and why. */
-import { type Says, say } from "../../plan";
+import { lookUp, type Says, say } from "../../plan";
+import { chosen, wallsOf as wallPieces } from "../choose";
 import type { Unchecked } from "../fault";
 import type { Worked } from "../work";
+import type { HeldPiece } from "./index";
+import { FLOOR } from "./links";
+import { isUprightWall } from "./walls";
 
 type Input = Pick<
   Worked,
@@ -32,7 +36,7 @@ function unplacedOf({ loads, boxes, space, scope }: Input): Unchecked[] {
   const why = say("no piece placed");
   const list = loads.flatMap(({ thing, at }): Unchecked[] => {
     const { text } = thing.name;
-    const stands = space.named.has(text) || scope.declared.get(text)?.kind === "box";
+    const stands = lookUp(scope, text)?.kind === "box" || chosen(thing, space, scope).length > 0;
     return stands ? [] : [{ what: say("bears its load", { name: text }), why, at }];
   });
   const empty = boxes.flatMap((box): Unchecked[] =>
@@ -43,20 +47,31 @@ function unplacedOf({ loads, boxes, space, scope }: Input): Unchecked[] {
   return [...list, ...empty];
 }
 
-/** Boards that bend, of a wood and a size that no table has. */
+/** Boards that bend, of a wood and a size that no table has; and those that bear a load of their own on one place. */
 function valuesOf({ holding, space }: Input): Unchecked[] {
   const without = [
     ...holding.pieces.filter((p) => p.carried.bends && !p.member).map((p) => p.piece),
     ...holding.walls.filter((w) => w.work.bends && !w.member).map((w) => w.work.piece),
   ];
-  return onceEach(without, space, (part) => ({
-    what: say("bears its load", { name: part }),
-    why: say("no strength printed"),
-  }));
+  const onOnePlace = holding.pieces.filter(isOnOnePlace).map((p) => p.piece);
+  const told = (pieces: readonly number[], why: string): Unchecked[] =>
+    onceEach(pieces, space, (part) => ({ what: say("bears its load", { name: part }), why: say(why) }));
+  return [...told(without, "no strength printed"), ...told(onOnePlace, "held in few places")];
 }
 
-function wallsOf({ holding, space }: Input): Unchecked[] {
-  const loose = holding.walls.filter((w) => !w.work.bends).map((w) => w.work.piece);
+const isOnOnePlace = ({ carried, loads }: HeldPiece): boolean =>
+  carried.lie.is === "beam" &&
+  !carried.bends &&
+  !carried.trouble &&
+  carried.links.every(({ link }) => link.by !== FLOOR) &&
+  (loads.roaming.length > 0 || carried.weighs.fill + carried.weighs.said > 0);
+
+function wallsOf({ holding, space, boxes, scope }: Input): Unchecked[] {
+  const filled = boxes.filter((b) => b.fill && b.placed);
+  const loose = [
+    ...holding.walls.filter((w) => !w.work.bends).map((w) => w.work.piece),
+    ...filled.flatMap((b) => wallPieces(b.declared, space, scope).filter((i) => isUprightWall(i, space))),
+  ];
   return onceEach(loose, space, (part) => ({
     what: say("wall holds", { name: part }),
     why: say("held in few places"),

@@ -11,9 +11,9 @@ import { atRestShare } from "../../trade";
 import type { Box } from "../boxes";
 import { wallsOf } from "../choose";
 import { otherOf, outward, type Space } from "../space";
-import { longest } from "./carrying";
-import { type Lie, lieOf, reachAlong } from "./lie";
-import type { Fixing, Fixings } from "./links";
+import type { Fixing, Fixings } from "./fixings";
+import { isSteep, type Lie, lieOf, reachAlong } from "./lie";
+import { longest, middleOf, onePlaces, POINT } from "./supports";
 
 /** How a holder keeps a wall from going outwards: it stands outside of it, by screws pulled or across them, or by glue. */
 export type WallHold = "outside" | "pulled" | "across" | "glued";
@@ -36,6 +36,8 @@ export interface WallWork {
   /** Of the fill, at the board's lower edge, mm. */
   readonly depth: number;
   readonly holders: readonly WallHolder[];
+  /** Where they hold it, in order, mm from its own end. */
+  readonly supports: readonly number[];
   /** The longest stretch between two holders, mm. */
   readonly span: number;
   /** Undefined where fewer than two places hold it. */
@@ -58,6 +60,10 @@ export function wallWork(
     return walls.flatMap((piece) => workOf(box, fill, piece, walls, space, fixings, isPanel(piece)) ?? []);
   });
 }
+
+/** Boards that stand upright are held at their ends, which is not looked at. */
+export const isUprightWall = (piece: number, { pieces }: Space): boolean =>
+  isSteep(pieces[piece]!.pose.length);
 
 interface Fill {
   /** How high its surface and its bottom are. */
@@ -85,15 +91,15 @@ function workOf(
   fixings: Fixings,
   panel: boolean,
 ): WallWork | undefined {
-  const { bounds, pose } = space.pieces[piece]!;
-  // Boards that stand upright are held at their ends, which is not looked at.
-  if (Math.abs(pose.length[2]) > Math.SQRT1_2) return undefined;
+  const { bounds } = space.pieces[piece]!;
+  if (isUprightWall(piece, space)) return undefined;
   const [from, to] = [fill.top - bounds.most[2], fill.top - Math.max(bounds.least[2], fill.low)];
   const top = Math.max(0, from);
   const out = outwardOf(box, piece, space);
   if (to - top < LEAST_DEPTH || !out) return undefined;
-  const upright = lieOf(space.pieces[piece]!, panel);
-  const lie = { ...upright, deep: upright.wide, wide: upright.deep };
+  // Pushed on its face: what is its depth on edge is its width here.
+  const onEdge = lieOf(space.pieces[piece]!, panel);
+  const lie = { ...onEdge, deep: onEdge.wide, wide: onEdge.deep, flat: true };
   const room = box.placed!.room.rim;
   const axis = Math.abs(lie.along[0]) > Math.abs(lie.along[1]) ? 0 : 1;
   const inner = reachAlong(lie, [along(axis, room[axis].from), along(axis, room[axis].to)]);
@@ -108,21 +114,26 @@ function workOf(
     blocked: evenly((d) => blockedDrain(d, fill.saturated, atRestShare.value)?.total ?? 0),
   };
   const found = holdersOf(piece, out, lie, walls, space, fixings);
-  const places = placesOf(found);
-  const beam = { length: lie.length, supports: places.map((p) => p.at) };
+  const places = onePlaces(found.flatMap((holder) => holder.at.map((at) => ({ at, holder }))));
+  const beam = { length: lie.length, supports: places.map(middleOf) };
   const [drained, blocked] = [loads.drained, loads.blocked].map((load) => bend({ ...beam, loads: [load] }));
-  const holders = found.map((holder, n) => ({
-    ...holder,
-    force: places.reduce((sum, p, k) => (p.holder === n ? sum + (blocked?.reactions[k] ?? 0) : sum), 0),
-  }));
-  const span = longest(beam.supports);
+  const forces = new Map<FoundHolder, number>();
+  places.forEach((group, k) => {
+    const here = [...new Set(group.map((p) => p.holder))];
+    // What stands outside of a wall holds it before any screw does.
+    const outside = here.filter(({ how }) => how === "outside");
+    const by = outside.length > 0 ? outside : here;
+    for (const holder of by)
+      forces.set(holder, (forces.get(holder) ?? 0) + (blocked?.reactions[k] ?? 0) / by.length);
+  });
   return {
     box,
     piece,
     lie,
     depth: to,
-    holders,
-    span,
+    holders: found.map((holder) => ({ ...holder, force: forces.get(holder) ?? 0 })),
+    supports: beam.supports,
+    span: longest(beam.supports),
     bends: drained && blocked && { drained, blocked },
     loads,
   };
@@ -136,7 +147,7 @@ const along = (axis: 0 | 1, at: number): Vec3 => (axis === 0 ? [at, 0, 0] : [0, 
 /** Away from the middle of the box, square to the wall; undefined for a board that lies flat. */
 function outwardOf({ placed }: Box, piece: number, space: Space): Vec3 | undefined {
   const { pose, bounds } = space.pieces[piece]!;
-  if (Math.abs(pose.thickness[2]) > Math.SQRT1_2 || !placed) return undefined;
+  if (isSteep(pose.thickness) || !placed) return undefined;
   const [x, y] = placed.room.rim.map((r) => (r.from + r.to) / 2);
   const away: Vec3 = [
     (bounds.least[0] + bounds.most[0]) / 2 - x!,
@@ -166,15 +177,16 @@ function holdersOf(
   return space.meetingsOf[piece]!.flatMap((m): FoundHolder[] => {
     const meeting = space.meetings[m]!;
     const other = otherOf(meeting, piece);
-    if (sameSide.has(other) || !isHeld(other, sameSide, space, fixings)) return [];
+    if (sameSide.has(other)) return [];
     const patch = meeting.patches[0]!;
     const towards = dot(outward(meeting, piece, patch), out);
     const joined = fixings(piece, other);
     if (joined.length === 0 && towards < FACING) return [];
+    const reach = reachAlong(lie, patch.patch);
+    const at = heldAt(other, reach, lie, sameSide, space, fixings);
+    if (at.length === 0) return [];
     const glued = joined.some(({ joint }) => joint.entry.kind === "glue");
     const how = towards > FACING ? "outside" : glued ? "glued" : towards < -FACING ? "pulled" : "across";
-    const [from, to] = reachAlong(lie, patch.patch);
-    const at = to - from <= POINT ? [(from + to) / 2] : [from, (from + to) / 2, to];
     return [{ piece: other, how, fixings: joined, at }];
   });
 }
@@ -188,26 +200,28 @@ function isBeside(space: Space, a: number, b: number, out: Vec3): boolean {
   return Math.abs(middle(a) - middle(b)) < SAME_PLANE;
 }
 
-/** A batten on boards of one side alone goes outwards with them. */
-const isHeld = (other: number, sameSide: ReadonlySet<number>, space: Space, fixings: Fixings): boolean =>
-  space.meetingsOf[other]!.some((m) => {
+/**
+ * Where along a wall something holds it: in the middle of a short one; a long one bends with the wall, but where it is held
+ * itself. A batten on boards of one side alone goes outwards with them, and holds nothing.
+ */
+function heldAt(
+  other: number,
+  [from, to]: readonly [number, number],
+  lie: Lie,
+  sameSide: ReadonlySet<number>,
+  space: Space,
+  fixings: Fixings,
+): number[] {
+  const ties = space.meetingsOf[other]!.flatMap((m): number[] => {
     const next = otherOf(space.meetings[m]!, other);
-    return !sameSide.has(next) && fixings(other, next).length > 0;
+    if (sameSide.has(next) || fixings(other, next).length === 0) return [];
+    const [low, high] = reachAlong(lie, space.meetings[m]!.patches[0]!.patch);
+    return [Math.min(to, Math.max(from, (low + high) / 2))];
   });
-
-function placesOf(holders: readonly FoundHolder[]): { readonly at: number; readonly holder: number }[] {
-  const all = holders.flatMap(({ at }, holder) => at.map((a) => ({ at: a, holder })));
-  all.sort((a, b) => a.at - b.at);
-  return all.filter((p, i) => i === 0 || p.at - all[i - 1]!.at > ONE_PLACE);
+  return ties.length > 0 && to - from <= POINT ? [(from + to) / 2] : ties;
 }
-
-/** Where a wall is held, in order, mm from its own end. */
-export const holdersAlong = ({ holders }: Pick<WallWork, "holders">): number[] =>
-  placesOf(holders).map(({ at }) => at);
 
 const PARALLEL = 0.99;
 const FACING = 0.7;
 /** mm */
 const SAME_PLANE = 60;
-const POINT = 200;
-const ONE_PLACE = 10;

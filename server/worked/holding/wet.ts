@@ -1,5 +1,5 @@
 /** Which pieces are wet in use. */
-import type { Clause } from "../../../grammar/tree";
+import { floorsOf, wallsOf } from "../choose";
 import type { Worked } from "../work";
 
 /** Outdoors everything gets wet; elsewhere what wet soil lies against. */
@@ -7,11 +7,10 @@ export function wetIn({
   settings,
   boxes,
   space,
-}: Pick<Worked, "settings" | "boxes" | "space">): (piece: number) => boolean {
+  scope,
+}: Pick<Worked, "settings" | "boxes" | "space" | "scope">): (piece: number) => boolean {
   if (settings.place === "outdoors") return () => true;
-  const wet = new Set(boxes.flatMap((b) => (b.fill ? boxParts(b.declared.entry.clauses) : [])));
-  return (i) => wet.has(space.pieces[i]!.part);
+  const filled = boxes.filter((b) => b.fill).map((b) => b.declared);
+  const wet = new Set(filled.flatMap((b) => [...wallsOf(b, space, scope), ...floorsOf(b, space, scope)]));
+  return (piece) => wet.has(piece);
 }
-
-const boxParts = (clauses: readonly Clause[]): string[] =>
-  clauses.flatMap((c) => (c.kind === "walls" || c.kind === "floor" ? c.things.map((t) => t.name.text) : []));
