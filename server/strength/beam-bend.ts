@@ -55,6 +55,7 @@ export function bend(beam: Beam): Bending | undefined {
 /** A stretch from one support to the next or to a free end, and what its loads alone would do by its end. */
 interface Stretch {
   readonly from: number;
+  readonly to: number;
   readonly length: number;
   readonly shear: number;
   readonly moment: number;
@@ -82,7 +83,7 @@ class Walk {
     piece.shear = piece.moment = piece.slope = piece.rise = 0;
     this.along(from, to, last);
     const { shear, moment, slope, rise } = piece;
-    return { from, length: to - from, shear, moment, slope, rise };
+    return { from, to, length: to - from, shear, moment, slope, rise };
   }
 
   along(from: number, to: number, last: boolean, look?: (at: number, length: number) => void): void {
@@ -211,7 +212,7 @@ function measured(
   const last = stretches.length - 1;
   for (let i = 0; i <= last; i++) {
     const stretch = stretches[i]!;
-    const { from, length } = stretch;
+    const { from, to, length } = stretch;
     const over = moments[i - 1] ?? 0;
     const shearBefore = piece.shear;
     if (i === 0) {
@@ -226,7 +227,7 @@ function measured(
     }
     greatest.span = i === 0 || i === last ? 2 * length : length;
     const looked = length > whole * NOTHING ? greatest.look : undefined;
-    walk.along(from, from + length, i === last, looked);
+    walk.along(from, to, i === last, looked);
   }
   const { moment, shear, sag } = greatest;
   const all = [...reactions, moment.size, shear.size, sag.timesStiffness];
