@@ -13,6 +13,7 @@ export const UNCHECKED = {
   "walls hold": "whether the walls and the bottom of {box} hold its fill",
   "wall holds": "whether {name} holds the fill behind it",
   "screws hold": "what the screws of {joint} hold",
+  "weak at notches": "whether {name} is weaker where it is notched",
   twisting: "boards that twist, buckle or are crushed where they lie on others, and levers in joints",
   "what is put on it": "what else is put on it",
   steps: "how long the steps really take, and whether clamps suffice for them",
@@ -88,6 +89,7 @@ export const UNCHECKED = {
   "no strength printed": "no table has the strength of that wood in that size",
   "held in few places": "it stands upright, or fewer than two places hold it",
   "no hold known": "no table tells it for these screws in that wood",
+  "boards whole": "boards are taken as whole along their length",
   "boards as beams": "boards are worked out as beams over what holds them",
   "no load line":
     "no load line says so: it counts its own weight, its fill, and somebody on whatever is as high as a seat",

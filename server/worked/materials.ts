@@ -70,6 +70,8 @@ export type SizeFrom =
       readonly by: "table";
       readonly source: Source;
       readonly really?: {
+        /** The panel's name in its table: "23/32". */
+        readonly name: string;
         readonly min: string | number;
         readonly max: string | number;
         readonly mark: string;
@@ -336,8 +338,8 @@ function panelFrom(e: { readonly kind: string; readonly text?: string }): SizeFr
   const text = e.kind === "literal" ? (e.text ?? "") : "";
   const found = panel(text.replace(/["″”]|in$/g, "")) ?? metricPanel(Number(text.replace(/mm$/, "")));
   if (!found) return { by: "plan, no such panel" };
-  const { source, min, max, unit } = found;
-  return { by: "table", source, really: { min, max, mark: unit === "in" ? '"' : " mm" } };
+  const { name, source, min, max, unit } = found;
+  return { by: "table", source, really: { name, min, max, mark: unit === "in" ? '"' : " mm" } };
 }
 
 const sourced = (sizeFrom: SizeFrom): Pick<Material, "source" | "sizeFrom"> => ({

@@ -8,6 +8,7 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "walls hold": "si les parois et le fond de {box} retiennent son contenu",
   "wall holds": "si {name} retient ce qu’il y a derrière",
   "screws hold": "ce que tiennent les vis de « {joint} »",
+  "weak at notches": "si {name} est plus faible à ses entailles",
   twisting:
     "les planches qui se tordent, flambent ou s’écrasent sur leurs appuis, et les leviers dans les assemblages",
   "what is put on it": "ce qu’on y met d’autre",
@@ -18,6 +19,7 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "no strength printed": "aucune table n’a la résistance de ce bois à cette taille",
   "held in few places": "elle est debout, ou moins de deux endroits la tiennent",
   "no hold known": "aucune table ne le dit pour ces vis dans ce bois",
+  "boards whole": "on compte les planches entières sur toute leur longueur",
   "boards as beams": "on calcule les planches comme des poutres sur leurs appuis",
   "no load line":
     "aucune ligne « load » ne le dit : on compte son propre poids, son contenu, et quelqu’un sur ce qui a la hauteur d’un siège",

@@ -6,7 +6,7 @@ import { type BeamLoad, bend, type Worst, worstPlace } from "../../strength/beam
 import { type LumberStandard, section, sectionNames, usualScrewLengths } from "../../trade";
 import { type Fastener, type Size, screwSize } from "../fasteners";
 import type { Joint } from "../joints";
-import type { Material } from "../materials";
+import { type Material, size } from "../materials";
 import { screwFits } from "../screws";
 import type { Worked } from "../work";
 import { type HeldJoint, heldWith } from "./demands";
@@ -37,18 +37,24 @@ export function memberCures(held: HeldPiece, limit: number, worked: Worked): Mem
   const supports = carried.supports.map((s) => s.at);
   // What comes by way of other boards stands where these lie, and is taken for the worst place.
   const { moving } = carried;
+  const coming = new Map<readonly number[], Coming | undefined>();
+  const comingOn = (at: readonly number[]): Coming | undefined => {
+    if (moving > 0 && !coming.has(at)) {
+      const worst = worstPlace({ length, supports: at, loads: [] }, moving, SEAT.foot);
+      coming.set(at, worst && comingOf(worst));
+    }
+    return coming.get(at);
+  };
   const tried = (as: Member, at: readonly number[]): Judged | undefined => {
     const heavier = (carried.weighs.own * areaOf(as)) / areaOf(member) - carried.weighs.own;
     const each = heavier / length;
     const more: BeamLoad = { from: 0, to: length, start: each, end: each };
     const steady = bend({ length, supports: at, loads: [...carried.loads, more] });
-    const worst = moving > 0 ? worstPlace({ length, supports: at, loads: [] }, moving, SEAT.foot) : undefined;
-    return steady && judge(as, steady, worst && comingOf(worst), limit, longest(at));
+    return steady && judge(as, steady, comingOn(at), limit, longest(at));
   };
   return curesOf(member, supports, tried, {
     material: part.material,
     flat: carried.lie.flat,
-    along: !carried.lie.across,
     length,
     row: rowOf(held, worked),
     worked,
@@ -67,7 +73,6 @@ export function wallCures({ work, member, part }: HeldWall, worked: Worked): Mem
   return curesOf(member, supports, tried, {
     material: part.material,
     flat: true,
-    along: true,
     length: work.lie.length,
     row: { count: 1, reach: work.lie.wide },
     worked,
@@ -86,7 +91,6 @@ const comingOf = ({ moment, shear, sag }: Worst): Coming => ({
 interface Trying {
   readonly material: Material;
   readonly flat: boolean;
-  readonly along: boolean;
   readonly length: number;
   /** How many such boards there are, and how far they reach across, in mm. */
   readonly row: { readonly count: number; readonly reach: number };
@@ -140,22 +144,17 @@ interface OtherBoard {
 /** Thicker boards of at least its width, those with the least wood first; the shop's before others of that size. */
 function boards(member: Member, { material, flat, length, row, worked }: Trying): OtherBoard[] {
   if (material.kind === "sheet") return [];
-  const { lumber } = worked.settings;
   const own = flat ? { thick: member.deep, broad: member.wide } : { thick: member.wide, broad: member.deep };
-  const names = [...new Set([...worked.materials.map((m) => m.name), ...sectionNames(lumber)])];
-  const found = names.flatMap((name): OtherBoard[] => {
-    const size = sizeOf(name, lumber);
-    if (!size || size.thick < own.thick - SAME || size.thick > own.thick * MOST_TIMES + SAME) return [];
-    const [thick, broad] = flat ? [size.thick, own.broad] : [size.thick, size.broad];
-    const more = thick * broad - own.thick * own.broad;
-    const fits = flat
-      ? Math.abs(size.broad - own.broad) < NEARLY
-      : size.broad <= own.broad * MOST_TIMES + SAME;
+  const inShop = new Set(worked.materials.flatMap((m) => (m.sold.length > 0 ? [m.name] : [])));
+  const found = sizesOf(worked).flatMap(({ name, thick, broad }): OtherBoard[] => {
+    if (thick < own.thick - SAME || thick > own.thick * MOST_TIMES + SAME) return [];
+    const fits = flat ? Math.abs(broad - own.broad) < NEARLY : broad <= own.broad * MOST_TIMES + SAME;
+    const wider = flat ? own.broad : broad;
+    const more = thick * wider - own.thick * own.broad;
     if (more < SAME || !fits) return [];
-    const [wide, deep] = flat ? [broad, thick] : [thick, broad];
+    const [wide, deep] = flat ? [wider, thick] : [thick, wider];
     const as = memberOf(material, { wide, deep, flat, alongGrain: true }, member.wet);
-    const shop = worked.materials.some((m) => m.name === name && m.sold.length > 0);
-    return as ? [{ name, shop, member: as, wood: more * length * row.count }] : [];
+    return as ? [{ name, shop: inShop.has(name), member: as, wood: more * length * row.count }] : [];
   });
   return found.sort((a, b) => a.wood - b.wood || Number(b.shop) - Number(a.shop));
 }
@@ -166,22 +165,38 @@ const SAME = 0.5;
 /** mm */
 const NEARLY = 10;
 
-function sizeOf(
-  name: string,
-  lumber: LumberStandard,
-): { readonly thick: number; readonly broad: number } | undefined {
-  const found = section(name, lumber);
-  if (!found) return undefined;
-  if (found.unit === "mm") return { thick: found.thickness, broad: found.width };
-  const mm = (text: string): number => inchesOf(text) * 25.4;
-  return { thick: mm(found.thickness), broad: mm(found.width) };
+interface BoardSize {
+  readonly name: string;
+  /** mm */
+  readonly thick: number;
+  readonly broad: number;
 }
 
-const inchesOf = (text: string): number =>
-  text.split("-").reduce((sum, part) => {
-    const [over, under = "1"] = part.split("/");
-    return sum + Number(over) / Number(under);
-  }, 0);
+/** The plan's own boards that a standard knows, and those usually sold. */
+function sizesOf({ materials, settings: { lumber } }: Worked): BoardSize[] {
+  const usual = usualSizes(lumber);
+  const named = new Set(usual.map(({ name }) => name));
+  const own = materials.flatMap(({ name }) => (named.has(name) ? [] : (sizeOf(name, lumber) ?? [])));
+  return [...own, ...usual];
+}
+
+/** Those of each standard, worked out when first asked for. */
+const USUAL_SIZES = new Map<LumberStandard, readonly BoardSize[]>();
+
+function usualSizes(lumber: LumberStandard): readonly BoardSize[] {
+  const before = USUAL_SIZES.get(lumber);
+  if (before) return before;
+  const sizes = sectionNames(lumber).flatMap((name) => sizeOf(name, lumber) ?? []);
+  USUAL_SIZES.set(lumber, sizes);
+  return sizes;
+}
+
+function sizeOf(name: string, lumber: LumberStandard): BoardSize | undefined {
+  const found = section(name, lumber);
+  if (!found) return undefined;
+  const { thickness, width, unit } = found;
+  return { name, thick: size(thickness, unit).approx, broad: size(width, unit).approx };
+}
 
 /** Boards of the same part that lie as high. */
 function rowOf({ piece, carried }: HeldPiece, { space }: Worked): Trying["row"] {
@@ -220,15 +235,15 @@ const MOST_MORE = 2.5;
 /** A screw of the shop, else one usually sold, that holds it with as many and stays in the wood. */
 function sizeThatHolds(held: HeldJoint, worked: Worked): JointCure | undefined {
   const { joint } = held;
-  const { size } = joint;
-  if (!size || joint.fastener?.kind === "bolt") return undefined;
+  const { size: own } = joint;
+  if (!own || joint.fastener?.kind === "bolt") return undefined;
   const kind = joint.fastener?.kind ?? "screw";
   const shop = worked.fasteners.filter((f) => f.kind === kind && f.size);
-  const usual = kind === "screw" ? USUAL_GAUGES.flatMap(usualSizes) : [];
+  const usual = kind === "screw" ? USUAL_SCREWS : [];
   const all = [
     ...shop.map((fastener) => ({ size: fastener.size!, fastener: fastener as Fastener | undefined })),
     ...usual.map((s) => ({ size: s, fastener: undefined })),
-  ].filter(({ size: s }) => s.text !== size.text && s.diameter.approx >= size.diameter.approx - 1e-6);
+  ].filter(({ size: s }) => s.text !== own.text && s.diameter.approx >= own.diameter.approx - 1e-6);
   all.sort(
     (a, b) =>
       a.size.diameter.approx - b.size.diameter.approx ||
@@ -245,7 +260,6 @@ function sizeThatHolds(held: HeldJoint, worked: Worked): JointCure | undefined {
 /** Its tip keeps its wood and its bite on all its ways. */
 const staysIn = (joint: Joint): boolean => screwFits(joint).every((f) => !f.trouble);
 
-const USUAL_GAUGES = [8, 10] as const;
-
-const usualSizes = (gauge: number): Size[] =>
-  (usualScrewLengths(gauge) ?? []).flatMap((l) => screwSize(`#${gauge} x ${l}"`) ?? []);
+const USUAL_SCREWS: readonly Size[] = [8, 10].flatMap((gauge) =>
+  (usualScrewLengths(gauge) ?? []).flatMap((l) => screwSize(`#${gauge} x ${l}"`) ?? []),
+);

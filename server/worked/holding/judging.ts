@@ -155,13 +155,13 @@ function panelOf(material: Material, { wide, deep, alongGrain }: Section, wet: b
   };
 }
 
-/** By the category that its line names; a panel of another thickness than any category has no row. */
-function panelRow({ declared }: Material, thick: number): ReturnType<typeof panelValues> {
-  const named = declared?.entry.clauses.find((c) => c.kind === "plywood");
-  if (named?.kind !== "plywood") return undefined;
-  const text = named.value.kind === "literal" ? named.value.text.replace(/["″”]/g, "") : "";
-  const names = [text, ...categoriesMeasuring(thick / MM_PER_INCH)];
-  return names.map(panelValues).find((row) => row !== undefined);
+/** Plywood by its category, or by the thinnest one that measures so; what is no plywood by name has no row. */
+function panelRow({ sizeFrom }: Material, thick: number): ReturnType<typeof panelValues> {
+  const plywood = sizeFrom.by === "table" ? sizeFrom.really : undefined;
+  if (!plywood) return undefined;
+  return [plywood.name, ...categoriesMeasuring(thick / MM_PER_INCH)]
+    .map(panelValues)
+    .find((row) => row !== undefined);
 }
 
 /** What a weight that comes and goes adds: N·mm, N, and N·mm3 to be divided by the stiffness, over its span. */

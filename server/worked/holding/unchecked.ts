@@ -25,6 +25,7 @@ export function holdingUnchecked(worked: Input): Unchecked[] {
   return [
     ...unplacedOf(worked),
     ...valuesOf(worked),
+    ...notchesOf(worked),
     ...wallsOf(worked),
     ...jointsOf(worked),
     ...always(worked),
@@ -65,6 +66,16 @@ const isOnOnePlace = ({ carried, loads }: HeldPiece): boolean =>
   !carried.trouble &&
   carried.links.every(({ link }) => link.by !== FLOOR) &&
   (loads.roaming.length > 0 || carried.weighs.fill + carried.weighs.said > 0);
+
+/** Boards that bend, and from which a notch or a dado takes wood. */
+function notchesOf({ holding, space }: Input): Unchecked[] {
+  const notched = holding.pieces.filter((p) => p.carried.bends && (p.part?.notches.length ?? 0) > 0);
+  return onceEach(
+    notched.map((p) => p.piece),
+    space,
+    (part) => ({ what: say("weak at notches", { name: part }), why: say("boards whole") }),
+  );
+}
 
 function wallsOf({ holding, space, boxes, scope }: Input): Unchecked[] {
   const filled = boxes.filter((b) => b.fill && b.placed);
