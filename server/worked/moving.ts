@@ -3,6 +3,7 @@ import { lookUp, usesOf } from "../plan";
 import { type Bounds, HAIRLINE, MovedBody, TOUCHING } from "../solid/contact";
 import { add, type Vec3 } from "../solid/vector";
 import { hangingFreely } from "./hanging";
+import { carriesAsWell } from "./holding";
 import type { LineAt } from "./overlaps";
 import type { Piece } from "./pieces";
 import type { Placement } from "./placing";
@@ -15,7 +16,7 @@ const AXES = [0, 1, 2] as const;
 /**
  * The pieces that would hang in the air if those of a line of the plan were moved that far, by their places among all.
  * Undefined where that would spoil something: pieces in each other, other pieces joined, more room taken where the plan says
- * what it must fit, or something else worked out from where they stand.
+ * what it must fit, something that tips off what it lies on, or something else worked out from where they stand.
  */
 export function movedBy(
   worked: Worked,
@@ -36,7 +37,8 @@ export function movedBy(
   const same = !joined || touching(after.meetings) === touching(space.meetings);
   const { space: room, wayIn } = worked.settings;
   const fits = !(room || wayIn) || within(after.bounds, space.bounds);
-  return clear && same && fits ? hangingFreely(after).flat() : undefined;
+  if (!clear || !same || !fits || !carriesAsWell(worked, after)) return undefined;
+  return hangingFreely(after).flat();
 }
 
 /** Whether the pieces of a line would be clear of all others if they alone stood that far off; of a line not known, no one can say: true. */

@@ -6,6 +6,10 @@ import { run } from "./plans";
 const found = (text: string): string[] => [...new Set(run(text).problems.map((p) => p.code))].sort();
 const unchecked = (text: string): string[] => run(text).worked.unchecked.map((u) => uncheckedText(u).what);
 
+/** How much the cures of its problems would write. */
+const edits = (text: string): number =>
+  run(text).problems.flatMap((p) => p.cures.flatMap((c) => c.edits)).length;
+
 const RAIL = 'part rail of 2x4, length 30"\nplace rail across, flat, on floor, 0 from left, 0 from front\n';
 const block = (where: string): string =>
   `${RAIL}part block of 4x4, length 6"\nplace block across, flat, ${where}`;
@@ -44,8 +48,6 @@ describe("pieces in one place", () => {
 
   test("a distance that others lean on is not rewritten", () => {
     const text = block('3" from front, flush with left of rail, on floor');
-    const edits = (t: string): number =>
-      run(t).problems.flatMap((p) => p.cures.flatMap((c) => c.edits)).length;
     expect(edits(text)).toBe(1);
     expect(
       edits(
@@ -71,6 +73,17 @@ describe("in the air", () => {
   ])("%s", (_, text, problems) => {
     expect(found(text)).toEqual(expect.arrayContaining(problems));
     expect(found(text)).not.toContain("hangs-in-air");
+  });
+
+  test("a distance that lays it on what would then tip is not offered", () => {
+    const text = (length: string): string => `part bearer of 2x4, length 24"
+part slat of 1x4, length ${length}
+part block of 4x4, length 6"
+place bearer across, flat, on floor, 0 from left, 0 from front
+place slat front to back, flat, on bearer, flush with left of bearer, flush with front of bearer
+place block across, flat, 2-3/8" up, 0 from left, ${length === '9"' ? "5-1/2" : "0"}" from front`;
+    expect([found(text('9"')), edits(text('9"'))]).toEqual([["hangs-in-air"], 0]);
+    expect([found(text('4"')), edits(text('4"'))]).toEqual([["hangs-in-air"], 1]);
   });
 
   test("a thing fixed to the wall may be accepted", () => {

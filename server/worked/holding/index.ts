@@ -5,7 +5,7 @@
 import { bowLimit, sagLimit } from "../../trade";
 import type { Joint } from "../joints";
 import type { Part } from "../parts";
-import { otherOf } from "../space";
+import { otherOf, type Space } from "../space";
 import type { Worked } from "../work";
 import { type Carried, carriedBy } from "./carrying";
 import { demandsOf, type HeldJoint, jointsHeld } from "./demands";
@@ -105,15 +105,11 @@ const NOTHING_HELD: Holding = {
 
 /** A plan with a line that cannot be worked out, or with pieces that overlap, is not judged: what is missing is no fault of the rest. */
 export function holdingOf(worked: Input): Holding {
-  const { space, parts, joints, boxes, scope } = worked;
+  const { space, parts, boxes, scope } = worked;
   if (!worked.pieces.complete || space.clashes.length > 0) return NOTHING_HELD;
   const partOf = (i: number): Part | undefined => parts.get(space.pieces[i]!.part);
-  const isPanel = (i: number): boolean => partOf(i)?.material?.kind === "sheet";
   const wet = wetIn(worked);
-  const fixings = fixingsOf(joints, space.pieces.length);
-  const links = linksOf(space, fixings, isPanel);
-  const loads = loadsOf(worked);
-  const carried = carriedBy(space.pieces, links, loads, isPanel);
+  const { isPanel, fixings, links, loads, carried } = carriedIn(worked);
   const members = new Members();
   const pieces = space.pieces.map((_, piece): HeldPiece => {
     const own = carried[piece]!;
@@ -142,6 +138,23 @@ export function holdingOf(worked: Input): Holding {
     feet: feetOf(carried),
     noPath: noPathOf(worked, carried, links.levels),
   };
+}
+
+function carriedIn(worked: Input) {
+  const { space, parts, joints } = worked;
+  const isPanel = (i: number): boolean => parts.get(space.pieces[i]!.part)?.material?.kind === "sheet";
+  const fixings = fixingsOf(joints, space.pieces.length);
+  const links = linksOf(space, fixings, isPanel);
+  const loads = loadsOf(worked);
+  return { isPanel, fixings, links, loads, carried: carriedBy(space.pieces, links, loads, isPanel) };
+}
+
+/** Whether everything is carried as well as now when the same pieces stand otherwise. */
+export function carriesAsWell(worked: Worked, space: Space): boolean {
+  const after = { ...worked, space };
+  const { carried, links } = carriedIn(after);
+  const now = new Set(worked.holding.noPath.map((n) => n.piece));
+  return noPathOf(after, carried, links.levels).every((n) => now.has(n.piece));
 }
 
 /** What part of its span a board may bend: of one that nobody sees under soil, as much as a wall. */
