@@ -22,7 +22,7 @@ export const gapCloses: Check = {
   class: "warning",
   title: "Boards side by side with too little room to swell",
   page: `A board becomes wider when it is wetter: from dry (12%) to the wettest of the year outdoors a flat-sawn cedar board 5-1/2"
-wide gains about 1/16", in wet soil more than 1/8". Its length and its thickness hardly matter. Three things are looked at in
+wide gains about 7/64", in wet soil about 1/8". Its length and its thickness hardly matter. Three things are looked at in
 rows of boards that lie edge to edge:
 
 - between two things that hold them (walls, legs, posts) they need as much room as they swell together, or they buckle or
@@ -34,8 +34,9 @@ A row that is free at an end pushes outward and is left alone, as are boards sta
 they are built in as their \`stock\` says: 12% where it says nothing, and wet through where it is \`green\` or \`treated\`, from where
 they only shrink (say \`moisture 19%\` for boards that were dried after treatment). They become as wet as the air makes them in
 the wettest part of the year, those of a box of watered soil wet through (30%), walls behind a liner apart. Widths follow the
-moisture in proportion: shrinkage from green to dry across a flat-sawn board (Wood Handbook, Table 4-3) x (30 - moisture) / 30.
-Panels hardly move. Whether boards cup, or are split by screws near both their edges, is not looked at.
+moisture in proportion: shrinkage from green to dry across a flat-sawn board (Wood Handbook, Table 4-3) x (30 - moisture) / 30;
+with 22 instead of 30 for western redcedar, northern white-cedar and redwood, which shrink from 22% down. Panels
+hardly move. Whether boards cup, or are split by screws near both their edges, is not looked at.
 
 \`\`\`sawbuck
 plan Bench top
@@ -64,7 +65,7 @@ place slat across, flat, on floor, 0 from left, 0 from front, 4 deep, 1/4" apart
     end: "{piece} holds the row at one end.",
     moisture: "The boards are taken at {from} moisture when they are built in, and at {to} {wet}.",
     grain:
-      "{wood} shrinks {percent} across a flat-sawn board from green to dry, and swells back in proportion; quarter-sawn boards move less.",
+      "{wood} shrinks {percent} across a flat-sawn board from {below} moisture down to none, and swells back in proportion; quarter-sawn boards move less.",
     member: "{wood} covers several woods: the one in the tables that moves most, {member}, is taken.",
     unsaid: "The plan does not say which wood it is: {wood} is taken.",
     gap: "Leave gaps of {gap}: {left} is open at the wettest.",
@@ -145,6 +146,7 @@ function findingOf(row: RowOfYear, trouble: RowTrouble, worked: Worked): Finding
         slots: {
           wood: most.shrinkage.row.key,
           percent: percent(most.shrinkage.row.value.tangential),
+          below: percent(most.saturation.value),
         },
       },
       ...(most.shrinkage.member === undefined

@@ -262,6 +262,9 @@ const FILLED = {
   ),
 
   "as of more like it": counted("n", " (so with {n} more like it)", " (so with {n} more like it)"),
+  "times their thickness": "{n} times their thickness",
+  "times their thickness and the tip": "{n} times their thickness and the tip",
+  "none that counts": "none that counts",
   "so many screws": counted("n", "one {size} {kind}", "{n} {size} {kind}s"),
   sapwood: "bought boards are largely sapwood, which rots there",
   "sapwood of": "bought {wood} is largely sapwood, which rots there",

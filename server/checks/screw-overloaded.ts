@@ -1,4 +1,5 @@
-import { type HeldJoint, jointCures, type Worked } from "../worked";
+import { lagPenetration, leastPenetration } from "../trade";
+import { type HeldJoint, isLag, jointCures, type Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { aboutPiece, caution, length, load, pieceIn } from "./holding-words";
 import { phrase } from "./phrases";
@@ -12,9 +13,9 @@ export const screwOverloaded: Check = {
   title: "Screws are asked for more than they hold",
   page: `What a piece carries, and does not lie on something with, hangs on its screws. Each holds so much across its length, and so
 much when it is pulled out, by its thickness, the wood of both pieces and how far it goes in (NDS chapter 12: yield equations and
-withdrawal). Wet wood takes three tenths of that, end grain a third across and all when pulled. A screw that goes in less than 6
-times its thickness claims nothing. Loads under 5 lb a screw are let be. Glue is not judged, and where there is some it holds
-before the screws do.
+withdrawal). Wet wood takes three tenths of that, end grain a third across and all when pulled (of a lag screw a quarter). A
+screw that goes in less than 6 times its thickness (a lag screw 4 times, its tip left out) claims nothing. Loads under 5 lb a
+screw are let be. Glue is not judged, and where there is some it holds before the screws do.
 
 The cheapest cure is often no screw at all: let the piece lie on something.
 
@@ -42,9 +43,9 @@ load rail 480 lb spread
     hangs: "{load} hangs on {screws} between {piece} and {by}, which can hold {holds}.",
     pulled: "{load} pulls at {screws} between {piece} and {by}, which can hold {holds}.",
     nothing:
-      "{load} hangs on {screws} between {piece} and {by}: they go in {bite}, and below {least}, 6 times their thickness, no strength is claimed for them.",
+      "{load} hangs on {screws} between {piece} and {by}: they go in {bite}, and below {least}, {thick}, no strength is claimed for them.",
     "nothing-pulled":
-      "{load} pulls at {screws} between {piece} and {by}: they go in {bite}, and below {least}, 6 times their thickness, no strength is claimed for them.",
+      "{load} pulls at {screws} between {piece} and {by}: they go in {bite}, and below {least}, {thick}, no strength is claimed for them.",
     "end-grain":
       "{load} pulls at {screws} between {piece} and {by}: they sit in end grain, which holds no screw that is pulled.",
     pushes: "The push is that of wet fill with a blocked drain.",
@@ -87,6 +88,9 @@ function findingOf(held: HeldJoint, worked: Worked): Finding {
       holds: load(holds, display),
       bite: { full: length(grip.bite) },
       least: { full: length(grip.least) },
+      thick: isLag(joint)
+        ? phrase("times their thickness and the tip", { n: lagPenetration.value.least })
+        : phrase("times their thickness", { n: leastPenetration.value }),
     },
     numbers: [
       { name: "load", value: load(asked, display), source: "worked out" },

@@ -7,6 +7,8 @@ import {
   cite,
   creepFactors,
   durationFactors,
+  lagPenetration,
+  leastPenetration,
   type Source,
   sagLimit,
   wetFactors,
@@ -16,6 +18,7 @@ import { type Display, LENGTH, lengthText, quantityText, roughly } from "../unit
 import {
   type GripFactors,
   type HeldJoint,
+  isLag,
   type Judged,
   type Member,
   type Strain,
@@ -175,7 +178,7 @@ export function jointLines(held: HeldJoint, worked: Worked): string[] {
   const bite = exactText(roughly(LENGTH, grip.bite), display);
   if (!steps)
     return [
-      `${name}: goes in ${bite}; below ${exactText(roughly(LENGTH, grip.least), display)}, 6 times its thickness, no strength is claimed`,
+      `${name}: goes in ${bite}; below ${exactText(roughly(LENGTH, grip.least), display)}, ${thick(joint)}, no strength is claimed`,
     ].map(escaped);
   const [side, main] = steps.gravities;
   const through = `${name} through ${short(steps.side, display)} (gravity ${side}) ${short(grip.bite, display)} into gravity ${main}`;
@@ -196,6 +199,11 @@ export function jointLines(held: HeldJoint, worked: Worked): string[] {
     escaped,
   );
 }
+
+const thick = (joint: HeldJoint["joint"]): string =>
+  isLag(joint)
+    ? `${lagPenetration.value.least} times its thickness and the tip`
+    : `${leastPenetration.value} times its thickness`;
 
 const pulls = ({ thread, head }: NonNullable<HeldJoint["grip"]["steps"]>): number =>
   Math.min(thread ?? Number.MAX_VALUE, head ?? Number.MAX_VALUE);

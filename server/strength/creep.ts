@@ -9,9 +9,3 @@ export function longTermSag(permanent: number, short: number, factor: number): n
   const sag = factor * permanent + short;
   return factor >= 1 && Number.isFinite(sag) ? sag : undefined;
 }
-
-/** Sag in mm of a beam whose `bend` gave N mm3, at a stiffness in N/mm2 and an inertia in mm4. */
-export function sagOf(timesStiffness: number, elasticity: number, inertia: number): number | undefined {
-  const sag = timesStiffness / (elasticity * inertia);
-  return elasticity > 0 && inertia > 0 && Number.isFinite(sag) ? sag : undefined;
-}

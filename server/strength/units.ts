@@ -8,7 +8,6 @@ export const STANDARD_GRAVITY = 9.80665;
 export const NEWTONS_PER_POUND = 0.45359237 * STANDARD_GRAVITY;
 export const MPA_PER_PSI = NEWTONS_PER_POUND / MM_PER_INCH ** 2;
 export const MPA_PER_PSF = MPA_PER_PSI / 144;
-export const KG_M3_PER_LB_FT3 = 0.45359237 / 0.3048 ** 3;
 
 /** A number that is not NaN, not endless and above 0. */
 export const positive = (value: number): boolean => value > 0 && value < Number.POSITIVE_INFINITY;

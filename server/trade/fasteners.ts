@@ -1,14 +1,8 @@
-// Nails, lag screws and bolts by size, how hard the steel of a fastener bends, and what is left of its strength where it is.
-import { type Row, remembered, type Source } from "./row";
+// Lag screws by size, how hard the steel of a fastener bends, and what is left of its strength where it is.
+import { type Row, remembered } from "./row";
+import { tapeNumber } from "./tape";
 
-/** A nail by its penny size: inches as tape text. The shank is what its strength counts on. */
-export interface Nail {
-  readonly length: string;
-  readonly shank: string;
-  readonly head: string;
-}
-
-/** A lag screw or bolt by its nominal diameter: inches as tape text. */
+/** A lag screw by its nominal diameter: inches as tape text. */
 export interface Lag {
   readonly diameter: string;
   readonly root: string;
@@ -16,14 +10,15 @@ export interface Lag {
   readonly tip: string;
 }
 
-/** The size of a nail: "8d common"; undefined when it is not in the table. */
-export function nailSize(name: string): Row<Nail> | undefined {
-  return nails.find(({ key }) => key === `${name} nail`);
+/** The lag screw of a nominal diameter in inches; undefined when it is not in the table. */
+export function lagSize(diameter: number): Row<Lag> | undefined {
+  return lags.find(({ value }) => Math.abs(tapeNumber(value.diameter)! - diameter) < 1e-6);
 }
 
-/** The lag screw of a nominal diameter ("3/8"). */
-export function lagSize(diameter: string): Row<Lag> | undefined {
-  return lags.find(({ value }) => value.diameter === diameter);
+/** How much of a lag screw is threaded where its maker says nothing, its length and that in inches. */
+export function lagThread(length: number): number {
+  const { share, more, most } = lagThreadLength.value;
+  return Math.min(length, share * length + more, most);
 }
 
 /**
@@ -40,35 +35,7 @@ export interface Yield {
   readonly psi: number;
 }
 
-const L4 = remembered("NDS", "Appendix L, Table L4, nails");
-const COPIED: Source = { ...L4, via: "a builders' forum", confidence: "secondary" };
-const MAILED: Source = {
-  document: "NDS 2005",
-  table: "Table 11N",
-  via: "seaintarchive 2009c msg00914",
-  confidence: "read",
-};
-
-export const nails: readonly Row<Nail>[] = (
-  [
-    ["6d common", "2", "0.113", "0.266", L4],
-    ["8d common", "2-1/2", "0.131", "0.281", L4],
-    ["10d common", "3", "0.148", "0.312", COPIED],
-    ["12d common", "3-1/4", "0.148", "0.312", L4],
-    ["16d common", "3-1/2", "0.162", "0.344", MAILED],
-    ["20d common", "4", "0.192", "0.406", L4],
-    ["6d box", "2", "0.099", "0.266", L4],
-    ["8d box", "2-1/2", "0.113", "0.297", L4],
-    ["10d box", "3", "0.128", "0.312", COPIED],
-    ["16d box", "3-1/2", "0.135", "0.344", L4],
-  ] as const
-).map(([name, length, shank, head, source]) => ({
-  key: `${name} nail`,
-  value: { length, shank, head },
-  unit: "in",
-  source,
-  range: "the head from memory",
-}));
+const L2 = remembered("NDS", "Appendix L, Table L2, lag screws");
 
 export const lags: readonly Row<Lag>[] = (
   [
@@ -83,7 +50,7 @@ export const lags: readonly Row<Lag>[] = (
   key: `${diameter} in lag screw`,
   value: { diameter, root, tip },
   unit: "in",
-  source: remembered("NDS", "Appendix L, Table L2, lag screws"),
+  source: L2,
 }));
 
 const I1 = remembered("NDS 2018", "Appendix I, Table I1, bending yield strength");
@@ -112,7 +79,17 @@ export const boltYield: Row<number> = {
   source: I1,
 };
 
-/** Bite in the main piece that a lag screw needs to claim a strength, and for its full value across, in shank diameters. */
+/** Thread of a lag screw, tip included: a share of its length and so much more, inches, up to the most there is. */
+export const lagThreadLength: Row<{ readonly share: number; readonly more: number; readonly most: number }> =
+  {
+    key: "thread of a lag screw",
+    value: { share: 0.5, more: 0.5, most: 6 },
+    unit: "in",
+    source: L2,
+    range: "half the length and 1/2 in, at most 6 in",
+  };
+
+/** Bite in the main piece, the tip left out, that a lag screw needs to claim a strength, and for its full value across, in shank diameters. */
 export const lagPenetration: Row<{ readonly least: number; readonly full: number }> = {
   key: "penetration of a lag screw, least and full",
   value: { least: 4, full: 8 },
@@ -167,10 +144,10 @@ export const lagEndGrainWithdrawal: Row<number> = {
 };
 
 export const fastenerRows: readonly Row<unknown>[] = [
-  ...nails,
   ...lags,
   ...bendingYield,
   boltYield,
+  lagThreadLength,
   lagPenetration,
   ...Object.values(wetService),
   ...Object.values(toeFactors),

@@ -1,5 +1,5 @@
 // Wood and moisture: how much boards move, and how wet they are where they stand.
-import { FROM_MEMORY, type Row, remembered, type Source, type Span } from "./row";
+import { FROM_MEMORY, type Row, remembered, type Source } from "./row";
 
 /** Change of size per 1% of moisture, as a share of the size. */
 export interface MovementCoefficients {
@@ -58,8 +58,9 @@ export const fiberSaturation: Row<number> = {
 };
 
 /**
- * Moisture in percent at which a wood starts to shrink on its way down, for the straight line of the shrinkage form:
- * `fiberSaturation` but for woods rich in extractives, whose coefficients are those of a line from 22%.
+ * Moisture in percent at which a wood starts to shrink on its way down, for the straight line of the shrinkage form, by a
+ * name of the shrinkage table: `fiberSaturation` but for woods rich in extractives, whose coefficients are those of a line
+ * from 22%.
  */
 export function shrinksBelow(name: string): Row<number> {
   return earlySaturation.find(({ key }) => key === `${name} shrinks below`) ?? fiberSaturation;
@@ -67,9 +68,7 @@ export function shrinksBelow(name: string): Row<number> {
 
 export const earlySaturation: readonly Row<number>[] = [
   "western-redcedar",
-  "western-cedars",
   "northern-white-cedar",
-  "redwood",
   "redwood-old-growth",
   "redwood-young-growth",
 ].map((name) => ({
@@ -141,30 +140,6 @@ export const usualMoisture: { readonly outdoors: Row<number>; readonly indoors: 
   },
 };
 
-/** Between what moistures in percent wood goes back and forth over the years, by where it stands. */
-export type Setting = "indoors" | "sheltered" | "exposed" | "soil";
-
-const HANDBOOK_13 = remembered("Wood Handbook", "chapter 13, moisture in service");
-
-export const moistureRanges: Readonly<Record<Setting, Row<Span>>> = {
-  indoors: swing(
-    "indoors",
-    6,
-    10,
-    HANDBOOK_13,
-    "most of the US; 4 to 9 in the dry southwest, 8 to 13 on a damp coast",
-  ),
-  sheltered: swing(
-    "outdoors under a roof",
-    9,
-    14,
-    HANDBOOK_13,
-    "most of the US; 7 to 12 in the dry southwest",
-  ),
-  exposed: swing("outdoors in sun and rain", 8, 20, FROM_MEMORY),
-  soil: swing("against wet soil", 12, 30, FROM_MEMORY, "soaked in a wet season, 30 or more"),
-};
-
 /** Lumber standards say from what moisture down a board is dry, in percent. */
 export const dryLumber: Row<number> = {
   key: "moisture of dry lumber, at most",
@@ -188,11 +163,5 @@ export const movementRows: readonly Row<unknown>[] = [
   ...equilibrium,
   usualMoisture.outdoors,
   usualMoisture.indoors,
-  ...Object.values(moistureRanges),
   dryLumber,
 ];
-
-function swing(where: string, low: number, high: number, source: Source, range?: string): Row<Span> {
-  const row = { key: `moisture over the years, ${where}`, value: { low, high }, unit: "%", source };
-  return range === undefined ? row : { ...row, range };
-}

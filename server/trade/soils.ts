@@ -1,5 +1,5 @@
-// How loose fill presses sideways: friction angles of fills, the share of the weight that presses on a wall, guide soils.
-import { FROM_MEMORY, type Row, type Source } from "./row";
+// How loose fill presses sideways: friction angles of fills, the share of the weight that presses on a wall.
+import { FROM_MEMORY, type Row } from "./row";
 
 /** Friction angle in degrees of a fill by its name in the table of fills; undefined for water and what is not known. */
 export function frictionAngle(fill: string): Row<number> | undefined {
@@ -25,47 +25,17 @@ export const frictionAngles: readonly Row<number>[] = (
   range,
 }));
 
-/** A box is stiff, so its fill presses at rest: 1 - sin(30), for loose fill of no known angle. */
+/** A box is stiff, so its fill presses at rest: 1 - sin(phi). This is for 30 degrees, where a fill's own angle is not known. */
 export const atRestShare: Row<number> = {
   key: "share of its weight with which loose fill presses sideways",
   value: 0.5,
   unit: "",
   source: {
     document: "Jaky, 1 - sin(phi)",
-    table: "phi 30",
     via: "geoeqdoc.pages.dev",
     confidence: "read",
   },
-  range: "at rest; 0.41 to 0.63 for friction angles from 36 to 22",
+  range: "at rest, friction angle 30; 0.41 to 0.63 for angles from 36 to 22",
 };
 
-/** Active share, weight in lb/cuft, and the weight of the fluid that presses alike. */
-export interface GuideSoil {
-  readonly share: number;
-  readonly weight: number;
-  readonly fluid: number;
-}
-
-const HUD: Source = {
-  document: "HUD Residential Structural Design Guide",
-  table: "Table 3.5, guide soils",
-  via: "1library.net",
-  confidence: "read",
-};
-
-export const guideSoils: readonly Row<GuideSoil>[] = (
-  [
-    ["sand and gravel", 0.26, 115, 30],
-    ["silty sand", 0.35, 100, 35],
-    ["clay and silt", 0.45, 100, 45],
-    ["clay", 0.6, 100, 60],
-  ] as const
-).map(([soil, share, weight, fluid]) => ({
-  key: `guide soil, ${soil}`,
-  value: { share, weight, fluid },
-  unit: "lb/cuft",
-  source: HUD,
-  range: "walls that give way; no load on the surface, no water",
-}));
-
-export const soilRows: readonly Row<unknown>[] = [...frictionAngles, atRestShare, ...guideSoils];
+export const soilRows: readonly Row<unknown>[] = [...frictionAngles, atRestShare];

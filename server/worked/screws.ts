@@ -59,7 +59,11 @@ export function screwFits(joint: Joint): ScrewFit[] {
   return size && !isBolt(joint) ? fitsAt(joint, size, angle) : [];
 }
 
-export const isBolt = (joint: Joint): boolean => /\bbolts?\b/.test(joint.fastener?.kind ?? "");
+export const isBolt = (joint: Joint): boolean =>
+  /\bbolts?\b/.test(joint.fastener?.kind ?? "") && !isLag(joint);
+
+/** A lag screw, which some call a lag bolt. */
+export const isLag = (joint: Joint): boolean => /\blags?\b/.test(joint.fastener?.kind ?? "");
 
 /** The lengths that do for all of these paths at that angle; undefined when none does. */
 export function lengthWindow(fits: readonly ScrewFit[], angle: Quantity): LengthWindow | undefined {

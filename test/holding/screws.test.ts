@@ -1,11 +1,18 @@
 /**
  * What screws, nails and bolts hold, against the equations of NDS 2018 written out here once more: Table 12.3.1A with the
- * terms of 12.3.1B, withdrawal by 12.2. Inches and pounds; spruce-pine-fir, G 0.42.
+ * terms of 12.3.1B, withdrawal by 12.2; lag screws by Table L2. Inches and pounds; spruce-pine-fir, G 0.42.
  */
 import { describe, expect, test } from "vitest";
+import { run, told } from "../checks/plans";
 import { see, weighs } from "./hand";
 
 const G = 0.42;
+
+/** All that is said of a plan under a code. */
+const messages = (text: string, code: string): string[] => {
+  const seen = run(text);
+  return seen.problems.filter((p) => p.code === code).map((p) => told(p, seen));
+};
 
 interface Yielding {
   /** Root, and shank. */
@@ -15,17 +22,19 @@ interface Yielding {
   readonly bite: number;
   /** Bending yield, psi. */
   readonly fyb: number;
-  readonly nominal?: "bolt";
+  readonly nominal?: "bolt" | "lag";
 }
 
-/** Pounds across one fastener. Below 10 shanks in the main piece (bolts go through), the value at 10 by its share. */
+/** Pounds across one fastener. Below 10 shanks in the main piece (lags 8; bolts go through), the value there by its share. */
 function across({ d, shank, side, bite, fyb, nominal }: Yielding): number {
-  const share = nominal ? 1 : Math.min(1, bite / (10 * shank));
+  const share = nominal === "bolt" ? 1 : Math.min(1, bite / ((nominal === "lag" ? 8 : 10) * shank));
   const main = bite / share;
   // Under 1/4": 16,600 G^1.84; from there up across the grain 6,100 G^1.45 / sqrt(D).
   const fe = shank < 0.25 ? 16_600 * G ** 1.84 : (6_100 * G ** 1.45) / Math.sqrt(shank);
   const kd = d <= 0.17 ? 2.2 : 10 * d + 0.5;
-  const [one, two, three] = shank < 0.25 ? [kd, kd, kd] : [4 * 1.25, 3.6 * 1.25, 3.2 * 1.25];
+  // A thread whose root is under 1/4" and whose shank is not goes by the root, and across the grain a quarter more.
+  const thin = d < 0.25 ? kd * (shank < 0.25 ? 1 : 1.25) : undefined;
+  const [one, two, three] = [4, 3.6, 3.2].map((by) => thin ?? by * 1.25) as [number, number, number];
   const rt = main / side;
   // Both pieces are of one wood: Re = 1.
   const k1 = (Math.sqrt(1 + 2 * (1 + rt + rt ** 2) + rt ** 2) - (1 + rt)) / 2;
@@ -114,11 +123,71 @@ describe("screws across their length", () => {
     expect(see(plan).joint("board").across).toBeCloseTo(value, 6);
   });
 
+  // 3/8" lag: root .265, tip 7/32 (Table L2), bends at 45 ksi (Table I1).
+  const LAG = { d: 0.265, shank: 0.375, fyb: 45_000, nominal: "lag" } as const;
+  const lag = (size = '3/8" x 4"', kind = "lag screw", board = "2x6"): string =>
+    hung("1 big-lag", "", board, 200).concat(`fastener big-lag, ${size} ${kind}\n`);
+
+  test('a lag screw 3/8" x 4" through 1-1/2" into 1-1/2" counts its root, and not its tip', () => {
+    const joint = see(lag()).joint("board");
+    expect(joint.bite).toBeCloseTo(1.5, 9);
+    // 1.28125" is less than 4 shanks, 1.5", with which the tip makes 1.71875".
+    expect([joint.across, joint.holds]).toEqual([0, 0]);
+    const thin = see(lag('1/4" x 4"')).joint("board");
+    // 1/4": root .173, tip 5/32, 70 ksi; 1.34375" without the tip, of 8 shanks 2".
+    expect(thin.across).toBeCloseTo(
+      across({ d: 0.173, shank: 0.25, fyb: 70_000, nominal: "lag", side: 1.5, bite: 1.5 - 5 / 32 }),
+      6,
+    );
+  });
+
+  test("a lag screw by any name that says lag, at its full 8 shanks", () => {
+    const deep = (kind: string): string =>
+      lag('3/8" x 5"', kind).replace("part post of 2x4", "part post of 4x4");
+    for (const kind of ["lag screw", "lag bolt", "lag"]) {
+      const joint = see(deep(kind)).joint("board");
+      expect(joint.bite).toBeCloseTo(3.5, 9);
+      expect(joint.across).toBeCloseTo(across({ ...LAG, side: 1.5, bite: 3.5 - 7 / 32 }), 6);
+    }
+  });
+
+  test("of a size that no table has, a lag screw is listed as not looked at", () => {
+    const strange = see(lag("10mm x 100mm"));
+    expect(strange.holding.unknownJoints).toHaveLength(1);
+    expect(strange.worked.unchecked.map((u) => u.what.says)).toContain("screws hold");
+  });
+
   test("under 5 lb a screw is let be", () => {
     const own = weighs(30, 5.5, 0.75);
     // 4 screws carry the board and its load: 20 lb in all.
     expect(() => see(hung('2 #8 x 2"', "", "1x6", 19.9 - own)).joint("board")).toThrow();
     expect(see(hung('2 #8 x 2"', "", "1x6", 20.1 - own)).joint("board").asked).toBeCloseTo(10.05, 6);
+  });
+});
+
+describe("a lag screw four times its thickness deep, its tip left out", () => {
+  // 1/4": 4 x 6.35 mm and 5/32", 3.96875 mm: 29.36875 mm of 100.
+  const through = (thick: string): string =>
+    hung("1 big-lag", "", "slim", 200)
+      .replace("part post of 2x4", "part post of 6x6")
+      .concat(`stock slim, actual ${thick} x 140mm\nfastener big-lag, 1/4" x 100mm lag screw\n`);
+
+  test("just under, it claims nothing, and the message says of what", () => {
+    const seen = see(through("70.64mm"));
+    expect(seen.joint("board").across).toBe(0);
+    expect(seen.codes).toContain("screw-overloaded");
+    const said = messages(through("70.64mm"), "screw-overloaded");
+    expect(said).toEqual([
+      expect.stringContaining("4 times their thickness and the tip, no strength is claimed"),
+    ]);
+  });
+
+  test("just over, half of its value", () => {
+    const bite = (100 - 70.63 - 3.96875) / 25.4;
+    expect(see(through("70.63mm")).joint("board").across).toBeCloseTo(
+      across({ d: 0.173, shank: 0.25, fyb: 70_000, nominal: "lag", side: 70.63 / 25.4, bite }),
+      6,
+    );
   });
 });
 
@@ -195,6 +264,27 @@ load hook 100 lb
     );
     expect(nail.joint("hook").pulled).toBeCloseTo(0.25 * 1380 * G ** 2.5 * 0.131 * 1.75, 6);
   });
+
+  test("a stainless nail 465 G^1.5 D, in heavy wood no more than a plain one", () => {
+    const nail = (coating: string, wood = ""): number =>
+      see(under("eight-penny").concat(`fastener eight-penny, nail 0.131" x 2-1/2"${coating}\n${wood}`)).joint(
+        "hook",
+      ).pulled;
+    expect(nail(", coating stainless")).toBeCloseTo(465 * G ** 1.5 * 0.131 * 1.75, 6);
+    expect(nail(", coating galvanized")).toBeCloseTo(1380 * G ** 2.5 * 0.131 * 1.75, 6);
+    // Where G is under 465 / 1380 = 0.337 the plain one holds less: northern white-cedar, G 0.31.
+    const light = "stock 2x6, species northern-white-cedar\n";
+    expect(nail(", coating stainless", light)).toBeCloseTo(1380 * 0.31 ** 2.5 * 0.131 * 1.75, 6);
+  });
+
+  test('a lag screw 1800 G^1.5 D^0.75 for each inch of thread without its tip: half its length and 1/2" is thread', () => {
+    const lag = (more: string): number =>
+      see(under("long-lag").concat(`fastener long-lag, 1/4" x 4" lag screw${more}\n`)).joint("hook").pulled;
+    const each = 1800 * G ** 1.5 * 0.25 ** 0.75;
+    // Its head is worth 690 pi x 1/2 x G^2 x 3/4 = 143 lb; 2-1/2" of thread, less 5/32", 398 lb.
+    expect(lag("")).toBeCloseTo(head(0.5, 0.75), 6);
+    expect(lag(', thread 3/4"')).toBeCloseTo(each * (0.75 - 5 / 32), 6);
+  });
 });
 
 describe("into the end of a board", () => {
@@ -231,6 +321,34 @@ load drop 60 lb
     const joint = seen.joint("beam");
     expect([joint.way, joint.pulled, joint.holds, joint.uses]).toEqual(["pulled", 0, 0, Number.MAX_VALUE]);
     expect(seen.codes).toContain("screw-overloaded");
+  });
+});
+
+describe("a lag screw into the end of a board", () => {
+  const hanger = (fastener: string): string => `plan Hanger
+part post of 2x4, length 40"
+part beam of 4x4, length 30"
+part drop of 4x4, length 10"
+place post upright, wide face front, on floor, 0 from left, 0 from front
+place post upright, wide face front, on floor, 26-1/2" from left, 0 from front
+place beam across, flat, on posts, flush with left of posts, 0 from front
+place drop upright, wide face front, under beam, 13" from left, flush with front of beam
+fasten beam into drop end, 1 ${fastener} at each crossing
+load drop 60 lb
+`;
+  test("keeps three quarters when it is pulled", () => {
+    const seen = see(hanger("end-lag").concat('fastener end-lag, 1/4" x 6" lag screw\n'));
+    // 2-1/2" deep, all of it thread but the tip; a head of 1/2" through 3-1/2" is worth as through 1-1/4".
+    const thread = 1800 * G ** 1.5 * 0.25 ** 0.75 * (2.5 - 5 / 32);
+    const head = 1725 * Math.PI * 0.5 ** 2 * G ** 2;
+    expect(seen.joint("beam").pulled).toBeCloseTo(0.75 * Math.min(thread, head), 6);
+    const said = messages(
+      hanger("end-lag").concat('fastener end-lag, 1/4" x 6" lag screw\n'),
+      "screw-in-end-grain",
+    );
+    expect(said).toEqual([
+      expect.stringContaining("67% of its strength sideways, and 75% against being pulled out"),
+    ]);
   });
 });
 

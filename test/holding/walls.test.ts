@@ -75,6 +75,47 @@ describe('a board with soil 3" deep behind it', () => {
   });
 });
 
+describe("the share of its weight with which a fill presses sideways", () => {
+  const filled = (fill: string): ReturnType<typeof wall> =>
+    wall(see(bed('3" deep').replace("soil", fill)), "side");
+
+  test("is 1 - sin of its own friction angle: clay 22, gravel 36", () => {
+    // Saturated 110 and 120 lb/cuft, moist 100 and 115.
+    for (const [fill, angle, moist, wet] of [
+      ["clay", 22, 100, 110],
+      ["gravel", 36, 115, 120],
+    ] as const) {
+      const share = 1 - Math.sin((angle * Math.PI) / 180);
+      const { work, judged } = filled(fill);
+      const fluid = WATER + share * (wet - WATER);
+      expect(work.bends!.blocked.moment.size / LB / IN).toBeCloseTo(bent(push(fluid, 0, 3)), 2);
+      const w = push(share * moist, 0, 3);
+      const bow =
+        ((5 * w * L ** 4) / 384 - (w * a ** 2 * L ** 2) / 16) / (0.9 * GRADED.E * inertia(5.5, 1.5));
+      expect(judged!.sag.size / IN).toBeCloseTo(2 * bow, 6);
+    }
+  });
+
+  test("is half where the angle is not known", () => {
+    const own = bed('3" deep')
+      .replace("soil", "peat")
+      .concat("fill peat, moist 40 lb/cuft, saturated 90 lb/cuft\n");
+    const fluid = WATER + 0.5 * (90 - WATER);
+    expect(wall(see(own), "side").work.bends!.blocked.moment.size / LB / IN).toBeCloseTo(
+      bent(push(fluid, 0, 3)),
+      2,
+    );
+  });
+
+  test("is all of it for water, drain or no drain: 62.4 lb/cuft by its depth", () => {
+    const { work } = filled("water");
+    expect(work.bends!.drained.moment.size / LB / IN).toBeCloseTo(bent(push(62.4, 0, 3)), 2);
+    expect(work.bends!.blocked.moment.size / LB / IN).toBeCloseTo(bent(push(WATER, 0, 3)), 2);
+    // 3" of water press 62.4 x 1/4 x 1/4 / 2 = 1.95 lb on each foot of wall.
+    expect(((work.loads.drained as { start: number }).start / LB) * IN * 12).toBeCloseTo(1.95, 2);
+  });
+});
+
 test("of two boards on each other the lower one takes what lies below its top", () => {
   const seen = see(bed('to 0" below rim', "", 2, ", 2 high, tight"));
   const [low, high] = [wall(seen, "side", 0), wall(seen, "side", 1)];

@@ -1,4 +1,4 @@
-/** What tips a thing over, by pure numbers: hand calculations, a printed example, and what must always hold. */
+/** What tips a thing over, by pure numbers: hand calculations, and what must always hold (printed examples: test/published/strength-examples/ground.ts). */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sailOf } from "../../server/strength/sail";
@@ -90,24 +90,13 @@ describe("what tips it", () => {
     expect(other.margin).toBeCloseTo((20 * 140) / (3 * 200), 12);
     expect(marginAgainst(sides, mass(20, 200, 60), { kg: 0, way: [0, 1], height: 200 })).toBeUndefined();
   });
+});
 
-  test("the wall on its footing of an examination's printed answer: 4200 / 1008 = 4.17", () => {
-    // NCARB, as reproduced by arecoach.com: 16 x 40 x 1.5 ft and 20 x 6 x 2 ft at 150 pcf, and 240 kips, on a base of 20 ft;
-    // 24 kips at 42 ft. Units of kips and feet do as well as any.
-    const wall = together([
-      { kg: 16 * 40 * 1.5 * 0.15, at: [10, 3, 22] },
-      { kg: 20 * 6 * 2 * 0.15, at: [10, 3, 1] },
-      { kg: 240, at: [10, 3, 42] },
-    ])!;
-    const base = sidesOf([
-      [0, 0],
-      [20, 0],
-      [20, 6],
-      [0, 6],
-    ]);
-    const stands = marginAgainst(base, wall, { kg: 24, way: [1, 0], height: 42 })!;
-    expect(wall.kg * 10).toBeCloseTo(4200, 9);
-    expect(stands.margin).toBeCloseTo(4.17, 2);
+describe("weights together", () => {
+  test("act where they balance, or not at all where nothing weighs", () => {
+    expect(together([mass(3, 0, 0, 0), mass(1, 400, 0, 200)])).toEqual(mass(4, 100, 0, 50));
+    expect(together([])).toBeUndefined();
+    expect(together([mass(0, 1, 1, 1)])).toBeUndefined();
   });
 });
 

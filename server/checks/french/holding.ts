@@ -10,7 +10,7 @@ export const HOLDING: Readonly<Record<string, Templates>> = {
     bends:
       "{piece} porte {load} sur des portées allant jusqu’à {span}, et son bois peut en porter {bears}{more}.",
     shears: "{piece} porte {load}, et au ras de ses appuis son bois peut en porter {bears}{more}.",
-    wall: "L’écoulement bouché, la terre mouillée pousse {piece} vers le dehors avec {load}, et sur {span} son bois peut en porter {bears}{more}.",
+    wall: "L’écoulement bouché, ce qui remplit le bac, gorgé d’eau, pousse {piece} vers le dehors avec {load}, et sur {span} son bois peut en porter {bears}{more}.",
   },
   "slat-sags": {
     ...MEMBER,
@@ -24,12 +24,12 @@ export const HOLDING: Readonly<Record<string, Templates>> = {
     hangs: "{load} pendent à {screws} entre {piece} et {by}, qui peuvent en tenir {holds}.",
     pulled: "{load} tirent sur {screws} entre {piece} et {by}, qui peuvent en tenir {holds}.",
     nothing:
-      "{load} pendent à {screws} entre {piece} et {by} : la prise y est de {bite}, et en dessous de {least}, 6 fois l’épaisseur, on ne leur compte aucune force.",
+      "{load} pendent à {screws} entre {piece} et {by} : la prise y est de {bite}, et en dessous de {least}, {thick}, on ne leur compte aucune force.",
     "nothing-pulled":
-      "{load} tirent sur {screws} entre {piece} et {by} : la prise y est de {bite}, et en dessous de {least}, 6 fois l’épaisseur, on ne leur compte aucune force.",
+      "{load} tirent sur {screws} entre {piece} et {by} : la prise y est de {bite}, et en dessous de {least}, {thick}, on ne leur compte aucune force.",
     "end-grain":
       "{load} tirent sur {screws} entre {piece} et {by} : elles sont dans du bois de bout, qui ne retient aucune vis qu’on arrache.",
-    pushes: "La poussée est celle de la terre mouillée, l’écoulement bouché.",
+    pushes: "La poussée est celle de ce qui remplit le bac, gorgé d’eau, l’écoulement bouché.",
     caution: "{caution}",
     more: "Mettez-en {count} là, au lieu de {now} ({kind}).",
     shop: "Prenez plutôt {name} ({length}) : le même nombre tient alors.",

@@ -37,9 +37,9 @@ export const SCREWS: Readonly<Record<string, Templates>> = {
   },
   "screw-in-end-grain": {
     counted:
-      "Dans le bois de bout de {into}, {a} {kind} garde {share} de sa force en travers, et rien qui compte contre l’arrachement : {many}.",
+      "Dans le bois de bout de {into}, {a} {kind} garde {share} de sa force en travers, et {pulled} contre l’arrachement : {many}.",
     uncounted:
-      "Dans le bois de bout de {into}, {a} {kind} garde {share} de sa force en travers, et rien qui compte contre l’arrachement.",
+      "Dans le bois de bout de {into}, {a} {kind} garde {share} de sa force en travers, et {pulled} contre l’arrachement.",
     block: "Mettez un tasseau derrière, et posez {a} {kind} en travers du fil dans chacune des deux pièces.",
     other: "Ou vissez depuis l’autre côté, à travers {into} dans {first}, là où cela va en travers du fil.",
     lean: "Ou penchez de 30° et plus hors d’équerre, pour croiser les fibres.",

@@ -14,7 +14,7 @@ export const WATER: Readonly<Record<string, Templates>> = {
     end: "{piece} tient la rangée à un bout.",
     moisture: "On prend les planches à {from} d’humidité quand on les pose, et à {to} {wet}.",
     grain:
-      "{wood} se rétracte de {percent} en travers d’une planche sur dosse, du vert à l’anhydre, et regonfle en proportion ; une planche sur quartier bouge moins.",
+      "{wood} se rétracte de {percent} en travers d’une planche sur dosse, de {below} d’humidité à l’anhydre, et regonfle en proportion ; une planche sur quartier bouge moins.",
     member: "{wood} désigne plusieurs bois : on prend celui des tables qui bouge le plus, {member}.",
     unsaid: "Le plan ne dit pas de quel bois il s’agit : on prend {wood}.",
     gap: "Laissez des jours de {gap} : {left} restent ouverts au plus humide.",

@@ -82,7 +82,7 @@ export const FRENCH_HOLDING: typeof ENGLISH_HOLDING = {
   taken: {
     somebody: (weight, low, high) =>
       fr`Quelqu'un de ${weight} s'assied ou monte sur tout dessus plat entre ${low} et ${high} de haut, au pire endroit, si aucune ligne load ne dit autre chose.`,
-    blocked: fr`Une paroi doit porter la terre gorgée d'eau, écoulement bouché ; elle bombe sous la terre humide, écoulement libre.`,
+    blocked: fr`Une paroi doit porter ce qui remplit le bac, gorgé d'eau, écoulement bouché ; elle bombe sous ce qui est humide, écoulement libre.`,
     wet: fr`Ce qui est dehors ou dans la terre mouillée est compté mouillé, donc plus faible.`,
     graded: (thick) =>
       fr`Les planches dès ${thick} d'épaisseur sont comptées comme de qualité No. 2, sans marque vérifiée.`,

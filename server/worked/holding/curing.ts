@@ -7,7 +7,7 @@ import { type LumberStandard, section, sectionNames, usualScrewLengths } from ".
 import { type Fastener, type Size, screwSize } from "../fasteners";
 import type { Joint } from "../joints";
 import { type Material, size } from "../materials";
-import { screwFits } from "../screws";
+import { isBolt, screwFits } from "../screws";
 import type { Worked } from "../work";
 import { type HeldJoint, heldWith } from "./demands";
 import type { HeldPiece, HeldWall } from "./index";
@@ -236,7 +236,7 @@ const MOST_MORE = 2.5;
 function sizeThatHolds(held: HeldJoint, worked: Worked): JointCure | undefined {
   const { joint } = held;
   const { size: own } = joint;
-  if (!own || joint.fastener?.kind === "bolt") return undefined;
+  if (!own || isBolt(joint)) return undefined;
   const kind = joint.fastener?.kind ?? "screw";
   const shop = worked.fasteners.filter((f) => f.kind === kind && f.size);
   const usual = kind === "screw" ? USUAL_SCREWS : [];

@@ -1,8 +1,14 @@
-/** What one screw, nail or bolt of a joint holds between two pieces: across its length, and pulled out. Newtons, millimetres. */
+/** What one screw, lag screw, nail or bolt of a joint holds between two pieces: across its length, and pulled out. Newtons, millimetres. */
 import { adjusted } from "../../strength/fastener";
 import { lateral, type YieldMode } from "../../strength/lateral";
 import { MM_PER_INCH, MPA_PER_PSI } from "../../strength/units";
-import { headPullThrough, nailWithdrawal, screwWithdrawal } from "../../strength/withdrawal";
+import {
+  headPullThrough,
+  lagWithdrawal,
+  nailWithdrawal,
+  screwWithdrawal,
+  stainlessNailWithdrawal,
+} from "../../strength/withdrawal";
 import {
   bendingYieldOf,
   boltYield,
@@ -10,6 +16,10 @@ import {
   endGrainWithdrawal,
   fasteningGravity,
   headWidth,
+  lagEndGrainWithdrawal,
+  lagPenetration,
+  lagSize,
+  lagThread,
   leastPenetration,
   metricRoot,
   screwGauge,
@@ -19,10 +29,13 @@ import {
   wetService,
 } from "../../trade";
 import type { Joint } from "../joints";
+import { size } from "../materials";
+import { isNail } from "../operations";
 import type { Part } from "../parts";
 import type { Piece } from "../pieces";
 import { faceName } from "../screw-facts";
 import type { Passed, PlacedScrew } from "../screw-way";
+import { isBolt, isLag } from "../screws";
 
 /** Of one fastener, before what its load's duration gives or takes; 0 where it claims nothing. */
 export interface Grip {
@@ -55,7 +68,7 @@ export interface GripFactors {
   readonly toe: number;
 }
 
-type Kind = "screw" | "nail" | "bolt";
+type Kind = "screw" | "lag" | "nail" | "bolt";
 
 /** Works grips out, those of one joint that go alike once. */
 export class Grips {
@@ -111,10 +124,8 @@ const NOTHING: Grip = { across: 0, pulled: 0, bite: 0, least: 0, steps: undefine
 const pass = ({ passes }: PlacedScrew, piece: number): Passed | undefined =>
   passes.find((p) => p.piece === piece);
 
-function kindOf({ fastener }: Joint): Kind {
-  const kind = fastener?.kind ?? "screw";
-  return /\bbolts?\b/.test(kind) ? "bolt" : /\b(?:nails?|pins?)\b/.test(kind) ? "nail" : "screw";
-}
+const kindOf = (joint: Joint): Kind =>
+  isLag(joint) ? "lag" : isBolt(joint) ? "bolt" : isNail(joint) ? "nail" : "screw";
 
 interface Way {
   readonly side: number;
@@ -136,9 +147,10 @@ const isAlike = (a: Way, b: Way): boolean =>
 function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way): Grip | undefined {
   const { diameter, gauge } = joint.size!;
   const full = diameter.approx;
-  const { root, yieldMpa } = metalOf(kind, full, gauge);
-  if (gs === undefined || gm === undefined || yieldMpa === undefined) return undefined;
-  const least = kind === "bolt" ? 0 : leastPenetration.value * full;
+  const metal = metalOf(kind, full, gauge);
+  if (gs === undefined || gm === undefined || !metal) return undefined;
+  const { root, yieldMpa, tip } = metal;
+  const least = leastOf(kind) * full + tip;
   if (bite < least - SAME) return { ...NOTHING, bite, least };
   const toe = joint.angle.approx >= TOE;
   const reference = lateral({
@@ -146,7 +158,7 @@ function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way)
     fullDiameterMm: full,
     sideThickMm: side,
     // A hair less than the least is the least.
-    penetrationMm: Math.max(bite, least),
+    penetrationMm: Math.max(bite, least) - tip,
     gravitySide: gs,
     gravityMain: gm,
     yieldMpa,
@@ -166,12 +178,12 @@ function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way)
         ? AS_IT_IS
         : {
             wet: wet ? service.value.wet : 1,
-            endGrain: end ? endGrainWithdrawal.value : 1,
+            endGrain: end ? (kind === "lag" ? lagEndGrainWithdrawal : endGrainWithdrawal).value : 1,
             toe: toe ? toeFactors.withdrawal.value : 1,
           },
   };
   const head = headPullThrough(gs, headWidth(full), side);
-  const thread = threadHolds(joint, kind, bite, gm);
+  const thread = threadHolds(joint, kind, bite, tip, gm);
   const pulls = thread === undefined ? head : Math.min(thread, head ?? thread);
   const across = adjusted(reference.newtons, factors.across);
   const pulled = pulls === undefined ? undefined : adjusted(pulls, factors.pulled);
@@ -183,15 +195,29 @@ function gripOf(joint: Joint, kind: Kind, { side, bite, end, gs, gm, wet }: Way)
 
 const AS_IT_IS: GripFactors = { wet: 1, endGrain: 1, toe: 1 };
 
-/** What pulls a screw or a nail out of the last piece; undefined of a bolt, which goes through. */
-function threadHolds(joint: Joint, kind: Kind, bite: number, gm: number): number | undefined {
-  if (kind === "bolt") return undefined;
+/** How deep the second piece must hold it, in shank diameters, the tip of a lag screw left out. */
+const leastOf = (kind: Kind): number =>
+  kind === "bolt" ? 0 : kind === "lag" ? lagPenetration.value.least : leastPenetration.value;
+
+/** What pulls it out of the last piece, the tip of a lag screw left out; undefined of a bolt, which goes through. */
+function threadHolds(joint: Joint, kind: Kind, bite: number, tip: number, gm: number): number | undefined {
   const { length, diameter } = joint.size!;
   const full = diameter.approx;
-  const thread = joint.fastener?.thread?.approx ?? threadShare.value * length.approx;
-  return kind === "nail"
-    ? (nailWithdrawal(gm, full) ?? 0) * bite
-    : (screwWithdrawal(gm, full) ?? 0) * Math.min(bite, thread);
+  const said = joint.fastener?.thread?.approx;
+  switch (kind) {
+    case "bolt":
+      return undefined;
+    case "nail": {
+      const pull = joint.fastener?.coating === "stainless" ? stainlessNailWithdrawal : nailWithdrawal;
+      return (pull(gm, full) ?? 0) * bite;
+    }
+    case "lag": {
+      const thread = said ?? lagThread(length.approx / MM_PER_INCH) * MM_PER_INCH;
+      return (lagWithdrawal(gm, full) ?? 0) * Math.max(0, Math.min(bite, thread) - tip);
+    }
+    case "screw":
+      return (screwWithdrawal(gm, full) ?? 0) * Math.min(bite, said ?? threadShare.value * length.approx);
+  }
 }
 
 /** mm */
@@ -199,15 +225,29 @@ const SAME = 1e-6;
 /** Driven at this slant or more, in degrees off square, it is a toe screw. */
 const TOE = 25;
 
-/** What the yield equations count on, mm and N/mm2. */
-function metalOf(
-  kind: Kind,
-  full: number,
-  gauge: number | undefined,
-): { readonly root: number; readonly yieldMpa: number | undefined } {
-  const psi = kind === "bolt" ? boltYield.value : bendingYieldOf(full / MM_PER_INCH)?.value.psi;
-  const yieldMpa = psi === undefined ? undefined : psi * MPA_PER_PSI;
-  if (kind !== "screw") return { root: full, yieldMpa };
+/** mm and N/mm2. */
+interface Metal {
+  /** What the yield equations count on. */
+  readonly root: number;
+  readonly yieldMpa: number;
+  /** The taper of a lag screw, which holds nothing. */
+  readonly tip: number;
+}
+
+const tapeMm = (inches: string): number => size(inches, "in").approx;
+
+/** Undefined of a lag screw of a size that no table has, and of other shanks thicker than any of it. */
+function metalOf(kind: Kind, full: number, gauge: number | undefined): Metal | undefined {
+  const inches = full / MM_PER_INCH;
+  const bends = kind === "bolt" ? undefined : bendingYieldOf(inches)?.value.psi;
+  const psi = bends ?? (kind === "bolt" || kind === "lag" ? boltYield.value : undefined);
+  if (psi === undefined) return undefined;
+  const yieldMpa = psi * MPA_PER_PSI;
+  if (kind === "lag") {
+    const lag = lagSize(inches)?.value;
+    return lag && { root: tapeMm(lag.root), tip: tapeMm(lag.tip), yieldMpa };
+  }
+  if (kind !== "screw") return { root: full, tip: 0, yieldMpa };
   const row = gauge === undefined ? undefined : screwGauge(gauge);
-  return { root: row ? Number(row.root.value) * MM_PER_INCH : metricRoot.value * full, yieldMpa };
+  return { root: row ? tapeMm(row.root.value) : metricRoot.value * full, tip: 0, yieldMpa };
 }

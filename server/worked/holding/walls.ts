@@ -6,8 +6,8 @@
 import type { Scope } from "../../plan";
 import { dot, type Vec3 } from "../../solid/vector";
 import { type BeamLoad, type Bending, bend } from "../../strength/beam";
-import { blockedDrain, pressureAt } from "../../strength/soil";
-import { atRestShare } from "../../trade";
+import { atRest, blockedDrain, pressureAt } from "../../strength/soil";
+import { atRestShare, frictionAngle } from "../../trade";
 import type { Box } from "../boxes";
 import { wallsOf } from "../choose";
 import { otherOf, outward, type Space } from "../space";
@@ -72,6 +72,8 @@ interface Fill {
   /** kg/m3 */
   readonly moist: number;
   readonly saturated: number;
+  /** How much of its weight presses sideways. */
+  readonly share: number;
 }
 
 function fillOf({ placed, fill, fillBelowRim }: Box): Fill | undefined {
@@ -79,7 +81,15 @@ function fillOf({ placed, fill, fillBelowRim }: Box): Fill | undefined {
   if (!placed || !saturated || !fillBelowRim) return undefined;
   const moist = fill?.density.moist?.approx ?? saturated;
   const { high, low } = placed.room;
-  return { top: high - fillBelowRim.approx, low, moist: moist * 1e9, saturated: saturated * 1e9 };
+  const top = high - fillBelowRim.approx;
+  return { top, low, moist: moist * 1e9, saturated: saturated * 1e9, share: shareOf(fill.name) };
+}
+
+/** All of it for water; of loose fill what its friction angle leaves at rest. */
+function shareOf(fill: string): number {
+  if (fill === "water") return 1;
+  const angle = frictionAngle(fill);
+  return (angle && atRest(angle.value)) ?? atRestShare.value;
 }
 
 function workOf(
@@ -110,8 +120,8 @@ function workOf(
     return { from: start, to: end, start: each, end: each };
   };
   const loads = {
-    drained: evenly((d) => pressureAt(d, fill.moist, atRestShare.value) ?? 0),
-    blocked: evenly((d) => blockedDrain(d, fill.saturated, atRestShare.value)?.total ?? 0),
+    drained: evenly((d) => pressureAt(d, fill.moist, fill.share) ?? 0),
+    blocked: evenly((d) => blockedDrain(d, fill.saturated, fill.share)?.total ?? 0),
   };
   const found = holdersOf(piece, out, lie, walls, space, fixings);
   const places = onePlaces(found.flatMap((holder) => holder.at.map((at) => ({ at, holder }))));

@@ -1,4 +1,4 @@
-/** Which pieces are wet in use. */
+/** Which pieces count as wet for their strength. Where wood stays wet so long that it rots is another question: ../weather/wet.ts. */
 import { floorsOf, wallsOf } from "../choose";
 import type { Worked } from "../work";
 

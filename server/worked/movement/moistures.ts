@@ -6,6 +6,7 @@ import {
   type Row,
   type ShrinkageOf,
   shrinkageOf,
+  shrinksBelow,
   type Wetting,
   yearlyMoisture,
 } from "../../trade";
@@ -29,6 +30,8 @@ export interface Movement extends Moistures {
   readonly woodSaid: boolean;
   /** Across a flat-sawn board: tangential, the most there is. */
   readonly shrinkage: ShrinkageOf;
+  /** Moisture from which down that wood shrinks. */
+  readonly saturation: Row<number>;
   /** By what share of its width it is wider at its wettest, nothing at the least; and narrower at its driest. */
   readonly swells: number;
   readonly shrinks: number;
@@ -43,8 +46,9 @@ export function partMovement(part: Part, where: Wetting): Movement | "no table" 
   const shrinkage = shrinkageOf(material.wood.name);
   if (!shrinkage) return "no table";
   const { wettest, driest } = yearlyMoisture[where];
+  const saturation = shrinksBelow(shrinkage.row.key);
   const to = (moisture: number): number =>
-    growth(shrinkage.row.value.tangential, built, moisture, fiberSaturation.value);
+    growth(shrinkage.row.value.tangential, built, moisture, saturation.value);
   return {
     part: part.name,
     wood: material.wood.name,
@@ -54,6 +58,7 @@ export function partMovement(part: Part, where: Wetting): Movement | "no table" 
     wettest,
     driest,
     shrinkage,
+    saturation,
     swells: Math.max(0, to(wettest.value)),
     shrinks: Math.max(0, -to(driest.value)),
   };

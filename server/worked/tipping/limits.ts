@@ -1,4 +1,6 @@
 /** The rows by which a thing that stands free is judged, in millimetres and kilograms. */
+import { STANDARD_GRAVITY } from "../../strength/units";
+import { windPressure } from "../../strength/wind";
 import {
   anchorAbove,
   dragCoefficient,
@@ -49,5 +51,4 @@ export const SEAT = { low: inches(seatHeight.value.low), high: inches(seatHeight
 export const SEAT_WIDTH = length(seatWidth);
 export const WINDY = length(windHeight);
 /** kg on each mm2 that shows to the wind. */
-export const WIND =
-  (windFactor.value * gust.value ** 2 * dragCoefficient.value * LB) / (12 * inches("1")) ** 2;
+export const WIND = (windPressure(gust.value, windFactor.value)! * dragCoefficient.value) / STANDARD_GRAVITY;

@@ -1,4 +1,4 @@
-/** Where wood stays wet: on the ground, on a floor outdoors, and against the wet soil of a box. */
+/** Where wood stays wet so long that it rots or its screws rust. What counts as wet for its strength is another question: ../holding/wet.ts. */
 import { HAIRLINE } from "../../solid/contact";
 import type { Box } from "../boxes";
 import { partsOf } from "../groups";

@@ -8,7 +8,7 @@ import {
   durationFactors,
   endGrainLateral,
   lagSize,
-  nailSize,
+  lagThread,
   screwGauge,
   species,
 } from "../../../server/trade";
@@ -42,14 +42,19 @@ const FROM_MEMORY = "from memory";
 
 const gravity = (wood: string): number => there(species(wood)?.gravity).value;
 const inches = (text: string): number => there(tapeNumber(text));
-const nail = (name: string) => there(nailSize(name)).value;
+/** Inches, as the tables of the NDS print them. */
+const NAILS = {
+  "8d common": { length: 2.5, shank: 0.131 },
+  "10d common": { length: 3, shank: 0.148 },
+  "16d common": { length: 3.5, shank: 0.162 },
+} as const;
 
 /** Pounds per inch. */
 const perInch = (newtonsPerMm: number | undefined): number => there(newtonsPerMm) / LB_PER_INCH;
 
 /** Pounds across a nail with as much of it in the main piece as is asked, in inches. */
-const nailed = (name: string, side: number, bite: number): number => {
-  const shank = inches(nail(name).shank);
+const nailed = (name: keyof typeof NAILS, side: number, bite: number): number => {
+  const { shank } = NAILS[name];
   const joint: LateralJoint = {
     diameterMm: shank * INCH,
     sideThickMm: side * INCH,
@@ -127,7 +132,7 @@ export const EXAMPLES: readonly PublishedExample[] = [
     printed: 20.67,
     unit: "lb/in",
     tolerance: 0.005,
-    work: () => perInch(nailWithdrawal(gravity("spruce-pine-fir"), inches(nail("8d common").shank) * INCH)),
+    work: () => perInch(nailWithdrawal(gravity("spruce-pine-fir"), NAILS["8d common"].shank * INCH)),
   },
   {
     topic: "withdrawal",
@@ -138,9 +143,9 @@ export const EXAMPLES: readonly PublishedExample[] = [
     unit: "lb",
     tolerance: 0.01,
     work: () => {
-      const { length, shank } = nail("8d common");
-      const hold = there(nailWithdrawal(gravity("spruce-pine-fir"), inches(shank) * INCH));
-      return (hold * (inches(length) - 0.105) * INCH) / POUND;
+      const { length, shank } = NAILS["8d common"];
+      const hold = there(nailWithdrawal(gravity("spruce-pine-fir"), shank * INCH));
+      return (hold * (length - 0.105) * INCH) / POUND;
     },
   },
   {
@@ -152,7 +157,7 @@ export const EXAMPLES: readonly PublishedExample[] = [
     unit: "N",
     tolerance: 0.01,
     work: () => {
-      const thread = (4 - 1.5 - inches(there(lagSize("1/2")).value.tip)) * INCH;
+      const thread = (lagThread(4) - inches(there(lagSize(0.5)).value.tip)) * INCH;
       return there(lagWithdrawal(gravity("southern-pine"), INCH / 2)) * thread;
     },
   },

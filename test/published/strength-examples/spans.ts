@@ -1,6 +1,6 @@
 /** Spans printed in code tables, worked out from the trade's values by trying spans until one no longer bears. */
 import { adjusted } from "../../../server/strength/allowable";
-import { longTermSag, sagOf } from "../../../server/strength/creep";
+import { longTermSag } from "../../../server/strength/creep";
 import { rectangle } from "../../../server/strength/section";
 import { MPA_PER_PSF, MPA_PER_PSI } from "../../../server/strength/units";
 import { bendingValues, durationFactors, repetitiveFactor } from "../../../server/trade";
@@ -30,7 +30,7 @@ function longestSpan({ depth, bending, elasticity, spacing, live, dead, limit }:
   const bears = (span: number): boolean => {
     const under = (psf: number) =>
       bent({ length: span, supports: [0, span], loads: [uniform(span, psf * MPA_PER_PSF * spacing * INCH)] });
-    const sag = longTermSag(0, sagOf(under(live).sag.timesStiffness, elasticity, inertia)!, 1)!;
+    const sag = longTermSag(0, under(live).sag.timesStiffness / (elasticity * inertia), 1)!;
     return sag <= span / limit && under(live + dead).moment.size / modulus <= bending;
   };
   let [least, most] = [100, 20_000];
