@@ -1,6 +1,6 @@
 /** How problems speak of placed pieces, and of directions in space. */
 import type { Vec3 } from "../solid/vector";
-import { LENGTH, type Quantity, roughly } from "../units";
+import { ANGLE, LENGTH, type Quantity, roughly } from "../units";
 import type { Piece } from "../worked";
 import type { Slot } from "./check";
 import { type PhraseKey, phrase } from "./phrases";
@@ -49,3 +49,5 @@ export function wayWords([x, y, z]: Vec3): Way {
 
 /** Millimetres as a value. */
 export const mm = (value: number): Quantity => roughly(LENGTH, value);
+/** Degrees as a value. */
+export const degrees = (value: number): Quantity => roughly(ANGLE, value);

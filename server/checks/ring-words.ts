@@ -1,11 +1,11 @@
 /** What is said of a ring that does not close: by its angles, by its sides, or by faces of unequal length. */
 import { ifKnown } from "../plan";
 import type { Ring as Closing } from "../solid/ring";
-import { ANGLE, fraction, type Quantity, roughly } from "../units";
+import { fraction, type Quantity } from "../units";
 import type { Part, Ring, RingChange, Worked } from "../worked";
 import type { Cure, Edit, Finding, ProblemNumber } from "./check";
 import { phrase } from "./phrases";
-import { mm } from "./piece-words";
+import { degrees, mm } from "./piece-words";
 import { edit, tellApart, writtenLength } from "./writing";
 
 export interface RingCase {
@@ -173,5 +173,4 @@ function editsOf(change: RingChange | undefined, { worked }: RingCase): Edit[] {
   );
 }
 
-const degrees = (value: number): Quantity => roughly(ANGLE, value);
 const number = (name: string, value: Quantity): ProblemNumber => ({ name, value, source: "worked out" });

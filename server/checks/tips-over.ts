@@ -2,6 +2,7 @@ import {
   anchorAbove,
   cite,
   gust,
+  leanStoodUp,
   pushAtRail,
   sliding,
   standingPerson,
@@ -23,7 +24,7 @@ import {
 } from "../worked";
 import type { Check, Cure, Finding, Says } from "./check";
 import { phrase } from "./phrases";
-import { mm, pieceSlot, wayWords } from "./piece-words";
+import { degrees, mm, pieceSlot, wayWords } from "./piece-words";
 import { kilos, namesOf } from "./step-words";
 import { markAbove, markBelow } from "./writing";
 
@@ -36,7 +37,9 @@ plan's own loads on it. It is pushed at its top, or 60" above the floor, with 50
 flat top that is 12" to 24" high; and outdoors a gust of 60 mph blows at what is higher than 4 ft. What holds it down must be
 1.5 times what tips it, and twice where children are. No push is taken as more than 0.7 of the weight, at which a thing slides
 and does not tip; what is no higher than 18" is not pushed. A push is a warning where the thing is no more than twice as high as its
-base and no children are near, and is let be there while the thing weighs less than 30 lb.
+base and no children are near, and is let be there while the thing weighs less than 30 lb. Leaned ${leanStoodUp.value}° without fill
+or load, as it is while it is stood up or moved, it must come back (${cite(leanStoodUp.source)}, on equipment that stands on a floor); of less than 30 lb
+that is a warning where no children are near.
 
 Whatever is higher than 4 times its base, or over 5 ft, is anchored always. Say to what under \`plan\`: \`anchored to the wall of
 the shed\`. Then it is not judged, and neither is the anchor.
@@ -83,6 +86,8 @@ accept screw-in-end-grain because the shelves are glued as well
     itself: "It tips over {way} about {foot} by itself, {state}: its middle hangs {over} outside its feet.",
     "itself-edge":
       "It tips over {way} about {foot} by itself, {state}: its middle is just above the edge of its feet.",
+    leaned:
+      "Leaned {lean} {way}, as it may be while it is stood up or moved, it no longer comes back, {state}: it tips over about {foot}. It must come back from {least}.",
     narrow:
       "It is {high} high on a base of {base}: what is higher than {times} times its base is anchored always. A push of {force}, {height} above the floor, tips it over {way} about {foot}.",
     tall: "It is {high} high: what is higher than {limit} is anchored always. A push of {force}, {height} above the floor, tips it over {way} about {foot}.",
@@ -116,6 +121,8 @@ function finding(thing: Standing, tip: Tip, worked: Worked): Finding {
   const state = phrase(STATES[tip.state]);
   const margin = marginFor(settings.nearChildren);
   const stance = thing.stance!;
+  const lean = degrees(Math.atan(tip.force / tip.weight) * (180 / Math.PI));
+  const least = degrees(leanStoodUp.value);
   return {
     at: foot.at,
     class: tip.class,
@@ -135,12 +142,24 @@ function finding(thing: Standing, tip: Tip, worked: Worked): Finding {
       high: mm(stance.high),
       base: mm(baseWidth(stance)),
       times: anchorAbove.timesBase.value,
+      lean,
+      least,
       limit: readLiteral(`${anchorAbove.height.value}"`)!,
     },
-    numbers: [
-      { name: "tips it", value: kilos(tip.force), source: "worked out" },
-      { name: "must stand", value: kilos(tip.wanted * margin), source: sourceOf(tip, settings.nearChildren) },
-    ],
+    numbers:
+      by === "leaned"
+        ? [
+            { name: "comes back from", value: lean, source: "worked out" },
+            { name: "must come back from", value: least, source: cite(leanStoodUp.source) },
+          ]
+        : [
+            { name: "tips it", value: kilos(tip.force), source: "worked out" },
+            {
+              name: "must stand",
+              value: kilos(tip.wanted * margin),
+              source: sourceOf(tip, settings.nearChildren),
+            },
+          ],
     assumed: assumed(thing, tip),
     cures: cures(thing, tip, worked),
   };

@@ -242,7 +242,8 @@ function steadyRow({ thing, least, wanted, takes }: SteadyLine, told: Telling): 
   };
   if (untried === "no weight" || untried === "feet in one line")
     return [{ ...row, load: null, limit: null, uses: null, state: states.notKnown }];
-  if (tip?.by === "itself") return [{ ...row, load: null, limit: null, uses: null, state: states.tips }];
+  if (tip?.by === "itself" || tip?.by === "leaned")
+    return [{ ...row, load: null, limit: null, uses: null, state: states.tips }];
   if (!least) return [];
   const tall = tip?.by === "narrow" || tip?.by === "tall";
   return [

@@ -70,6 +70,21 @@ export const anchorAbove = {
   height: { key: "anchored when higher than", value: "60", unit: "in", source: COMMON_PRACTICE },
 } as const satisfies Record<string, Row<number | string>>;
 
+/** A lean that what stands free comes back from, as it is leaned while it is stood up or moved. */
+export const leanStoodUp: Row<number> = {
+  key: "lean from which it comes back by itself",
+  value: 10,
+  unit: "degrees",
+  source: {
+    document: "IEC 62368-1",
+    edition: "3",
+    table: "stability: tilted in all directions",
+    via: "mail-archive.com emc-pstc msg76504",
+    confidence: "read",
+  },
+  range: "equipment that stands on a floor",
+};
+
 /** A flat top that high off the ground is sat and stood on until the plan says otherwise. */
 export const seatHeight: Row<{ readonly low: string; readonly high: string }> = {
   key: "height of a flat top that is sat on",
@@ -94,6 +109,7 @@ export const standingRows: readonly Row<unknown>[] = [
   tippingMarginChildren,
   pushAtRail,
   ...Object.values(anchorAbove),
+  leanStoodUp,
   seatHeight,
   standingPerson,
 ];

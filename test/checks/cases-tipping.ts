@@ -72,6 +72,16 @@ fasten side into leg, 2 #8 x 2-1/2" at each crossing
 fasten end into leg, 2 #8 x 3" at each crossing
 ${lines}`;
 
+/** Two boards that stand on the front edge of a foot. */
+const sign = (high: string, foot = "1x6"): string => `part foot of ${foot}, length 12"
+part board of 2x4, length ${high}
+place foot across, flat, on floor, 0 from left, 0 from front
+place board upright, wide face front, on foot, flush with left of foot, flush with front of foot
+place board upright, wide face front, on foot, flush with right of foot, flush with front of foot
+fasten foot into board, 2 #8 x 2-1/2" at each crossing
+accept screw-in-end-grain because the boards are glued as well
+`;
+
 /** A tub with that inside, and what grows in it. */
 const tub = (inside: string, level: string, grows: string): string =>
   `box tub, inside ${inside}, filled with potting-mix${level}, weighs 16 lb empty\n  grows ${grows}`;
@@ -95,5 +105,8 @@ export const TIPPING_CASES: Readonly<Record<string, readonly Case[]>> = {
     bench('54-1/2"'),
     bench('56"'),
     trough("box trough, walls side and end, filled with potting-mix"),
+    sign('17"'),
+    `plan Yard thing\n  UNITS\n  near children\n${sign('17"')}`,
+    sign('66"', "1x4"),
   ],
 };

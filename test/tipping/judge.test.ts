@@ -83,6 +83,39 @@ describe("a push of 50 lb at the top", () => {
   });
 });
 
+describe("a lean of 10°", () => {
+  // Its middle 9" up, so far from its front edge: 9 x tan 10° = 1.5869".
+  const off = (from: number, lb: number, more: Partial<Stance> = {}): Thing => ({
+    ...{ deep: 12, high: 18, lb },
+    more: {
+      states: [{ state: "empty", mass: { kg: lb * LB, at: [30 * IN, from * IN, 9 * IN] } }],
+      ...more,
+    },
+  });
+
+  test("is one that it comes back from", () => {
+    expect(by(off(1.587, 40))).toBeUndefined();
+    expect(by(off(1.586, 40))).toBe("leaned hazard");
+    const tip = tipOf(stance(off(1, 40)), false)!;
+    expect((Math.atan(tip.force / tip.weight) * 180) / Math.PI).toBeCloseTo(6.3402, 4);
+    expect(tip.side.outward).toEqual([0, -1]);
+  });
+
+  test("is a warning of what weighs less than 30 lb where no children are", () => {
+    expect(by(off(1.586, 29.9))).toBe("leaned warning");
+    expect(by(off(1.586, 29.9), true)).toBe("leaned hazard");
+    expect(by(off(1.586, 29.9, { weighed: false }))).toBe("leaned hazard");
+  });
+
+  test("is tried without fill and loads", () => {
+    const full = off(6, 40).more!.states!.concat({
+      state: "dry",
+      mass: { kg: 200, at: [30 * IN, 1 * IN, 9 * IN] },
+    });
+    expect(by(off(6, 40, { states: full }))).toBeUndefined();
+  });
+});
+
 describe("what is anchored always", () => {
   test("is higher than 4 times its base, or than 60 in, whatever it weighs", () => {
     expect(by({ deep: 10, high: 40, lb: 2000 })).toBeUndefined();
@@ -157,7 +190,8 @@ describe("what tips by itself", () => {
     more: { states: [{ state: "wet on one side", mass: { kg: 20, at: [30 * IN, y * IN, 6 * IN] } }] },
   });
   test("has its middle outside its feet, or just above their edge", () => {
-    expect(by(leaning(19.99))).toBeUndefined();
+    // Just inside it does not come back from a lean.
+    expect(by(leaning(19.99))).toBe("leaned hazard");
     expect(by(leaning(20))).toBe("itself hazard");
     expect(by(leaning(20.01))).toBe("itself hazard");
   });

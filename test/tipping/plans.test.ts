@@ -171,6 +171,10 @@ fasten arm into leg, 1 #8 x 3" at each crossing
     expect(notChecked(line)).toContain(
       "whether what stands on leg tips over, since its feet stand in one line",
     );
+    // Over 60" it is anchored whatever its feet: 58-1/2" and 1-1/2".
+    const long = (length: string): string[] => codesOf(line.replace('length 20"', `length ${length}`));
+    expect(long('58-1/2"')).not.toContain("tips-over");
+    expect(long('58-5/8"')).toContain("tips-over");
     const buried = SLAB.replaceAll("on floor", '2" below floor');
     expect(standing(buried).map((t) => t.untried)).toEqual(["in the ground"]);
     const strange = `stock 4x4, species catalpa\n${SLAB}`;

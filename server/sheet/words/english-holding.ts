@@ -10,6 +10,7 @@ const TIPS: Readonly<Record<Try["by"], string>> = {
   seat: "tipping, by somebody on its edge",
   load: "tipping, by its load",
   wind: "tipping, by a gust",
+  leaned: "tipping, leaned a little",
 };
 
 const ROOTS: Readonly<Record<RootRoom["state"], string>> = {

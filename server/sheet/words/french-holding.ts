@@ -13,6 +13,7 @@ const TIPS: Readonly<Record<Try["by"], string>> = {
   seat: fr`basculement, quelqu'un au bord`,
   load: "basculement, sous sa charge",
   wind: "basculement, par une rafale",
+  leaned: "basculement, une fois un peu penché",
 };
 
 const ROOTS: Readonly<Record<RootRoom["state"], string>> = {

@@ -3,7 +3,7 @@ import { HAIRLINE } from "../../solid/contact";
 import { beyond, narrowest, pushToTip, type Side, sidesOf } from "../../strength/topple";
 import type { Joint } from "../joints";
 import type { Space } from "../space";
-import { inOneLine, pushHeight, type Tip, tipOf } from "./judge";
+import { inOneLine, pushHeight, type Tip, tallTip, tipOf } from "./judge";
 import { baseOf, type Stance } from "./stance";
 import { type Plan, type StandingThing, standingThings } from "./things";
 
@@ -30,8 +30,9 @@ export function standingOf(plan: Plan & { readonly joints: readonly Joint[] }): 
   if (settings.anchoredTo !== "" || joints.length === 0) return [];
   return standingThings(plan).map((thing): Standing => {
     const { stance, why } = thing;
-    const untried = why ?? (inOneLine(stance!) ? "feet in one line" : undefined);
-    const tip = untried ? undefined : tipOf(stance!, settings.nearChildren);
+    const inLine = stance !== undefined && inOneLine(stance);
+    const tip = stance && (inLine ? tallTip(stance) : tipOf(stance, settings.nearChildren));
+    const untried = why ?? (inLine && !tip ? "feet in one line" : undefined);
     return { ...thing, tip, untried, foot: footAt(thing, space, tip?.side) };
   });
 }

@@ -11,6 +11,7 @@ import {
 } from "../../strength/topple";
 import {
   IN_LINE,
+  LEAN,
   LIGHT,
   LOWEST,
   marginFor,
@@ -26,14 +27,14 @@ import type { Perch, Stance, State } from "./stance";
 
 /** That, and how, a thing tips over. Kilograms and millimetres. */
 export interface Tip {
-  readonly by: "itself" | "narrow" | "tall" | Perch["is"] | "wind" | "push";
+  readonly by: "itself" | "narrow" | "tall" | Perch["is"] | "wind" | "push" | "leaned";
   readonly class: "hazard" | "warning";
   readonly state: State;
   /** What the thing weighs in that state. */
   readonly weight: number;
   /** The edge it tips about. */
   readonly side: Side;
-  /** What tips it: a push, a weight on an edge, or the gust that it stands. Nothing where it tips by itself. */
+  /** What tips it: a push (of a lean, one as hard), a weight on an edge, or the gust that it stands. Nothing where it tips by itself. */
   readonly force: number;
   /** What it must stand, the margin left out: the push, the weight, the gust. */
   readonly wanted: number;
@@ -49,11 +50,22 @@ export const pushHeight = (high: number): number => Math.min(high, REACH);
 /** Too narrow a base to say anything of: feet in one line. */
 export const inOneLine = ({ base }: Stance): boolean => narrowest(base) < IN_LINE - CRUMB;
 
+/** That a thing whose feet stand in one line is too high to stand free; undefined of a low one. */
+export function tallTip(stance: Stance): Tip | undefined {
+  const sides = sidesOf(stance.base);
+  return sides.length > 0 && stance.high > TALL + CRUMB ? tall(stance, sides)[0] : undefined;
+}
+
 /** The worst way in which it tips over; undefined where none was found. */
 export function tipOf(stance: Stance, children: boolean): Tip | undefined {
   const sides = sidesOf(stance.base);
   if (sides.length === 0) return undefined;
-  const found = [...byItself(stance, sides), ...tall(stance, sides), ...pressed(stance, sides, children)];
+  const found = [
+    ...byItself(stance, sides),
+    ...tall(stance, sides),
+    ...leaned(stance, sides, children),
+    ...pressed(stance, sides, children),
+  ];
   return found.reduce<Tip | undefined>(
     (worst, tip) => (worst && !worse(tip, worst) ? worst : tip),
     undefined,
@@ -71,6 +83,7 @@ const RANK: Readonly<Record<Tip["by"], number>> = {
   seat: 2,
   wind: 2,
   push: 2,
+  leaned: 2,
 };
 
 /** By what is told first, hazards before warnings, and then by how far it falls short. */
@@ -97,6 +110,19 @@ function tall({ states, high, base }: Stance, sides: readonly Side[]): Tip[] {
   return states.slice(0, 1).map(({ state, mass }) => {
     const { side, kg } = pushToTip(sides, mass, pushHeight(high))!;
     return { ...told(over ? "tall" : "narrow", state, mass.kg, side), force: kg, at: pushHeight(high) };
+  });
+}
+
+/** Leaned a little, without fill or load, as it is while it is stood up or moved, it comes back. */
+function leaned({ states, weighed }: Stance, sides: readonly Side[], children: boolean): Tip[] {
+  return states.slice(0, 1).flatMap(({ state, mass }): Tip[] => {
+    const at = mass.at[2];
+    const tips = pushToTip(sides, mass, at);
+    const wanted = LEAN * mass.kg;
+    if (!tips || tips.kg < 0 || tips.kg > wanted * (1 - CRUMB)) return [];
+    const light = weighed && mass.kg < LIGHT && !children;
+    const tip = told("leaned", state, mass.kg, tips.side);
+    return [{ ...tip, class: light ? "warning" : "hazard", force: tips.kg, wanted, at }];
   });
 }
 

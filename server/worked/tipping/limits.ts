@@ -5,6 +5,7 @@ import {
   anchorAbove,
   dragCoefficient,
   gust,
+  leanStoodUp,
   lightThing,
   lowestPush,
   narrowBase,
@@ -35,6 +36,8 @@ export const LOWEST = length(lowestPush);
 export const SLIDES = sliding.value;
 export const marginFor = (children: boolean): number =>
   (children ? tippingMarginChildren : tippingMargin).value;
+/** A level push of such a share of its weight, at its middle, is the lean that it must come back from. */
+export const LEAN = Math.tan((leanStoodUp.value * Math.PI) / 180);
 /** mm, and times the base. */
 export const TALL = inches(anchorAbove.height.value);
 export const TALL_BASES = anchorAbove.timesBase.value;
