@@ -52,18 +52,17 @@ export const chooseNothing = (
         chosen({ ...thing, where: [] }, space, scope).length > 0,
     );
 
-/** The placed walls of a box, by their places among all. */
+/** The placed walls of a box, by their places among all, each once. */
 export const wallsOf = (box: Declared, space: Space, scope: Scope): readonly number[] =>
-  box.entry.clauses.flatMap((c) =>
-    c.kind === "walls" ? c.things.flatMap((t) => chosen(t, space, scope)) : [],
-  );
+  piecesIn("walls", box, space, scope);
 
-/** The placed pieces that a box's fill stands on, each once. */
-export const floorsOf = (box: Declared, space: Space, scope: Scope): readonly number[] => [
+/** The placed pieces that a box's fill stands on, likewise. */
+export const floorsOf = (box: Declared, space: Space, scope: Scope): readonly number[] =>
+  piecesIn("floor", box, space, scope);
+
+const piecesIn = (what: "walls" | "floor", { entry }: Declared, space: Space, scope: Scope): number[] => [
   ...new Set(
-    box.entry.clauses.flatMap((c) =>
-      c.kind === "floor" ? c.things.flatMap((t) => chosen(t, space, scope)) : [],
-    ),
+    entry.clauses.flatMap((c) => (c.kind === what ? c.things.flatMap((t) => chosen(t, space, scope)) : [])),
   ),
 ];
 

@@ -1,9 +1,10 @@
 /** How boxes drain: the holes they say, or the gaps between their placed bottom boards; and what is usual, only to be told. */
-import { type At, lookUp, map, type Scope, unknown, type Value } from "../plan";
+import { type At, map, type Scope, unknown, type Value } from "../plan";
 import { TOUCHING } from "../solid/contact";
 import { cite, drainHoles, drainSpacing, leastDrainGap } from "../trade";
 import { LENGTH, type Quantity, roughly } from "../units";
 import type { Box } from "./boxes";
+import { floorsOf } from "./choose";
 import type { Worker } from "./expressions";
 import { size } from "./materials";
 import { Reader } from "./settings";
@@ -121,7 +122,7 @@ export interface BottomGaps {
 export function bottomGaps(box: Box, scope: Scope, space: Space, least: number): BottomGaps | undefined {
   const room = box.placed?.room;
   if (!room) return undefined;
-  const boards = piecesIn(box, "floor", scope, space).map((i) => space.pieces[i]!.bounds);
+  const boards = floorsOf(box.declared, space, scope).map((i) => space.pieces[i]!.bounds);
   if (boards.length === 0) return undefined;
   const along = ([0, 1] as const).map((axis) => {
     const { from, to } = room.foot[axis];
@@ -138,14 +139,6 @@ export function bottomGaps(box: Box, scope: Scope, space: Space, least: number):
   const axis = along[0].length >= along[1].length ? 0 : 1;
   const other = room.foot[axis === 0 ? 1 : 0];
   return { widths: along[axis], long: other.to - other.from };
-}
-
-/** The placed pieces that a box names as its walls or as its bottom, by their places among all. */
-export function piecesIn(box: Box, what: "walls" | "floor", scope: Scope, space: Space): number[] {
-  const names = box.declared.entry.clauses.flatMap((c) =>
-    c.kind === what ? c.things.flatMap((t) => lookUp(scope, t.name.text)?.name ?? []) : [],
-  );
-  return [...new Set(names.flatMap((n) => space.named.get(n) ?? []))];
 }
 
 /** The gaps that are wide enough to drain. */

@@ -1,7 +1,7 @@
 /** Rows of boards through the year: each gap as built, at the wettest and at the driest, and whether the row has room to swell. */
 import type { At } from "../../plan";
 import type { Wetting } from "../../trade";
-import { piecesIn } from "../drainage";
+import { floorsOf, wallsOf } from "../choose";
 import type { WaterPath } from "../water";
 import type { Worked } from "../work";
 import { boardSize, type Movement, partMovement } from "./moistures";
@@ -112,8 +112,8 @@ function boxPieces({ water, scope, space }: MovementInput): ReadonlyMap<number, 
   for (const path of water.boxes)
     for (const as of ["walls", "floor"] as const) {
       const lined = as === "walls" && path.layers.some((l) => l.holdsWater);
-      for (const i of piecesIn(path.box, as, scope, space))
-        found.set(i, { path, as, wet: path.wet && !lined });
+      const pieces = (as === "walls" ? wallsOf : floorsOf)(path.box.declared, space, scope);
+      for (const i of pieces) found.set(i, { path, as, wet: path.wet && !lined });
     }
   return found;
 }

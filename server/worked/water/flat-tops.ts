@@ -1,7 +1,7 @@
 /** Plywood that lies level with nothing over it, outdoors: rain stands on it. */
 import { type Declared, ifKnown } from "../../plan";
 import { runOff } from "../../trade";
-import { piecesIn } from "../drainage";
+import { floorsOf } from "../choose";
 import type { Piece } from "../pieces";
 import type { WaterInput } from "./path";
 
@@ -22,7 +22,7 @@ const SHELTERED = 0.5;
 export function flatTopsOf(input: WaterInput): FlatTop[] {
   const { settings, space, boxes, scope } = input;
   if (settings.place !== "outdoors") return [];
-  const inBoxes = new Set(boxes.flatMap((box) => piecesIn(box, "floor", scope, space)));
+  const inBoxes = new Set(boxes.flatMap((box) => floorsOf(box.declared, space, scope)));
   return [...input.parts.values()].flatMap((part): FlatTop[] => {
     const declared = part.material?.declared;
     if (!isPlywood(declared)) return [];

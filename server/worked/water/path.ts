@@ -3,7 +3,8 @@ import { type At, ifKnown } from "../../plan";
 import { HAIRLINE, TOUCHING } from "../../solid/contact";
 import { drainHoles, drainSpacing, leastDrainGap } from "../../trade";
 import type { Box } from "../boxes";
-import { bottomGaps, bottomOf, type Drainage, type DrainHoles, piecesIn } from "../drainage";
+import { floorsOf } from "../choose";
+import { bottomGaps, bottomOf, type Drainage, type DrainHoles } from "../drainage";
 import type { LiningWork } from "../lining";
 import { size } from "../materials";
 import type { Worked } from "../work";
@@ -113,7 +114,7 @@ function pathOf(drainage: Drainage, input: WaterInput): WaterPath {
     widestGap,
     gapsDrain: widestGap === undefined ? undefined : widestGap >= LEAST_GAP - TOUCHING,
     holes: drainage.holes && ifKnown(drainage.holes),
-    onFloor: outdoors && liesOnFloor(piecesIn(box, "floor", scope, space), input),
+    onFloor: outdoors && liesOnFloor(floorsOf(box.declared, space, scope), input),
   } as const;
   const stop = water && stopOf(found);
   return { ...found, stop, notSeen: water && !stop ? notSeen(found) : undefined };
