@@ -22,7 +22,7 @@ import {
   wallLines,
 } from "../worked";
 import { chosen } from "../worked/choose";
-import { bendText, jointLines, memberLines, weightText } from "./hover-strength";
+import { bendText, countedScrews, jointLines, memberLines, weightText } from "./hover-strength";
 import { escaped, list, paragraphs, table } from "./markdown";
 
 const CAUTION = `_${escaped(structuralCaution.value.text)}_`;
@@ -146,13 +146,13 @@ export function jointHolds(joint: Joint, worked: Worked): string | undefined {
     return worked.holding.unknownJoints.includes(joint)
       ? "What its screws hold is not known: no table has the gravity of the wood, or the strength of the screw"
       : undefined;
-  const { demand, screws, asked, holds, uses } = held;
+  const { demand, asked, holds, uses } = held;
   const way = demand.way === "across" ? "hangs on" : "pulls at";
   const what = demand.from === "fill" ? " of wet fill, its drain blocked," : "";
   const nothing = claimsNothing(held);
   const state = nothing ? "claims nothing" : uses > 1 + HAIR ? "overloaded" : "within";
   return paragraphs(
-    `**${escaped(weightText(asked, display))}**${escaped(`${what} ${way} ${screws} screw${screws === 1 ? "" : "s"} between ${worked.space.pieces[demand.piece]!.id} and ${worked.space.pieces[demand.by]!.id}`)}`,
+    `**${escaped(weightText(asked, display))}**${escaped(`${what} ${way} ${countedScrews(held)} between ${worked.space.pieces[demand.piece]!.id} and ${worked.space.pieces[demand.by]!.id}`)}`,
     table([
       ["Load", escaped(weightText(asked, display))],
       ["Can hold", nothing ? "nothing" : escaped(weightText(holds, display))],

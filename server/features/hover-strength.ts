@@ -169,12 +169,18 @@ function takenLine({ kind, of, by, wet, values }: Member): string {
   return `Taken as ${as}${wet ? ", wet in use" : ""}`;
 }
 
+const kindOf = ({ joint }: HeldJoint): string => joint.fastener?.kind ?? "screw";
+
+/** `6 screws`, `1 bolt`. */
+export const countedScrews = (held: HeldJoint): string =>
+  `${held.screws} ${kindOf(held)}${held.screws === 1 ? "" : "s"}`;
+
 /** The lines of a joint: one of its screws by the tables, what its place takes of that, and all of them together. */
 export function jointLines(held: HeldJoint, worked: Worked): string[] {
   const { joint, grip, demand, screws, holds, duration } = held;
   const { display } = worked.settings;
   const { steps } = grip;
-  const name = `${joint.size!.text} ${joint.fastener?.kind ?? "screw"}`;
+  const name = `${joint.size!.text} ${kindOf(held)}`;
   const bite = exactText(roughly(LENGTH, grip.bite), display);
   if (!steps)
     return [
@@ -193,7 +199,7 @@ export function jointLines(held: HeldJoint, worked: Worked): string[] {
     " x ",
   );
   const all = alike
-    ? `${each} x ${screws} screws = ${weightText(holds, display)}`
+    ? `${each} x ${countedScrews(held)} = ${weightText(holds, display)}`
     : `${each} for this one; the ${screws} that share it, each by its own wood, hold ${weightText(holds, display)}`;
   return [`${through}: ${wayText(held, display)}`, `${all}; ${cited([wetService.lateral.source])}`].map(
     escaped,

@@ -26,6 +26,7 @@ import {
   SEAT,
   type SteadyLine,
   shownLoad,
+  sortOf,
   type Verdict,
   type WallLine,
   type Worked,
@@ -198,7 +199,7 @@ function jointRow(held: HeldJoint, told: Telling): SheetHeld {
   const over = uses > 1 + HAIR;
   return {
     kind: "joint",
-    what: titled(told.words.shop.titleOf(joint), screws, demand.way),
+    what: titled(told.words.shop.titleOf(joint), screws, sortOf(joint), demand.way),
     load: amount(asked, told),
     limit: claims ? amount(holds, told) : { value: 0, unit: "kg", text: nothing },
     uses: claims ? share(uses) : null,

@@ -18,8 +18,7 @@ import type { Drainage } from "./drainage";
 import type { Size } from "./fasteners";
 import type { Joint } from "./joints";
 import { size } from "./materials";
-import { isNail, operationsOf } from "./operations";
-import { isBolt } from "./screws";
+import { operationsOf, sortOf } from "./operations";
 import { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 import { type Dense, densest, lastParts, nearParts, splitsEasily } from "./splitting";
 import type { Worked } from "./work";
@@ -106,10 +105,8 @@ function joined(alike: readonly BitNeed[], { joints }: Worked, { titleOf }: Shop
   return { ...first, for: all, assumed: [...new Set(alike.flatMap((n) => n.assumed))] };
 }
 
-const byOf = (joint: Joint): Boring["by"] => (isBolt(joint) ? "bolt" : isNail(joint) ? "nail" : "screw");
-
 function pilotIn(joint: Joint, worked: Worked, words: ShopWords): Boring[] {
-  const by = byOf(joint);
+  const by = sortOf(joint);
   // A nail in wood that does not split easily wants none.
   if (by === "bolt" || (by === "nail" && !joint.pilot && !splitsEasily(joint, worked))) return [];
   const wood = densest(lastParts(joint, worked), words);
@@ -117,7 +114,7 @@ function pilotIn(joint: Joint, worked: Worked, words: ShopWords): Boring[] {
 }
 
 function clearanceIn(joint: Joint, worked: Worked, words: ShopWords): Boring[] {
-  const by = byOf(joint);
+  const by = sortOf(joint);
   if (by === "nail" && !joint.clearance) return [];
   const wood = densest(nearParts(joint, worked), words);
   return [{ kind: "clearance", joint, size: joint.size!, by, typed: joint.clearance, wood }];
@@ -126,7 +123,7 @@ function clearanceIn(joint: Joint, worked: Worked, words: ShopWords): Boring[] {
 /** Joints whose pieces are bored. */
 export const isBored = (joint: Joint, worked: Worked): boolean =>
   joint.size !== undefined &&
-  (byOf(joint) !== "nail" ||
+  (sortOf(joint) !== "nail" ||
     joint.pilot !== undefined ||
     joint.clearance !== undefined ||
     splitsEasily(joint, worked));

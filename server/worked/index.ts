@@ -31,6 +31,7 @@ export * from "./movement";
 export * from "./moving";
 export type { NearMiss } from "./near";
 export type { Notch } from "./notches";
+export { sortOf } from "./operations";
 export * from "./overlaps";
 export * from "./parts";
 export type * from "./paths";

@@ -96,6 +96,10 @@ export function operationsOf(worked: Worked): Operations {
   };
 }
 
+/** What its hole is drilled for: a lag screw's is that of a screw. */
+export const sortOf = (joint: Joint): "screw" | "nail" | "bolt" =>
+  isBolt(joint) ? "bolt" : isNail(joint) ? "nail" : "screw";
+
 export const isNail = ({ fastener }: Joint): boolean => /\b(nail|pin|brad)s?\b/.test(fastener?.kind ?? "");
 
 /** The width is less than its board's: one that is the board's own needs no cut. */

@@ -98,6 +98,17 @@ describe("a rail that hangs on screws", () => {
     expect(row.state).toBe("overloaded");
   });
 
+  it("names bolts and nails as such", () => {
+    const by = (fastener: string, line: string): string =>
+      of("joint", sheet(RAIL.replace('2 #8 x 2-1/2"', `1 ${fastener}`).concat(line))).what;
+    expect(by("long-bolt", 'fastener long-bolt, 3/8" x 4" bolt\n')).toBe(
+      "rail into post: 1 bolt, loaded across",
+    );
+    expect(by("long-nail", 'fastener long-nail, nail 0.131" x 3"\n')).toBe(
+      "rail into post: 1 nail, loaded across",
+    );
+  });
+
   it("claims nothing for screws that go in too little", () => {
     const data = sheet(RAIL.replace("2-1/2", "2"));
     expect(of("joint", data)).toMatchObject({

@@ -148,13 +148,14 @@ const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   "plan.boxes.taken": [[125]],
   "holding.worst": [["§a", 10]],
   "holding.joint": [
-    ["§a", 4, "across"],
-    ["§a", 1, "pulled"],
+    ["§a", 4, "screw", "across"],
+    ["§a", 1, "screw", "pulled"],
+    ["§a", 2, "nail", "pulled"],
+    ["§a", 1, "bolt", "pulled"],
   ],
-  "holding.tipping": (["itself", "narrow", "tall", "push", "seat", "load", "wind"] as const).map((by) => [
-    by,
-    "§a",
-  ]),
+  "holding.tipping": (["itself", "narrow", "tall", "push", "seat", "load", "wind", "leaned"] as const).map(
+    (by) => [by, "§a"],
+  ),
   "holding.closed": [["§a"], [""]],
   "holding.percent": [[58]],
   "holding.times": [[12]],

@@ -49,9 +49,9 @@ export const ENGLISH_HOLDING = {
   floor: (box: string) => `${box}, full and wet, on the floor`,
   worst: (part: string, count: number) => `${part}, the worst of ${count}`,
   wall: (part: string, box: string) => `${part}, as a wall of ${box}`,
-  /** Screws of a joint that share a load, and which way it goes. */
-  joint: (title: string, screws: number, way: "across" | "pulled") =>
-    `${title}: ${screws} screw${screws === 1 ? "" : "s"}, ${way === "across" ? "loaded across" : "pulled"}`,
+  /** So many of a joint that share a load, and which way it goes. */
+  joint: (title: string, count: number, kind: "screw" | "nail" | "bolt", way: "across" | "pulled") =>
+    `${title}: ${count} ${kind}${count === 1 ? "" : "s"}, ${way === "across" ? "loaded across" : "pulled"}`,
   foot: (part: string) => `${part}, the foot that presses hardest`,
   tipping: (by: Try["by"], part: string) => `${TIPS[by]}, about ${part}`,
 

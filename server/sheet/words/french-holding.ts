@@ -16,6 +16,14 @@ const TIPS: Readonly<Record<Try["by"], string>> = {
   leaned: "basculement, une fois un peu penché",
 };
 
+const FASTENERS = {
+  screw: ["vis", "vis"],
+  nail: ["clou", "clous"],
+  bolt: ["boulon", "boulons"],
+} as const;
+
+const PULLED = { screw: ["arrachée", "arrachées"], other: ["arraché", "arrachés"] } as const;
+
 const ROOTS: Readonly<Record<RootRoom["state"], string>> = {
   enough: "assez",
   "less deep": "moins profond",
@@ -52,8 +60,11 @@ export const FRENCH_HOLDING: typeof ENGLISH_HOLDING = {
   floor: (box) => fr`${box}, plein et gorgé d'eau, sur le sol`,
   worst: (part, count) => `${part}, la plus chargée des ${count}`,
   wall: (part, box) => `${part}, paroi ${de(box)}`,
-  joint: (title, screws, way) =>
-    fr`${title} : ${screws} vis, ${way === "across" ? "en travers" : "arrachées"}`,
+  joint: (title, count, kind, way) => {
+    const n = count === 1 ? 0 : 1;
+    const pulled = PULLED[kind === "screw" ? "screw" : "other"][n];
+    return fr`${title} : ${count} ${FASTENERS[kind][n]}, ${way === "across" ? "en travers" : pulled}`;
+  },
   foot: (part) => `${part}, le pied qui appuie le plus`,
   tipping: (by, part) => `${TIPS[by]}, autour ${de(part)}`,
 

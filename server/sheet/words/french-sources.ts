@@ -160,6 +160,7 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "Table R301.7, walls with flexible finishes": "table R301.7, parois à parement souple",
   "metric wood screw threads": "filets métriques des vis à bois",
   "National Building Code of Canada": "Code national du bâtiment du Canada",
+  "stability: tilted in all directions": "stabilité : incliné en tous sens",
   "9.8.8.6, what makes a guard easy to climb": "9.8.8.6, ce qui rend un garde-corps facile à escalader",
   "ASTM F1148, home playground equipment": "ASTM F1148, aires de jeux à domicile",
   "playground guidance of the CPSC, Handbook for Public Playground Safety":
@@ -180,6 +181,7 @@ export const OWN_NAMES: readonly string[] = [
     "sizes.com",
     "FPL-RP-489",
     "AWC FAQ",
+    "IEC 62368-1",
   ],
   ...[
     "NDS",

@@ -30,12 +30,12 @@ import {
 } from "../../trade";
 import type { Joint } from "../joints";
 import { size } from "../materials";
-import { isNail } from "../operations";
+import { sortOf } from "../operations";
 import type { Part } from "../parts";
 import type { Piece } from "../pieces";
 import { faceName } from "../screw-facts";
 import type { Passed, PlacedScrew } from "../screw-way";
-import { isBolt, isLag } from "../screws";
+import { isLag } from "../screws";
 
 /** Of one fastener, before what its load's duration gives or takes; 0 where it claims nothing. */
 export interface Grip {
@@ -124,8 +124,7 @@ const NOTHING: Grip = { across: 0, pulled: 0, bite: 0, least: 0, steps: undefine
 const pass = ({ passes }: PlacedScrew, piece: number): Passed | undefined =>
   passes.find((p) => p.piece === piece);
 
-const kindOf = (joint: Joint): Kind =>
-  isLag(joint) ? "lag" : isBolt(joint) ? "bolt" : isNail(joint) ? "nail" : "screw";
+const kindOf = (joint: Joint): Kind => (isLag(joint) ? "lag" : sortOf(joint));
 
 interface Way {
   readonly side: number;
