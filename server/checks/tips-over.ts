@@ -121,7 +121,8 @@ function finding(thing: Standing, tip: Tip, worked: Worked): Finding {
   const state = phrase(STATES[tip.state]);
   const margin = marginFor(settings.nearChildren);
   const stance = thing.stance!;
-  const lean = degrees(Math.atan(tip.force / tip.weight) * (180 / Math.PI));
+  // To a tenth, and never up to what it must come back from.
+  const lean = degrees(Math.floor(Math.atan(tip.force / tip.weight) * (1800 / Math.PI)) / 10);
   const least = degrees(leanStoodUp.value);
   return {
     at: foot.at,
@@ -198,7 +199,7 @@ function cures({ stance }: Standing, tip: Tip, { settings }: Worked): Cure[] {
   const high = lowerHeight(stance!, nearChildren);
   const lower: Cure[] =
     high === undefined ? [] : [{ says: "lower", slots: { high: markBelow(mm(high), display) }, edits: [] }];
-  return [anchor, ...wider, ...lower];
+  return tip.by === "leaned" ? [...wider, ...lower, anchor] : [anchor, ...wider, ...lower];
 }
 
 function widerCure({ ways, more, base }: Wider, display: Display): Cure {

@@ -12,7 +12,7 @@ export const TIPPING: Readonly<Record<string, Templates>> = {
     "itself-edge":
       "L’ouvrage se renverse {way} autour de {foot} de lui-même, {state} : son milieu est juste au-dessus du bord des pieds.",
     leaned:
-      "Penché de {lean} {way}, comme il peut l’être quand on le dresse ou le déplace, l’ouvrage ne revient plus, {state} : il se renverse autour de {foot}. Il doit revenir de {least}.",
+      "Penché de {lean} {way}, comme il peut l’être quand on le dresse ou le déplace, l’ouvrage ne revient plus, {state} : il se renverse autour de {foot}. Il doit revenir de {least}.",
     narrow:
       "L’ouvrage a {high} de haut sur une base de {base} : ce qui est plus haut que {times} fois sa base se fixe toujours. Une poussée de {force}, à {height} au-dessus du sol, le renverse {way} autour de {foot}.",
     tall: "L’ouvrage a {high} de haut : ce qui dépasse {limit} se fixe toujours. Une poussée de {force}, à {height} au-dessus du sol, le renverse {way} autour de {foot}.",
