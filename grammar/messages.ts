@@ -36,6 +36,7 @@ export const SYNTAX_TEMPLATES = {
     ...CURES,
     "clause-near": "“{word}” is not part of {a} {entry} line. Did you mean “{near}”?",
     "clause-unknown": "“{word}” is not part of {a} {entry} line. It can go on with {words}.",
+    "clause-begun": "“{word}” goes on as {words}, not as “{found}”.",
     "spread-form":
       "To set a row out evenly, say between what or over what: spread between left legs and right legs, or spread over posts.",
     "assembly-line":
@@ -252,6 +253,16 @@ function unknownClause({ entry, text, tokens }: Failure, first: IToken): Complai
   }
   if (entry === "place" && EVENLY.has(first.image.toLowerCase()))
     return complain(spanOf(first, tokens[tokens.length - 1]!), "not-understood", "spread-form");
+  const begun = forms.filter(({ opens }) => opens.length > 1 && opens[0] === first.image);
+  if (begun.length > 0 && tokens.length > 1) {
+    const whole = spanOf(first, tokens[Math.min(tokens.length, begun[0]!.opens.length) - 1]);
+    const any = [...new Set(begun.map(({ opens }) => opens.join(" ")))].slice(0, 6);
+    return complain(whole, "not-understood", "clause-begun", {
+      word,
+      words: { any },
+      found: wordsOf(text, whole),
+    });
+  }
   const openings = [...new Set(forms.flatMap((f) => f.opens.slice(0, 1)))];
   const near = isWord ? nearest(first.image.toLowerCase(), openings)[0] : undefined;
   if (near && near !== first.image) {

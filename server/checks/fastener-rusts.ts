@@ -3,6 +3,7 @@ import { type Coating, type Rust, rustsOf } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { phrase } from "./phrases";
 import { kindSlot } from "./screw-words";
+import { wetFill } from "./water-words";
 import { edit } from "./writing";
 
 const [COPPER, TANNIN] = coatings;
@@ -41,7 +42,7 @@ fasten rail face into post face, 2 bench-3 at each end
 \`\`\``,
   templates: {
     outdoors: "{name} is plain steel: outdoors it rusts away{more}, and streaks the wood.",
-    soil: "{name} is plain steel: in the wet soil of {box} it rusts away{more}.",
+    soil: "{name} is plain steel: in the {fill} of {box} it rusts away{more}.",
     stains: "{name} is galvanized: {wood} eats the zinc{more}, and stains black round it.",
     shop: "Take {name} in the same size: {coating}.",
     ask: "Ask for {a} {kind} of this size that is {coatings}.",
@@ -60,7 +61,7 @@ function findingOf(rust: Rust): Finding {
     slots: {
       name: fastener.name,
       wood,
-      box: box?.name ?? "",
+      ...(box && { box: box.name, fill: wetFill(box) }),
       more: more > 0 ? phrase("and in more lines", { n: more }) : "",
     },
     cures: [cureOf(rust)],

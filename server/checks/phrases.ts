@@ -262,6 +262,8 @@ const FILLED = {
   ),
 
   "as of more like it": counted("n", " (so with {n} more like it)", " (so with {n} more like it)"),
+  "wet soil": "wet soil",
+  water: "water",
   "times their thickness": "{n} times their thickness",
   "times their thickness and the tip": "{n} times their thickness and the tip",
   "none that counts": "none that counts",

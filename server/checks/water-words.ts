@@ -1,9 +1,13 @@
-/** What no-drain and water-stays have in common: how a cure writes that a box drains. */
+/** How problems speak of water in boxes: what keeps their wood wet, and how a cure writes that one drains. */
 import { LENGTH, type Quantity, roughly } from "../units";
-import { mostWidth, oneFewer, tried, type WaterPath, type Worked } from "../worked";
-import type { Cure, Edit } from "./check";
+import { type Box, mostWidth, oneFewer, tried, type WaterPath, type Worked } from "../worked";
+import type { Cure, Edit, Says } from "./check";
+import { phrase } from "./phrases";
 import { mm } from "./piece-words";
 import { edit, editAfter, markAbove, markBelow, writtenLength } from "./writing";
+
+/** What keeps the wood of a box wet. */
+export const wetFill = ({ fill }: Box): Says => phrase(fill?.name === "water" ? "water" : "wet soil");
 
 /** The edits that make a box say how it drains, in place of what it says, else at its end. */
 export function drainSaid({ box: { declared } }: WaterPath, clause: string): Edit[] {

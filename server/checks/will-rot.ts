@@ -3,6 +3,7 @@ import { otherStocks, type Part, type Rot, resistanceOf, rotsOf, type Worked } f
 import type { Check, Cure, Edit, Finding, Says, Slot } from "./check";
 import { phrase } from "./phrases";
 import { pieceSlot } from "./piece-words";
+import { wetFill } from "./water-words";
 import { edit, editAfter } from "./writing";
 
 export const willRot: Check = {
@@ -15,7 +16,7 @@ export const willRot: Check = {
 - **On the ground**, outdoors: wood treated for ground contact (${groundContact.value}, ${cite(groundContact.source)}), or heartwood that resists, such as
   cedar, white oak or black locust. That of ${lastsInSoil.value.join(" or ")} woods lasts some years there, treated wood longer. Oil and paint do not help.
 - **Against the wet soil of a box**, its walls, its bottom and what stands in it: the same, or a liner that holds water between
-  soil and wood. A box is wet outdoors, and anywhere when it grows something or drains.
+  soil and wood. A box is wet outdoors, and anywhere when it grows something, drains or holds water.
 - **On a built floor**, outdoors: paving or a deck dries, but an end that stands on it drinks, and under a board it stays damp. A
   finish helps there, and so does heartwood that resists moderately. A plan that gives a floor limit or a foot limit stands on one.
 
@@ -47,11 +48,11 @@ place seat across, flat, on legs, flush with left of legs, flush with front of l
   templates: {
     ground: "{Piece} stands on the ground outdoors{more}: {because}.",
     floor: "{Piece} stands bare on the floor outdoors{more}: water stays under it, and {because}.",
-    soil: "Wet soil in {box} lies against {parts}: {because}.",
-    "soil-ground": "Wet soil in {box} lies against {parts}, and the ground under it as well: {because}.",
+    soil: "{Fill} in {box} lies against {parts}: {because}.",
+    "soil-ground": "{Fill} in {box} lies against {parts}, and the ground under it as well: {because}.",
     here: "{piece} is placed here.",
     bare: "The plan gives no floor limit: it is taken to stand on bare ground.",
-    line: "Line {box} with {roll}, which keeps the wet soil off the wood.",
+    line: "Line {box} with {roll}, which keeps the {fill} off the wood.",
     stock: "Take {stocks}.",
     ask: `Ask the yard for {sections} treated for ground contact (${groundContact.value} on its tag), or in the heartwood of cedar, white oak or black locust.`,
     "ask-food":
@@ -82,7 +83,7 @@ function findingOf(rot: Rot, worked: Worked): Finding {
       ...common,
       at: box.declared.at,
       says: onGround ? "soil-ground" : "soil",
-      slots: { box: box.name, parts: names(parts), because },
+      slots: { box: box.name, fill: wetFill(box), parts: names(parts), because },
     };
   const more = pieces.length - 1;
   const slots = {
@@ -124,7 +125,11 @@ function linerCure({ box }: Rot, { rolls, linings }: Worked): Cure {
   const edits: Edit[] = line
     ? [edit({ file: line.at.file, start: line.entry.with.start, end: line.entry.with.end }, roll)]
     : [editAfter({ file, start: 0, end: declared.entry.end }, `\nline ${name} with ${roll}`)];
-  return { says: "line", slots: { box: name, roll }, edits: line || declared.role === "plan" ? edits : [] };
+  return {
+    says: "line",
+    slots: { box: name, roll, fill: wetFill(box!) },
+    edits: line || declared.role === "plan" ? edits : [],
+  };
 }
 
 function stockCure(rot: Rot, worked: Worked): Cure {

@@ -29,6 +29,7 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     `${leg(', length 28"')}\npart top of 1x6, length 30"\nplace leg upright, on floor, at each corner of 30" x 12"\nplace top across, flat, on legs, flush left of legs, flush to front of legs`,
     "plan Yard thing\n  UNITS\n  lumber metric",
     leg(', length 28", colour red'),
+    'box trough, inside 20" x 20" x 10", filled with soil\n  drains nowhere',
     'part shelf 1 of 1x8, length 30"\nload shelf 40 lb spread, slowly',
     'part slat 4 of 1x4, length 20"\npart rail 2 of 2x4, length 30"\nfasten slat face in rail face, 2 #8 x 1-5/8" at each end',
     leg(', length 28", ends Mitered 10°'),

@@ -45,6 +45,7 @@ export const WEATHER_CASES: Readonly<Record<string, readonly Case[]>> = {
     `${OUTDOORS}part side of 2x8, length 40"\npart end of 2x8, length 20"\nplace side across, on edge, on floor, 0 from left, 0 from front, 2 deep, 20" apart\nplace end front to back, on edge, on floor, between front side and back side, flush with left of sides\nplace end front to back, on edge, on floor, between front side and back side, flush with right of sides\nbox bed, walls side and end\n  filled with soil`,
   ],
   "fastener-rusts": [
+    `plan A thing\n  UNITS\n  indoors\nfastener bright, #8 x 1-5/8" screw, coating plain\npart side 2 of 1x6, length 30"\npart post 4 of 2x4, length 5"\nfasten side face into post face, 2 bright at each end\nbox tank, inside 30" x 10" x 5", walls side\n  filled with water, no drain`,
     `${OUTDOORS}${joint("2 bright at each end", 'fastener bright, #8 x 3" screw, coating plain\n')}`,
     `${OUTDOORS}${joint("2 bright at each end", 'fastener bright, #8 x 3" screw, coating plain, box of 100 $4.90\nfastener deck, #8 x 3" screw, coating coated, box of 100 $7.90\nfastener steel, #8 x 3" screw, coating stainless, box of 100 $19\n')}\nfasten post face into rail face, 2 bright at each end`,
     `${OUTDOORS}${joint("2 bright at each end", 'stock 2x4, treated\nfastener bright, #8 x 3" screw, coating plain\n')}`,

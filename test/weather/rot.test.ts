@@ -103,6 +103,7 @@ describe("against the wet soil of a box", () => {
     ["one that drains", "filled with soil, drains through the gaps", "", ["soil"]],
     ["one that grows something", "filled with soil\n  grows beans", "", ["soil"]],
     ["one indoors that is a dry store", "filled with soil\n  no drain", "plan Thing\n  indoors\n", []],
+    ["one that holds water", "filled with water\n  no drain", "plan Thing\n  indoors\n", ["soil"]],
     ["the same outdoors", "filled with soil\n  no drain", OUTDOORS, ["soil"]],
     ["one of which nothing is said", "filled with soil", "", []],
     ["an empty one", "drains through the gaps", OUTDOORS, []],

@@ -56,6 +56,8 @@ describe("elsewhere", () => {
     expect(found(indoors)).toEqual([]);
     expect(found(`${indoors}${box("grows beans")}`)).toEqual(["soil warning"]);
     expect(found(`${indoors}${box("no drain")}`)).toEqual([]);
+    const tank = `${indoors}${box("no drain").replace("with soil", "with water")}`;
+    expect(of(RUST, tank)[0]!.slots.fill).toMatchObject({ says: "water" });
     expect(unlooked(rail(own(""), "", "plan Thing\n  indoors\n"), /rusts/)).toEqual([]);
   });
 

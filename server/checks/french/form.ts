@@ -36,6 +36,7 @@ export const FORM: Form = {
   "not-understood": {
     ...CURES,
     "clause-near": "« {word} » ne fait pas partie d’une ligne « {entry} ». Vouliez-vous dire « {near} » ?",
+    "clause-begun": "« {word} » se poursuit en {words}, et non en « {found} ».",
     "clause-unknown":
       "« {word} » ne fait pas partie d’une ligne « {entry} ». Elle peut continuer par {words}.",
     "spread-form":

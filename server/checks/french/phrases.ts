@@ -275,6 +275,8 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
     " (de même pour {n} autre pareille)",
     " (de même pour {n} autres pareilles)",
   ),
+  "wet soil": "la terre mouillée",
+  water: "l’eau",
   "times their thickness": "{n} fois l’épaisseur",
   "times their thickness and the tip": "{n} fois l’épaisseur et la pointe",
   "none that counts": "rien qui compte",

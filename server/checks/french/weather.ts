@@ -5,7 +5,7 @@ import type { Templates } from "../telling";
 export const WEATHER: Readonly<Record<string, Templates>> = {
   "fastener-rusts": {
     outdoors: "{name} est en acier nu : dehors, la rouille l’emporte{more}, et tache le bois.",
-    soil: "{name} est en acier nu : dans la terre mouillée de {box}, la rouille l’emporte{more}.",
+    soil: "{name} est en acier nu : dans {fill} de {box}, la rouille l’emporte{more}.",
     stains: "{name} est en acier galvanisé : {wood} ronge le zinc{more} et noircit tout autour.",
     shop: "Prenez {name}, de même taille : {coating}.",
     ask: "Demandez {a} {kind} de cette taille en acier {coatings}.",
@@ -45,11 +45,11 @@ export const WEATHER: Readonly<Record<string, Templates>> = {
   "will-rot": {
     ground: "{Piece} pose sur le sol, dehors{more} : {because}.",
     floor: "{Piece} pose sans protection sur le sol bâti, dehors{more} : l’eau reste dessous, et {because}.",
-    "soil-ground": "La terre mouillée de {box} touche {parts}, et le sol aussi, par-dessous : {because}.",
-    soil: "La terre mouillée de {box} touche {parts} : {because}.",
+    "soil-ground": "{Fill} de {box} touche {parts}, et le sol aussi, par-dessous : {because}.",
+    soil: "{Fill} de {box} touche {parts} : {because}.",
     here: "C’est ici qu’on place {piece}.",
     bare: "Le plan ne donne pas de limite pour le plancher : on prend un sol de terre.",
-    line: "Doublez {box} avec {roll} : la terre mouillée ne touche plus le bois.",
+    line: "Doublez {box} avec {roll} : {fill} ne touche plus le bois.",
     stock: "Prenez {stocks}.",
     ask: `Demandez à la scierie {sections} traité pour le contact du sol (${groundContact.value} sur son étiquette), ou en bois de cœur de cèdre, de chêne blanc ou de robinier.`,
     "ask-food":

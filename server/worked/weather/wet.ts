@@ -15,12 +15,13 @@ export interface WetBox {
   readonly lined: boolean;
 }
 
-/** Boxes whose fill is wet: outdoors, or watered, which one that grows something or drains is. */
+/** Boxes whose fill is wet: water, outdoors, or watered, which one that grows something or drains is. */
 export function wetBoxes(worked: Known): WetBox[] {
   const { boxes, settings, linings, scope } = worked;
   return boxes.flatMap((box): WetBox[] => {
     const watered = box.grows.length > 0 || box.drains === "gaps" || box.drains === "holes";
-    if (!box.fill || !(watered || settings.place === "outdoors")) return [];
+    const isWater = box.fill?.name === "water";
+    if (!box.fill || !(isWater || watered || settings.place === "outdoors")) return [];
     const own = partsOf(box.declared, scope);
     const parts = [...new Set([...own, ...standingIn(box, own, worked)])];
     // A liner that is not known is a mistake of its own.
