@@ -9,7 +9,6 @@ import type { Piece, PlacedLine } from "../pieces";
 import type { Pattern } from "../placing/clauses";
 import { patternAxis } from "../placing/open";
 import { asManyAsFit, type Row } from "../placing/pattern";
-
 import type { Worked } from "../work";
 import type { Opening } from "./openings";
 import { FINGERS, HEADS } from "./sizes";
