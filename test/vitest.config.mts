@@ -1,5 +1,6 @@
 import { defineConfig } from "vitest/config";
 import { vitePageScripts } from "../.ci/page-scripts.mjs";
+import { LongestFirst } from "./longest-first";
 
 const root = new URL("..", import.meta.url).pathname;
 
@@ -15,5 +16,6 @@ export default defineConfig({
     hookTimeout: 60_000,
     pool: "threads",
     maxWorkers: "100%",
+    sequence: { sequencer: LongestFirst },
   },
 });
