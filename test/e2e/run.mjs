@@ -29,7 +29,7 @@ const expectFailure = options["expect-failure"];
 /** How long any one thing may take to appear, in milliseconds: on a busy machine the extension takes a while to start. */
 const PATIENCE = 60_000;
 /** The same for a scenario that is to fail, which waits it out once. */
-const SHORT_PATIENCE = 10_000;
+const SHORT_PATIENCE = 6_000;
 const output = fromRoot("test/e2e/output");
 
 process.exitCode = await main();
