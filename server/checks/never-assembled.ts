@@ -1,5 +1,5 @@
 import { type At, lookUp } from "../plan";
-import { handsFor, type Worked, type WorkStep } from "../worked";
+import { handsFor, hasOrder, type Worked, type WorkStep } from "../worked";
 import type { Check, Cure, Edit, Finding } from "./check";
 import { namesOf, someOf, stepSlot, stepsWritten, textOfPlan } from "./step-words";
 import { counted } from "./telling";
@@ -47,7 +47,7 @@ step Screw the frames together
     add: "Use {part} in {step} too",
     step: "Use {part} in the step that puts it in.",
     name: "Write what goes in below each step: uses {names}.",
-    propose: "Write an order of work at the end: {steps} steps",
+    propose: "Write an order of work at the end.",
   },
   run: (worked) => {
     const { steps, proposed } = worked.steps;
@@ -132,18 +132,20 @@ function usedToo({ entry, at }: WorkStep, part: string): Edit[] {
   return last ? [{ file: at.file, start: last.end, end: last.end, text: ` and ${part}` }] : [];
 }
 
-/** Where there is an order to speak of: two steps at least that put something together. */
+/** Where there is an order to speak of. It is worked out when it is asked for: few do while a plan is being typed. */
 function proposal(worked: Worked): Finding[] {
-  const { settings, pieces, loaded, faults, steps } = worked;
+  const { settings, pieces, loaded, faults } = worked;
   const unread = loaded.files.some((f) => f.tree.complaints.length > 0);
   if (!settings.at || !pieces.complete || unread || faults.length > 0) return [];
-  if (steps.steps.filter((s) => s.joints.length + s.glues.length > 0).length < 2) return [];
-  const text = textOfPlan(worked);
-  const tooHeavy = steps.steps.some((s) => s.lift && handsFor(s.lift.kg) === undefined);
-  const before = text.endsWith("\n") ? "\n" : "\n\n";
+  if (!hasOrder(worked)) return [];
   const { file } = settings.at;
-  const edits = [{ file, start: text.length, end: text.length, text: `${before}${stepsWritten(worked)}\n` }];
-  const cure: Cure = { says: "propose", slots: { steps: steps.steps.length }, edits };
+  const cure: Cure = {
+    says: "propose",
+    slots: {},
+    get edits() {
+      return orderWritten(worked, file);
+    },
+  };
   return [
     {
       class: "hint",
@@ -151,7 +153,15 @@ function proposal(worked: Worked): Finding[] {
       about: namesOf([...worked.space.pieces.keys()], worked),
       says: "none",
       slots: { count: worked.space.pieces.length },
-      cures: tooHeavy ? [] : [cure],
+      cures: [cure],
     },
   ];
+}
+
+/** None where a step of it would be too heavy to lift. */
+function orderWritten(worked: Worked, file: string): Edit[] {
+  if (worked.steps.steps.some((s) => s.lift && handsFor(s.lift.kg) === undefined)) return [];
+  const text = textOfPlan(worked);
+  const before = text.endsWith("\n") ? "\n" : "\n\n";
+  return [{ file, start: text.length, end: text.length, text: `${before}${stepsWritten(worked)}\n` }];
 }

@@ -32,6 +32,7 @@ export * from "./moving";
 export type { NearMiss } from "./near";
 export type { Notch } from "./notches";
 export { sortOf } from "./operations";
+export { hasOrder } from "./order-of-work";
 export * from "./overlaps";
 export * from "./parts";
 export type * from "./paths";

@@ -1,7 +1,9 @@
 /** What stands already when the screws of a joint are driven: by the steps of a plan, else by the order of its joints. */
+import { HAIRLINE } from "../solid/contact";
 import type { Crossing } from "./crossings";
 import type { Joint } from "./joints";
 import type { Piece } from "./pieces";
+import { otherOf, outward } from "./space";
 import { stepOfCrossing } from "./step-joints";
 import type { Worked } from "./work";
 
@@ -14,6 +16,27 @@ export function joinedBy({ placed }: Joint): ReadonlySet<number> {
     joined.add(into);
   }
   return joined;
+}
+
+/**
+ * Whether there is an order of work to speak of: two steps at least that hold pieces together. Two lines that do, one of them
+ * with something that lies on other parts, are enough; else it takes the proposal to tell.
+ */
+export function hasOrder({ joints, space, steps }: Worked): boolean {
+  const holding = joints.filter(({ placed }) => placed !== undefined && placed.crossings.length > 0);
+  const lies = (i: number): boolean =>
+    space.pieces[i]!.bounds.least[2] > HAIRLINE &&
+    space.meetingsOf[i]!.some((m) => {
+      const meeting = space.meetings[m]!;
+      const other = space.pieces[otherOf(meeting, i)]!;
+      if (other.part === space.pieces[i]!.part) return false;
+      return meeting.patches.some((patch) => outward(meeting, i, patch)[2] < -Math.SQRT1_2);
+    });
+  return (
+    (holding.length > 1 &&
+      holding.some(({ placed }) => placed!.crossings.some(({ first }) => lies(first)))) ||
+    steps.steps.filter((s) => s.joints.length + s.glues.length > 0).length > 1
+  );
 }
 
 /**

@@ -43,7 +43,7 @@ export const STEPS: Readonly<Record<string, Templates>> = {
     add: "Employez aussi {part} à {step}",
     step: "Employez {part} à l’étape où cela s’ajoute.",
     name: "Écrivez sous chaque étape ce qui s’y ajoute : « uses {names} ».",
-    propose: "Écrivez à la fin un ordre de montage : {steps} étapes",
+    propose: "Écrivez à la fin un ordre de montage.",
   },
   "step-uses-later": {
     early:
