@@ -37,9 +37,11 @@ plan's own loads on it. It is pushed at its top, or 60" above the floor, with 50
 flat top that is 12" to 24" high; and outdoors a gust of 60 mph blows at what is higher than 4 ft. What holds it down must be
 1.5 times what tips it, and twice where children are. No push is taken as more than 0.7 of the weight, at which a thing slides
 and does not tip; what is no higher than 18" is not pushed. A push is a warning where the thing is no more than twice as high as its
-base and no children are near, and is let be there while the thing weighs less than 30 lb. Leaned ${leanStoodUp.value}° without fill
-or load, as it is while it is stood up or moved, it must come back (${cite(leanStoodUp.source)}, on equipment that stands on a floor); of less than 30 lb
-that is a warning where no children are near.
+base and no children are near, and is let be there while the thing weighs less than 30 lb.
+
+Leaned ${leanStoodUp.value}° without fill or load, as it is while it is stood up or moved, it must come back by itself
+(${cite(leanStoodUp.source)}, for equipment that stands on a floor); where it weighs
+less than 30 lb and no children are near, that is a warning.
 
 Whatever is higher than 4 times its base, or over 5 ft, is anchored always. Say to what under \`plan\`: \`anchored to the wall of
 the shed\`. Then it is not judged, and neither is the anchor.

@@ -1,7 +1,7 @@
 /**
  * How much wider wood is when it is wetter. Wood shrinks from fiber saturation down to oven-dry in proportion to the
- * moisture it loses: S = S0 (Mf - M) / Mf (Wood Handbook, chapter 4, shrinkage and moisture; Mf usually 30%, of some woods 22%). Above Mf it
- * neither swells nor shrinks.
+ * moisture it loses: S = S0 (Mf - M) / Mf (Wood Handbook, chapter 4, shrinkage and moisture; Mf usually 30%, of some woods
+ * 22%). Above Mf it neither swells nor shrinks.
  */
 
 /**

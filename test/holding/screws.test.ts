@@ -287,6 +287,19 @@ load hook 100 lb
   });
 });
 
+/** A drop under a beam, held by what goes down into its end. */
+const hanger = (section: string, fasteners: string, more = ""): string => `plan Hanger
+part post of 2x4, length 40"
+part beam of ${section}, length 30"
+part drop of ${section}, length 10"
+place post upright, wide face front, on floor, 0 from left, 0 from front
+place post upright, wide face front, on floor, 26-1/2" from left, 0 from front
+place beam across, flat, on posts, flush with left of posts, 0 from front
+place drop upright, wide face front, under beam, 13" from left, flush with front of beam
+fasten beam into drop end, ${fasteners} at each crossing
+load drop 60 lb
+${more}`;
+
 describe("into the end of a board", () => {
   const between = (more = ""): string => `plan Between
 part post of 2x4, length 40"
@@ -305,19 +318,7 @@ ${more}`;
   });
 
   test("nothing when pulled", () => {
-    const seen = see(
-      `plan Hanger
-part post of 2x4, length 40"
-part beam of 2x4, length 30"
-part drop of 2x4, length 10"
-place post upright, wide face front, on floor, 0 from left, 0 from front
-place post upright, wide face front, on floor, 26-1/2" from left, 0 from front
-place beam across, flat, on posts, flush with left of posts, 0 from front
-place drop upright, wide face front, under beam, 13" from left, flush with front of beam
-fasten beam into drop end, 2 #10 x 4" at each crossing
-load drop 60 lb
-`,
-    );
+    const seen = see(hanger("2x4", '2 #10 x 4"'));
     const joint = seen.joint("beam");
     expect([joint.way, joint.pulled, joint.holds, joint.uses]).toEqual(["pulled", 0, 0, Number.MAX_VALUE]);
     expect(seen.codes).toContain("screw-overloaded");
@@ -325,27 +326,15 @@ load drop 60 lb
 });
 
 describe("a lag screw into the end of a board", () => {
-  const hanger = (fastener: string): string => `plan Hanger
-part post of 2x4, length 40"
-part beam of 4x4, length 30"
-part drop of 4x4, length 10"
-place post upright, wide face front, on floor, 0 from left, 0 from front
-place post upright, wide face front, on floor, 26-1/2" from left, 0 from front
-place beam across, flat, on posts, flush with left of posts, 0 from front
-place drop upright, wide face front, under beam, 13" from left, flush with front of beam
-fasten beam into drop end, 1 ${fastener} at each crossing
-load drop 60 lb
-`;
+  const HANGER = hanger("4x4", "1 end-lag", 'fastener end-lag, 1/4" x 6" lag screw\n');
+
   test("keeps three quarters when it is pulled", () => {
-    const seen = see(hanger("end-lag").concat('fastener end-lag, 1/4" x 6" lag screw\n'));
+    const seen = see(HANGER);
     // 2-1/2" deep, all of it thread but the tip; a head of 1/2" through 3-1/2" is worth as through 1-1/4".
     const thread = 1800 * G ** 1.5 * 0.25 ** 0.75 * (2.5 - 5 / 32);
     const head = 1725 * Math.PI * 0.5 ** 2 * G ** 2;
     expect(seen.joint("beam").pulled).toBeCloseTo(0.75 * Math.min(thread, head), 6);
-    const said = messages(
-      hanger("end-lag").concat('fastener end-lag, 1/4" x 6" lag screw\n'),
-      "screw-in-end-grain",
-    );
+    const said = messages(HANGER, "screw-in-end-grain");
     expect(said).toEqual([
       expect.stringContaining("67% of its strength sideways, and 75% against being pulled out"),
     ]);
