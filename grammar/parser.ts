@@ -295,9 +295,10 @@ const isLiteral = (t: IToken): boolean => t.tokenType.CATEGORIES?.includes(Liter
 
 function readClauses(reading: Reading, entry: string, parts: readonly Part[]): Clause[] {
   const clauses: Clause[] = [];
+  let astray = false;
   for (let i = 0; i < parts.length; i++) {
-    const { tokens: first, opensLine: opens } = parts[i]!;
-    const tokens = [...first];
+    const { tokens: own, opensLine: opens } = parts[i]!;
+    const tokens = [...own];
     const opening = openingOf(entry, tokens);
     while (parts[i + 1] && goesOn(entry, opening.key, isLiteral(parts[i + 1]!.tokens[0]!))) {
       tokens.push(
@@ -305,7 +306,12 @@ function readClauses(reading: Reading, entry: string, parts: readonly Part[]): C
         ...parts[++i]!.tokens,
       );
     }
+    const before = reading.drafts.length;
     clauses.push(readClause(reading, entry, tokens, opening, opens));
+    // What follows a line of its own that was indented is of that line: once it stands at the edge, it is read.
+    const strays = opens && opening === NO_OPENING && Object.hasOwn(HEADS, own[0]!.image);
+    if (astray && !strays) reading.drafts.length = before;
+    astray ||= strays;
   }
   return clauses;
 }

@@ -87,6 +87,7 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     `stock 2x4, sold 8' $4.20, 10' 5.60\n${leg(', length 28"')}`,
   ],
   "indented-alone": [
+    'plan Yard thing\n  UNITS\n  stock 1x6, species western-redcedar\n  box bed, inside 20" x 20" x 10"\n    no drain',
     { text: '  part leg 4 of 2x4, length 28"', bare: true },
     `${leg(', length 28"')}\n  part rail 2 of 2x4, length 40"`,
   ],
