@@ -39,8 +39,8 @@ box tub, inside 24" x 12" x 10", filled with potting-mix, drains by 4 holes of 1
       "Leave one board out: {count} in the same room leave gaps of {gap}, which drain when they are wet too.",
     narrower:
       "Rip the {count} boards to {width} and share out the room: gaps of {gap} drain when they are wet too.",
-    holes: "Drill holes: write `{clause}`.",
-    gaps: "Write `drains through the gaps`: the sheet then tells where the liner is cut open.",
+    holes: "Drill holes: write “{clause}”.",
+    gaps: "Write “drains through the gaps”: the sheet then tells where the liner is cut open.",
   },
   run: (worked) => worked.water.boxes.flatMap((path) => findings(path, worked)),
 };

@@ -35,7 +35,7 @@ fasten rail into leg, 2 #8 x 1-5/8" at each crossing
     single:
       "Pushed {way}, {upright} and {others} lean over: nothing runs diagonally there, no panel stands upright, and no rail has two screws one above the other in an upright.",
     rail: "{piece} joins the uprights.",
-    brace: "Add a brace: a part placed `diagonally on {side} of …, from bottom left to top right`.",
+    brace: "Add a brace: a part placed “diagonally on {side} of …, from bottom left to top right”.",
     wider: "Or use wider rails, with two screws far apart at each upright.",
   },
   run: (worked) => (held(worked) ? firstOfEach(worked).map((frame) => findingOf(frame, worked)) : []),

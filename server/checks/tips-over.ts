@@ -98,7 +98,7 @@ accept screw-in-end-grain because the shelves are glued as well
     filled: "Filled and dry, it takes a push of {force}.",
     caution: "{caution}",
     anchor:
-      "Anchor it at its top to something that stands firm, and say to what under `plan`: `anchored to …`.",
+      "Anchor it at its top to something that stands firm, and say to what under “plan”: “anchored to …”.",
     wider:
       "Set its feet further apart {way}: {base} from outside to outside, {more} more, with the same weight.",
     both: "Set its feet {more} further apart both left to right and front to back, with the same weight.",

@@ -48,13 +48,13 @@ box tub, inside 40" x 12" x 10", filled with potting-mix, drains by 5 holes of 1
     small: "The drain holes of {box} are {size} wide: under {least} soil clogs them, and water stays.",
     floor: "The bottom of {box} lies flat on the floor, which shuts {drain}: the water has no way out below.",
     flat: "{piece} is plywood and lies level in the rain{more}: water stands on it, and creeps in at its edges.",
-    holes: "Write `{clause}`.",
+    holes: "Write “{clause}”.",
     fewer:
       "Leave one board out: {count} in the same room leave gaps of {gap}, which drain when they are wet too.",
     narrower:
       "Rip the {count} boards to {width} and share out the room: gaps of {gap} drain when they are wet too.",
     feet: "Set it on two runners or on feet, so that the water runs away below.",
-    bare: "If it stands on bare earth, say so: `accept water-stays on {box} because it stands on bare earth`.",
+    bare: "If it stands on bare earth, say so: “accept water-stays on {box} because it stands on bare earth”.",
     slope: "Let it fall {fall} over its {across}, 1 in 50, or use boards with gaps in its place.",
   },
   run: (worked) => [
