@@ -50,11 +50,11 @@ step Screw the frames together
     propose: "Write an order of work at the end.",
   },
   run: (worked) => {
-    const { steps, proposed } = worked.steps;
-    if (proposed) return proposal(worked);
+    if (worked.steps.proposed) return proposal(worked);
+    const { steps, never } = worked.steps;
     const [first] = steps;
     if (!first) return [];
-    const { pieces, parts } = worked.steps.never;
+    const { pieces, parts } = never;
     if (pieces.length + parts.length === 0) return [];
     if (steps.every((s) => s.uses.length === 0)) {
       const names = [...new Set([...pieces.map((i) => worked.space.pieces[i]!.part), ...parts])];

@@ -62,24 +62,14 @@ const held = (worked: Worked): boolean => worked.joints.length > 0;
 const WAYS = ["left to right", "front to back"] as const;
 const SIDES = ["back", "left"] as const;
 
-/** Whether any screw joins a rail of the frame to an upright. */
-const screwed = ({ uprights, rails }: Frame, { joints }: Worked): boolean =>
-  joints.some((j) =>
-    j.placed?.screws.some(
-      ({ crossing: { first, into } }) =>
-        (uprights.includes(first) && rails.includes(into)) ||
-        (rails.includes(first) && uprights.includes(into)),
-    ),
-  );
-
 function findingOf(frame: Frame, worked: Worked): Finding {
-  const { axis, uprights, rails, spread } = frame;
+  const { axis, uprights, rails, spread, screwed } = frame;
   const { space } = worked;
   const first = space.pieces[uprights[0]!]!;
   return {
     at: first.at,
     about: partsIn(frame, space),
-    says: spread > 0 ? "racks" : screwed(frame, worked) ? "single" : "loose",
+    says: spread > 0 ? "racks" : screwed ? "single" : "loose",
     slots: {
       way: phrase(WAYS[axis]),
       upright: pieceSlot(first),

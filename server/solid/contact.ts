@@ -152,7 +152,7 @@ export function apart(a: Body, b: Body, enough = Infinity): Apart {
   for (const p of a.edges)
     for (const q of b.edges) {
       const axis = cross(p, q);
-      const length = Math.hypot(axis[0], axis[1], axis[2]);
+      const length = size(axis);
       if (length < SQUARE) continue;
       if (consider([axis[0] / length, axis[1] / length, axis[2] / length])) return best;
     }
@@ -254,7 +254,7 @@ export function distance(
   let best = { gap: Infinity, from: a.vertices[0]!, to: b.vertices[0]! };
   const take = (from: Vec3, to: Vec3): void => {
     const d = subtract(to, from);
-    const gap = Math.hypot(d[0], d[1], d[2]);
+    const gap = size(d);
     if (gap < best.gap) best = { gap, from, to };
   };
   for (const p of corners(a)) for (const facet of b.facets) take(p, nearestOn(b, facet, p));

@@ -37,7 +37,9 @@ export function fieldOf(polygon: readonly Vec3[], normal: Vec3, along?: Vec3): F
 
 /** `n` places in a row along the field, each in the middle of its own share. */
 export function shares(field: Field, n: number): Vec3[] {
-  return Array.from({ length: n }, (_, i) => onField(field, (2 * (i + 0.5)) / n - 1));
+  const places: Vec3[] = [];
+  for (let i = 0; i < n; i++) places.push(onField(field, (2 * (i + 0.5)) / n - 1));
+  return places;
 }
 
 /** `n` places evenly from `margin` inside one end of the field to `margin` inside the other. */

@@ -49,8 +49,9 @@ export type PropertyFinder = (thing: Thing, property: string, at: At) => Value<Q
 /** One run over one plan: the scope, the faults found, and what was already worked out. */
 export class Worker {
   readonly faults: Fault[] = [];
-  private readonly done = new Map<string, Value<unknown>>();
-  private readonly underWay: { key: string; name: Told; at: At }[] = [];
+  /** By what is worked out, then by the thing it is worked out of. */
+  private readonly done = new Map<string, Map<string, Value<unknown>>>();
+  private readonly underWay: { what: string; of: string; name: Told; at: At }[] = [];
 
   constructor(
     readonly scope: Scope,
@@ -66,22 +67,27 @@ export class Worker {
     return MISTAKE;
   }
 
-  /** Works `run` out once under that key. `name` and `at` tell where it stands, should it lead round to itself. */
-  once<T>(key: string, name: Told, at: At, run: () => Value<T>): Value<T> {
-    const before = this.done.get(key);
-    // A key is only ever asked for by one function, with one kind of value.
+  /**
+   * Works `run` out once for that thing: the `length` of `leg`. `name` and `at` tell where it stands, should it lead round
+   * to itself.
+   */
+  once<T>(what: string, of: string, name: Told, at: At, run: () => Value<T>): Value<T> {
+    const done = this.done.get(what) ?? new Map<string, Value<unknown>>();
+    if (done.size === 0) this.done.set(what, done);
+    const before = done.get(of);
+    // One thing's property is only ever asked for by one function, with one kind of value.
     if (before) return before as Value<T>;
-    const from = this.underWay.findIndex((u) => u.key === key);
+    const from = this.underWay.findIndex((u) => u.of === of && u.what === what);
     if (from >= 0) {
       const path = [...this.underWay.slice(from).map((u) => ({ name: u.name, at: u.at })), { name, at }];
       return this.fault({ kind: "circle", at, path });
     }
     if (this.underWay.length > DEEPEST)
       return this.fault({ kind: "impossible", at, why: "too long a chain", what: name });
-    this.underWay.push({ key, name, at });
+    this.underWay.push({ what, of, name, at });
     const value = run();
     this.underWay.pop();
-    this.done.set(key, value);
+    done.set(of, value);
     return value;
   }
 
@@ -202,7 +208,7 @@ export class Worker {
   measureValue(declared: Declared, at: At): Value<Quantity> {
     const { entry } = declared;
     if (entry.kind !== "measure") return MISTAKE;
-    return this.once(`measure ${declared.name}`, declared.name, at, () => {
+    return this.once("measure", declared.name, declared.name, at, () => {
       if (entry.value) return this.evaluate(entry.value, declared.at.file);
       return this.fault({ kind: "missing-measure", at: declared.at, name: declared.name });
     });

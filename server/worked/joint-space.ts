@@ -53,27 +53,29 @@ export function jointInSpace(
     : space.pieces.length > 0
       ? [undefined]
       : [];
-  const groups = (
-    sides: readonly JointSide[],
-    copy: ReadonlySet<number> | undefined,
-  ): (readonly number[])[] => sides.map((s) => chosen(s.thing, space, scope, copy));
+  const sides: readonly JointSide[] = [...entry.first, ...entry.through, ...entry.into];
   const crossings: Crossing[] = [];
   const lonely: number[] = [];
   const misses: NearMiss[] = [];
   const unmet = new Map<Thing, boolean>();
   for (const copy of sets) {
-    const [first, through, into] = [entry.first, entry.through, entry.into].map((s) => groups(s, copy));
-    if ([...first!, ...through!, ...into!].some((g) => g.length === 0)) return undefined;
-    const firsts = first!.flat();
-    const last = into!.flat();
-    const found = crossingsOf(space, firsts, through!.length > 0 ? [through!.flat()] : [], last);
-    crossings.push(...found);
-    const met = new Set(found.flatMap((c) => [c.first, ...c.through, c.into]));
-    lonely.push(...firsts.filter((i) => !met.has(i)));
-    misses.push(...nearMisses(space, firsts, through!.length > 0 ? through!.flat() : last));
-    [...entry.first, ...entry.through, ...entry.into].forEach((side, n) => {
-      const group = [...first!, ...through!, ...into!][n]!;
-      unmet.set(side.thing, (unmet.get(side.thing) ?? true) && !group.some((i) => met.has(i)));
+    const all = sides.map((s) => chosen(s.thing, space, scope, copy));
+    if (all.some((g) => g.length === 0)) return undefined;
+    const layered = entry.first.length + entry.through.length;
+    const firsts = joined(all.slice(0, entry.first.length));
+    const through = joined(all.slice(entry.first.length, layered));
+    const last = joined(all.slice(layered));
+    const found = crossingsOf(space, firsts, through.length > 0 ? [through] : [], last);
+    const met = new Set<number>();
+    for (const crossing of found) {
+      crossings.push(crossing);
+      met.add(crossing.first).add(crossing.into);
+      for (const i of crossing.through) met.add(i);
+    }
+    for (const i of firsts) if (!met.has(i)) lonely.push(i);
+    misses.push(...nearMisses(space, firsts, through.length > 0 ? through : last));
+    sides.forEach(({ thing }, n) => {
+      unmet.set(thing, (unmet.get(thing) ?? true) && !all[n]!.some((i) => met.has(i)));
     });
   }
   if (sets.length === 0) return undefined;
@@ -91,6 +93,9 @@ export function jointInSpace(
   const nowhere = [...unmet].flatMap(([thing, never]) => (never ? [{ name: thing.name.text, thing }] : []));
   return { crossings, screws, tooMany, lonely, misses, unmet: nowhere };
 }
+
+const joined = (groups: readonly (readonly number[])[]): readonly number[] =>
+  groups.length === 1 ? groups[0]! : groups.flat();
 
 /** The ways of a joint's screws through wood: each kind once. */
 export function pathsInSpace(

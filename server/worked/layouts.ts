@@ -11,6 +11,7 @@ import {
 import { layOutSheets, type SheetAnswer, type SheetJob } from "../cutting/sheets";
 import { ifKnown } from "../plan";
 import { exactOf, fraction, type Quantity } from "../units";
+import { Lately } from "./lately";
 import type { Material } from "./materials";
 import { type Part, pieceIds } from "./parts";
 import type { Settings } from "./settings";
@@ -55,6 +56,10 @@ const ticksDown = (q: Quantity): number =>
 const cents = (q: Quantity | undefined): number | null =>
   q ? Number(fraction.roundTo(fraction.multiply(exactOf(q), fraction.rational(100)), fraction.ONE).n) : null;
 
+/** By the whole question. An edit that changes no length of a material leaves its boards as they are. */
+const BOARDS = new Lately<BoardAnswer>(16);
+const SHEETS = new Lately<SheetAnswer>(16);
+
 export function layOutBoards(material: Material, parts: readonly Part[], settings: Settings): BoardWork {
   const sold: BoardForSale[] = material.sold.map((s, i) => ({
     id: `sold ${i}`,
@@ -81,7 +86,7 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
   return {
     material,
     job,
-    answer: layOut(job),
+    answer: BOARDS.of(JSON.stringify(job), () => layOut(job)),
     longest,
     tooLong,
     leftOut,
@@ -129,7 +134,15 @@ export function layOutPanels(material: Material, parts: readonly Part[], setting
     return { length, width, grain: free ? ("free" as const) : ("along" as const) };
   });
   const job: SheetJob = { pieces, sold, onHand, kerf };
-  return { material, job, answer: layOutSheets(job), tooLong, tooWide, leftOut, spares };
+  return {
+    material,
+    job,
+    answer: SHEETS.of(JSON.stringify(job), () => layOutSheets(job)),
+    tooLong,
+    tooWide,
+    leftOut,
+    spares,
+  };
 }
 
 /** Every piece to cut, copies and spares too, in the order of the parts. */

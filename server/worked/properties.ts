@@ -108,7 +108,7 @@ function ofPart(
     const placed = placing.counts.of(declared, placing.plan);
     return placed ? map(placed, count) : unknown("placing", "placed nowhere", { name: declared.name });
   }
-  return worker.once(`count ${declared.name}`, `count of ${declared.name}`, at, () => {
+  return worker.once("count", declared.name, `count of ${declared.name}`, at, () => {
     const value = worker.evaluate(stated, at.file);
     return value.state === "known" ? known(count(value.value.approx)) : value;
   });
@@ -129,7 +129,7 @@ function ofBox(
   const side = INSIDE.get(property);
   if (!side) return undefined;
   const { at, entry, name } = declared;
-  return worker.once(`${property} ${name}`, `${property} of ${name}`, at, () => {
+  return worker.once(property, name, `${property} of ${name}`, at, () => {
     const clause = entry.clauses.find((c) => c.kind === "inside");
     const extents = clause?.kind === "inside" ? clause.extents : [];
     const extent = extents.find((e) => e.side === side || (side === "wide" && e.side === "long"));
@@ -141,7 +141,7 @@ function ofBox(
 function ofBought(property: string, declared: Declared, worker: Worker): Value<Quantity> | undefined {
   const { entry, at } = declared;
   if (property === "width" && entry.kind === "roll") {
-    return worker.once(`width ${declared.name}`, `width of ${declared.name}`, at, () => {
+    return worker.once("width", declared.name, `width of ${declared.name}`, at, () => {
       const width = new Reader(worker, at.file, entry.clauses).length("width", "the width");
       return width ? known(width) : MISTAKE;
     });
@@ -151,7 +151,7 @@ function ofBought(property: string, declared: Declared, worker: Worker): Value<Q
   const size = fits.size && screwSize(fits.size.text);
   if (size) return known(size.length);
   const last = fits.sides[fits.sides.length - 1];
-  return worker.once(`length ${declared.name}`, `length of ${declared.name}`, at, () =>
+  return worker.once("length", declared.name, `length of ${declared.name}`, at, () =>
     last ? worker.positiveLength(last, at.file, "this size") : MISTAKE,
   );
 }

@@ -16,6 +16,8 @@ export interface Frame {
   readonly heldBy: "diagonal" | "panel" | "corner" | undefined;
   /** The furthest that screws of one rail, or of rails tight on each other, stand apart up and down an upright, in mm. */
   readonly spread: number;
+  /** Some screw joins a rail to an upright. */
+  readonly screwed: boolean;
 }
 
 /** An upright shorter than this, in mm, is a block and no leg: 12". */
@@ -76,7 +78,9 @@ function frameAlong(
     const panel = thing.some((i) => isPanel[i] && facesAway(pieces[i]!, axis));
     const spread = own.reduce((most, u) => Math.max(most, spreadAt(u, axis, space, screws)), 0);
     const heldBy = diagonal ? "diagonal" : panel ? "panel" : spread >= STIFF ? "corner" : undefined;
-    return [{ axis, uprights: own, rails: thing.filter((i) => rails.has(i)), heldBy, spread }];
+    const crossing = thing.filter((i) => rails.has(i));
+    const isScrewed = (u: number): boolean => (screws.get(u) ?? []).some((s) => crossing.includes(s.other));
+    return [{ axis, uprights: own, rails: crossing, heldBy, spread, screwed: own.some(isScrewed) }];
   });
 }
 

@@ -3,7 +3,7 @@ import { type Body, boundsApart, boundsOf } from "../solid/contact";
 import type { BoardSide } from "../solid/convex";
 import { way } from "../solid/ray";
 import type { Field } from "../solid/setout";
-import { add, dot, scaled, type Vec3 } from "../solid/vector";
+import { add, dot, scaled, size, subtract, type Vec3 } from "../solid/vector";
 import type { Crossing } from "./crossings";
 import type { Piece } from "./pieces";
 import type { Space } from "./space";
@@ -56,7 +56,7 @@ export function around(
   length: number,
 ): readonly number[] {
   const { least, most } = pieces[first]!.bounds;
-  const thick = Math.hypot(most[0] - least[0], most[1] - least[1], most[2] - least[2]);
+  const thick = size(subtract(most, least));
   const back = Math.min(thick, length) + DRIVER.length;
   const { least: low, most: high } = boundsOf(patch);
   const [ahead, behind] = [scaled(direction, length + REACH), scaled(direction, -back)];
@@ -79,7 +79,7 @@ export function screwAt(
   );
   const start = add(at, scaled(direction, own?.enters ?? 0));
   const passes: Passed[] = [];
-  for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, 0))
+  for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, NOWHERE))
     for (const { enters, leaves, sides } of intervals(pieces[piece]!, start, direction))
       if (leaves > HAIR && enters < length + REACH) insert(passes, { piece, enters, leaves, sides });
   return {
@@ -142,7 +142,9 @@ function through(cell: Body, from: Vec3, direction: Vec3): Interval | undefined 
   return { enters: w.enters, leaves: w.leaves, sides: [cell.sides[into]!.side, cell.sides[out]!.side] };
 }
 
-/** Pieces whose bounds a stretch of a line comes within `about` of. */
+const NOWHERE: Vec3 = [0, 0, 0];
+
+/** Pieces whose bounds a stretch of a line comes within `about` of, which is so much along each axis. */
 function inLine(
   pieces: readonly Piece[],
   near: readonly number[],
@@ -150,13 +152,13 @@ function inLine(
   direction: Vec3,
   begin: number,
   end: number,
-  about: number,
+  about: Vec3,
 ): number[] {
   return near.filter((i) => {
     const { least, most } = pieces[i]!.bounds;
     for (const k of [0, 1, 2] as const) {
       const [a, b] = [from[k] + begin * direction[k], from[k] + end * direction[k]];
-      if (Math.max(a, b) < least[k] - about || Math.min(a, b) > most[k] + about) return false;
+      if (Math.max(a, b) < least[k] - about[k] || Math.min(a, b) > most[k] + about[k]) return false;
     }
     return true;
   });
@@ -226,7 +228,10 @@ function roomBehind(
   { long, short }: Field,
 ): PlacedScrew["behind"] {
   const back: Vec3 = scaled(direction, -1);
-  const there = inLine(pieces, near, start, back, HAIR, DRIVER.length, DRIVER.radius);
+  // The drill's lines lie this far beside the screw's own, and none before its head.
+  const beside = (k: 0 | 1 | 2): number => DRIVER.radius * Math.max(Math.abs(long[k]), Math.abs(short[k]));
+  const about: Vec3 = [beside(0), beside(1), beside(2)];
+  const there = inLine(pieces, near, start, back, HAIR, DRIVER.length, about);
   if (there.length === 0) return undefined;
   let best: PlacedScrew["behind"];
   // Beside the bit there is room; only the drill behind it is thick.

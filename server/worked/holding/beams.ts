@@ -1,6 +1,7 @@
 /** What loads do to the beams of a plan, what stays and what comes and goes; alike beams are worked out once. Newtons, millimetres. */
 import { TOUCHING } from "../../solid/contact";
-import { type BeamLoad, type Bending, bend, worstPlace } from "../../strength/beam";
+import { type BeamLoad, type Bending, bend, type Worst, worstPlace } from "../../strength/beam";
+import { Lately } from "../lately";
 import type { Coming } from "./judging";
 import { SEAT } from "./loads";
 
@@ -100,7 +101,7 @@ function sweep({ length, supports, roaming, visits }: BeamAsked): BeamBent["comi
     });
   };
   const beam = { length, supports, loads: [] };
-  const worst = roaming > 0 ? worstPlace(beam, roaming, SEAT.foot) : undefined;
+  const worst = roaming > 0 ? worstStand(length, supports, roaming) : undefined;
   if (worst) {
     take(worst, roaming);
     // It may stand right over each of them.
@@ -114,6 +115,14 @@ function sweep({ length, supports, roaming, visits }: BeamAsked): BeamBent["comi
   }
   return { moment, shear, timesStiffness, span, reactions };
 }
+
+/** What a weight that may stand anywhere on a bare board does where it is worst, on a place as wide as a foot. */
+export const worstStand = (length: number, supports: readonly number[], force: number): Worst | undefined =>
+  STANDS.of(`${length} ${supports.join(" ")} ${force}`, () =>
+    worstPlace({ length, supports, loads: [] }, force, SEAT.foot),
+  );
+
+const STANDS = new Lately<Worst | undefined>(500);
 
 /** The heaviest visit of each place. */
 function mostAt(visits: readonly Visit[]): Iterable<Visit> {

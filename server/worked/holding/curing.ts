@@ -2,17 +2,17 @@
  * What would make a board or a joint hold, found by trying it: one more holder in the middle of its longest span, a thicker
  * or a wider board, more screws, a longer or a thicker one. Of boards, what takes the least wood comes first.
  */
-import { type BeamLoad, bend, type Worst, worstPlace } from "../../strength/beam";
+import { type BeamLoad, bend, type Worst } from "../../strength/beam";
 import { type LumberStandard, section, sectionNames, usualScrewLengths } from "../../trade";
 import { type Fastener, type Size, screwSize } from "../fasteners";
 import type { Joint } from "../joints";
 import { type Material, size } from "../materials";
 import { isBolt, screwFits } from "../screws";
 import type { Worked } from "../work";
+import { worstStand } from "./beams";
 import { type HeldJoint, heldWith } from "./demands";
 import type { HeldPiece, HeldWall } from "./index";
 import { type Coming, type Judged, judge, judgeWall, type Member, memberOf } from "./judging";
-import { SEAT } from "./loads";
 import { longest } from "./supports";
 
 export type MemberCure =
@@ -40,7 +40,7 @@ export function memberCures(held: HeldPiece, limit: number, worked: Worked): Mem
   const coming = new Map<readonly number[], Coming | undefined>();
   const comingOn = (at: readonly number[]): Coming | undefined => {
     if (moving > 0 && !coming.has(at)) {
-      const worst = worstPlace({ length, supports: at, loads: [] }, moving, SEAT.foot);
+      const worst = worstStand(length, at, moving);
       coming.set(at, worst && comingOf(worst));
     }
     return coming.get(at);
@@ -114,7 +114,10 @@ function curesOf(
     cures.push({ kind: "held", more, span: longest(at), wood: more * BEARER * trying.row.reach });
     break;
   }
-  const board = boards(member, trying).find((b) => holds(b.member, supports));
+  const board = boards(member, trying).find(({ wide, deep }) => {
+    const as = memberOf(trying.material, { wide, deep, flat: trying.flat, alongGrain: true }, member.wet);
+    return as !== undefined && holds(as, supports);
+  });
   if (board) cures.push({ kind: "board", section: board.name, shop: board.shop, wood: board.wood });
   return cures.sort((a, b) => a.wood - b.wood);
 }
@@ -137,7 +140,9 @@ const LEAST_SPAN = 150;
 interface OtherBoard {
   readonly name: string;
   readonly shop: boolean;
-  readonly member: Member;
+  /** mm, as it lies. */
+  readonly wide: number;
+  readonly deep: number;
   readonly wood: number;
 }
 
@@ -153,8 +158,7 @@ function boards(member: Member, { material, flat, length, row, worked }: Trying)
     const more = thick * wider - own.thick * own.broad;
     if (more < SAME || !fits) return [];
     const [wide, deep] = flat ? [wider, thick] : [thick, wider];
-    const as = memberOf(material, { wide, deep, flat, alongGrain: true }, member.wet);
-    return as ? [{ name, shop: inShop.has(name), member: as, wood: more * length * row.count }] : [];
+    return [{ name, shop: inShop.has(name), wide, deep, wood: more * length * row.count }];
   });
   return found.sort((a, b) => a.wood - b.wood || Number(b.shop) - Number(a.shop));
 }

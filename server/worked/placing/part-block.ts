@@ -39,7 +39,7 @@ export const leanAngle = (
   worker: Worker,
   file: string,
 ): Value<Quantity> =>
-  worker.once(`lean ${file} ${start}`, say("how it leans"), { file, start, end }, () =>
+  worker.once("lean", `${file} ${start}`, say("how it leans"), { file, start, end }, () =>
     worker.angle(angle, file),
   );
 

@@ -69,6 +69,8 @@ export class Placing {
   readonly counts = new Counts(this);
   /** The directions that lines with `between` and `spread between` were found to run in. */
   readonly between = new Map<Two, BetweenAxis>();
+  /** What is known of each line by axis, found without a name for it. */
+  private readonly rows = [0, 1, 2].map(() => new Map<Placement, Value<Along>>());
   private readonly firsts = new Map<string, Placement | undefined>();
   private readonly contexts = new Map<string, Context>();
   private readonly groups: Groups;
@@ -140,10 +142,17 @@ export class Placing {
 
   /** The row of a line in one direction, and where it stands. */
   along(p: Placement, axis: Axis): Value<Along> {
+    const rows = this.rows[axis]!;
+    const before = rows.get(p);
+    if (before) return before;
     const { start, end } = p.entry.subject;
     const at = { file: p.context.file, start, end };
-    const what = say("where stands", { name: p.subject.name, way: WAYS[axis] });
-    return this.input.worker.once(`place ${p.key} ${axis}`, what, at, () => workAlong(this, p, axis));
+    const name = say("where stands", { name: p.subject.name, way: WAYS[axis] });
+    return this.input.worker.once(PLACES[axis], p.key, name, at, () => {
+      const row = workAlong(this, p, axis);
+      rows.set(p, row);
+      return row;
+    });
   }
 
   stretches = (p: Placement, axis: Axis): Value<readonly Stretch[]> =>
@@ -269,6 +278,7 @@ export class Placing {
 }
 
 const WAYS = AXIS_WORDS.map((words) => say(words)) as [Says, Says, Says];
+const PLACES = ["place 0", "place 1", "place 2"] as const;
 
 /** Assemblies from one to another through what they place; undefined when it does not lead there. */
 function pathTo(from: Declared, to: string, scope: Scope, seen: Set<string>): Declared[] | undefined {

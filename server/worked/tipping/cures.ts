@@ -1,5 +1,6 @@
 /** What would keep a thing on its feet, tried on the thing itself: feet further apart, or the whole of it lower. Millimetres. */
 import { hullOf, narrowest, type Point } from "../../strength/topple";
+import { Lately } from "../lately";
 import { type Tip, tipOf } from "./judge";
 import { INSET, marginFor } from "./limits";
 import type { Stance } from "./stance";
@@ -16,8 +17,12 @@ export interface Wider {
 const MOST_WIDER = 3;
 
 /** Feet spread along the way it tips, else both ways, its weight where it is, until it stands; undefined where that is too far. */
-export function widerBase(stance: Stance, tip: Tip, children: boolean): Wider | undefined {
-  const { outward } = tip.side;
+export const widerBase = (stance: Stance, { side: { outward } }: Tip, children: boolean): Wider | undefined =>
+  WIDER.of(JSON.stringify([stance, outward, children]), () => tryWider(stance, outward, children));
+
+const WIDER = new Lately<Wider | undefined>(200);
+
+function tryWider(stance: Stance, outward: Point, children: boolean): Wider | undefined {
   const [x, y] = outward.map(Math.abs) as [number, number];
   const level = x > SQUARE ? "left to right" : y > SQUARE ? "front to back" : "at an angle";
   const tries = [
@@ -57,10 +62,13 @@ function widthAlong(points: readonly Point[], way: Point): number {
 const LEAST_LOWER = 0.5;
 
 /** The height to which it must be cut down to stand, all of it and all its weight with it; undefined where that is too low. */
-export function lowerHeight(stance: Stance, children: boolean): number | undefined {
-  const cut = least((by) => tipOf(lowered(stance, 1 - by), children) === undefined, 1 - LEAST_LOWER);
-  return cut === undefined ? undefined : stance.high * (1 - cut);
-}
+export const lowerHeight = (stance: Stance, children: boolean): number | undefined =>
+  LOWER.of(JSON.stringify([stance, children]), () => {
+    const cut = least((by) => tipOf(lowered(stance, 1 - by), children) === undefined, 1 - LEAST_LOWER);
+    return cut === undefined ? undefined : stance.high * (1 - cut);
+  });
+
+const LOWER = new Lately<number | undefined>(200);
 
 /** The same thing at a share of its height and of its weight. */
 function lowered(stance: Stance, share: number): Stance {
