@@ -26,7 +26,7 @@ export function spanAlong(points: readonly Vec3[], axis: Vec3): [least: number, 
   }
   return [least, most];
 }
-export const size = (a: Vec3): number => Math.sqrt(dot(a, a));
+export const size = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
 /** The direction of a with length 1; undefined when a has no length or is not a number. */
 export function unit(a: Vec3): Vec3 | undefined {
   const s = size(a);
