@@ -53,6 +53,7 @@ export { DRIVER } from "./screw-way";
 export * from "./screws";
 export * from "./set-out";
 export { type Extent3, type Limit, type Settings, shownIn, type Tools } from "./settings";
+export * from "./shapes";
 export { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 export type { Bought, Shopping } from "./shopping";
 export { type Clash, type Meeting, otherOf, type Space } from "./space";

@@ -6,9 +6,10 @@ import { wordsOf } from "./coated";
 import { partNames } from "./finish-drying";
 import type { Joint } from "./joints";
 import type { Material } from "./materials";
-import type { Angles, Part } from "./parts";
+import type { Part } from "./parts";
 import { isBolt } from "./screws";
 import type { Tools } from "./settings";
+import type { Angles } from "./shapes";
 import type { Worked } from "./work";
 
 /** A slanted end of a part; angles in degrees off square, 0 for none. */

@@ -6,7 +6,8 @@ import { isHung } from "./anchoring";
 import { isBored } from "./bits-needed";
 import type { Joint } from "./joints";
 import type { Operations, SlantedEnd } from "./operations";
-import type { Angles, Part } from "./parts";
+import type { Part } from "./parts";
+import type { Angles } from "./shapes";
 import type { ShopWords } from "./shop-words";
 import type { Worked } from "./work";
 

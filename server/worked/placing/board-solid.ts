@@ -6,7 +6,7 @@ import type { CutBoard } from "../../solid/ends";
 import { isMirrored, type Pose } from "../../solid/pose";
 import { mean, type Vec3 } from "../../solid/vector";
 import type { Notch } from "../notches";
-import type { Shape } from "../parts";
+import type { Shape } from "../shapes";
 
 /** Runs f on a shape of which every size is known. */
 export function withSolid<T>(shape: Shape, f: (shape: Shape, cut: CutBoard) => Value<T>): Value<T> {

@@ -5,7 +5,7 @@ import { cos, degrees, radians, sin, tan } from "../../solid/angle";
 import type { Pose } from "../../solid/pose";
 import { cross, type Vec3 } from "../../solid/vector";
 import type { Quantity } from "../../units";
-import type { DiagonalCut } from "../parts";
+import type { DiagonalCut } from "../shapes";
 import { AXES, type Axis, axisOfSide, isFar } from "./axes";
 import type { Block, BoardIn } from "./block";
 import type { PlaceEntry } from "./clauses";

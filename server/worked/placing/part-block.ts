@@ -7,7 +7,7 @@ import { type Pose, placedAt, turned } from "../../solid/pose";
 import type { Vec3 } from "../../solid/vector";
 import { LENGTH, type Quantity, roughly } from "../../units";
 import type { Worker } from "../expressions";
-import type { Shapes } from "../parts";
+import type { Shapes } from "../shapes";
 import { type Axis, axisOfSide, isFar } from "./axes";
 import type { Block } from "./block";
 import { withSolid } from "./board-solid";

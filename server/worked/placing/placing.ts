@@ -18,9 +18,9 @@ import {
   type Value,
 } from "../../plan";
 import type { Worker } from "../expressions";
-import type { DiagonalCut, Shapes } from "../parts";
 import type { RingMember } from "../rings";
 import type { Extent3 } from "../settings";
+import type { DiagonalCut, Shapes } from "../shapes";
 import { type Along, workAlong } from "./along";
 import { AXES, AXIS_WORDS, type Axis } from "./axes";
 import type { Block, Inside } from "./block";

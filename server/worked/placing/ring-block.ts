@@ -6,7 +6,7 @@ import type { CutBoard } from "../../solid/ends";
 import { type Pose, placedAt } from "../../solid/pose";
 import { cross, type Vec3 } from "../../solid/vector";
 import { LENGTH, type Quantity, roughly } from "../../units";
-import type { Shape } from "../parts";
+import type { Shape } from "../shapes";
 import type { Axis } from "./axes";
 import type { Block, BoardIn, Inside } from "./block";
 import { type Lean, leanedPose } from "./part-block";
