@@ -1,28 +1,32 @@
 /**
- * What was worked out lately, kept by all that it follows from, so that the next key need not do it again. A key must hold
- * everything its value depends on: what is found here is then what would be worked out anew.
+ * Work whose last answers are kept, so that the next key need not do it again. It is given everything it works from, as
+ * plain data, and nothing else: what is kept is then what would be worked out anew.
  */
 
-const ALL = new Set<Lately<unknown>>();
+const ALL = new Set<{ forget(): void }>();
 
-export class Lately<T> {
-  private young = new Map<string, T>();
-  private old = new Map<string, T>();
+export class Lately<Given, Answer> {
+  private young = new Map<string, Answer>();
+  private old = new Map<string, Answer>();
 
-  /** Keeps at least so many of the last, and never more than twice as many. */
-  constructor(private readonly many: number) {
+  /** Keeps at least so many of the last answers, and never more than twice as many. */
+  constructor(
+    private readonly many: number,
+    private readonly work: (given: Given) => Answer,
+  ) {
     ALL.add(this);
   }
 
-  of(key: string, work: () => T): T {
-    if (this.young.has(key)) return this.young.get(key) as T;
-    const value = this.old.has(key) ? (this.old.get(key) as T) : work();
+  of(given: Given): Answer {
+    const key = JSON.stringify(given);
+    if (this.young.has(key)) return this.young.get(key) as Answer;
+    const answer = this.old.has(key) ? (this.old.get(key) as Answer) : this.work(given);
     if (this.young.size >= this.many) {
       this.old = this.young;
       this.young = new Map();
     }
-    this.young.set(key, value);
-    return value;
+    this.young.set(key, answer);
+    return answer;
   }
 
   forget(): void {

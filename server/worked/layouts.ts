@@ -56,9 +56,9 @@ const ticksDown = (q: Quantity): number =>
 const cents = (q: Quantity | undefined): number | null =>
   q ? Number(fraction.roundTo(fraction.multiply(exactOf(q), fraction.rational(100)), fraction.ONE).n) : null;
 
-/** By the whole question. An edit that changes no length of a material leaves its boards as they are. */
-const BOARDS = new Lately<BoardAnswer>(16);
-const SHEETS = new Lately<SheetAnswer>(16);
+/** An edit that changes no length of a material leaves its boards as they are. */
+const BOARDS = new Lately(16, layOut);
+const SHEETS = new Lately(16, layOutSheets);
 
 export function layOutBoards(material: Material, parts: readonly Part[], settings: Settings): BoardWork {
   const sold: BoardForSale[] = material.sold.map((s, i) => ({
@@ -86,7 +86,7 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
   return {
     material,
     job,
-    answer: BOARDS.of(JSON.stringify(job), () => layOut(job)),
+    answer: BOARDS.of(job),
     longest,
     tooLong,
     leftOut,
@@ -137,7 +137,7 @@ export function layOutPanels(material: Material, parts: readonly Part[], setting
   return {
     material,
     job,
-    answer: SHEETS.of(JSON.stringify(job), () => layOutSheets(job)),
+    answer: SHEETS.of(job),
     tooLong,
     tooWide,
     leftOut,

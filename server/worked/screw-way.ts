@@ -79,7 +79,7 @@ export function screwAt(
   );
   const start = add(at, scaled(direction, own?.enters ?? 0));
   const passes: Passed[] = [];
-  for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, NOWHERE))
+  for (const piece of inLine(pieces, near, start, direction, -HAIR, length + REACH, NOT_BESIDE))
     for (const { enters, leaves, sides } of intervals(pieces[piece]!, start, direction))
       if (leaves > HAIR && enters < length + REACH) insert(passes, { piece, enters, leaves, sides });
   return {
@@ -142,7 +142,7 @@ function through(cell: Body, from: Vec3, direction: Vec3): Interval | undefined 
   return { enters: w.enters, leaves: w.leaves, sides: [cell.sides[into]!.side, cell.sides[out]!.side] };
 }
 
-const NOWHERE: Vec3 = [0, 0, 0];
+const NOT_BESIDE: Vec3 = [0, 0, 0];
 
 /** Pieces whose bounds a stretch of a line comes within `about` of, which is so much along each axis. */
 function inLine(

@@ -1,5 +1,6 @@
 /** The order that is proposed for a plan without steps. */
 import { describe, expect, test } from "vitest";
+import { judge } from "../../server/checks";
 import { applied, countOf } from "../checks/curing";
 import { run } from "../checks/plans";
 import { beside, SAMPLES, shownSteps, withoutSteps } from "./plans";
@@ -190,4 +191,19 @@ coat post and foot with exterior-paint
 `);
   const coat = worked.steps.steps.find((s) => s.coats.length > 0);
   expect(coat?.wait?.approx).toBe(worked.coats[0]!.dries!.approx);
+});
+
+test("the problems of a plan without steps are found without working an order out", () => {
+  const { worked, problems } = beside(stripped("salad-trough.sawbuck"));
+  const asked: string[] = [];
+  const steps = new Proxy(worked.steps, {
+    get: (of, name) => {
+      asked.push(String(name));
+      return Reflect.get(of, name);
+    },
+  });
+  const codes = judge({ ...worked, steps }).problems.map((p) => p.code);
+  expect(codes).toContain("never-assembled");
+  expect(codes).toEqual(problems.map((p) => p.code));
+  expect([...new Set(asked)]).toEqual(["proposed"]);
 });

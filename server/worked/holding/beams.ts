@@ -118,11 +118,13 @@ function sweep({ length, supports, roaming, visits }: BeamAsked): BeamBent["comi
 
 /** What a weight that may stand anywhere on a bare board does where it is worst, on a place as wide as a foot. */
 export const worstStand = (length: number, supports: readonly number[], force: number): Worst | undefined =>
-  STANDS.of(`${length} ${supports.join(" ")} ${force}`, () =>
-    worstPlace({ length, supports, loads: [] }, force, SEAT.foot),
-  );
+  STANDS.of([length, supports, force]);
 
-const STANDS = new Lately<Worst | undefined>(500);
+type Stand = readonly [length: number, supports: readonly number[], force: number];
+
+const STANDS = new Lately(500, ([length, supports, force]: Stand) =>
+  worstPlace({ length, supports, loads: [] }, force, SEAT.foot),
+);
 
 /** The heaviest visit of each place. */
 function mostAt(visits: readonly Visit[]): Iterable<Visit> {

@@ -18,11 +18,11 @@ const MOST_WIDER = 3;
 
 /** Feet spread along the way it tips, else both ways, its weight where it is, until it stands; undefined where that is too far. */
 export const widerBase = (stance: Stance, { side: { outward } }: Tip, children: boolean): Wider | undefined =>
-  WIDER.of(JSON.stringify([stance, outward, children]), () => tryWider(stance, outward, children));
+  WIDER.of([stance, outward, children]);
 
-const WIDER = new Lately<Wider | undefined>(200);
+type Tipping = readonly [stance: Stance, outward: Point, children: boolean];
 
-function tryWider(stance: Stance, outward: Point, children: boolean): Wider | undefined {
+const WIDER = new Lately(200, ([stance, outward, children]: Tipping): Wider | undefined => {
   const [x, y] = outward.map(Math.abs) as [number, number];
   const level = x > SQUARE ? "left to right" : y > SQUARE ? "front to back" : "at an angle";
   const tries = [
@@ -37,7 +37,7 @@ function tryWider(stance: Stance, outward: Point, children: boolean): Wider | un
     if (more !== undefined) return { ways, more, base: now + more };
   }
   return undefined;
-}
+});
 
 /** Cosine from which a way counts as one of the two directions. */
 const SQUARE = 0.9999;
@@ -63,12 +63,12 @@ const LEAST_LOWER = 0.5;
 
 /** The height to which it must be cut down to stand, all of it and all its weight with it; undefined where that is too low. */
 export const lowerHeight = (stance: Stance, children: boolean): number | undefined =>
-  LOWER.of(JSON.stringify([stance, children]), () => {
-    const cut = least((by) => tipOf(lowered(stance, 1 - by), children) === undefined, 1 - LEAST_LOWER);
-    return cut === undefined ? undefined : stance.high * (1 - cut);
-  });
+  LOWER.of([stance, children]);
 
-const LOWER = new Lately<number | undefined>(200);
+const LOWER = new Lately(200, ([stance, children]: readonly [Stance, boolean]): number | undefined => {
+  const cut = least((by) => tipOf(lowered(stance, 1 - by), children) === undefined, 1 - LEAST_LOWER);
+  return cut === undefined ? undefined : stance.high * (1 - cut);
+});
 
 /** The same thing at a share of its height and of its weight. */
 function lowered(stance: Stance, share: number): Stance {
