@@ -80,7 +80,7 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
   const longest = reaches.length > 0 ? Math.max(...reaches) : null;
   const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
     const length = ticksUp(ifKnown(part.needs)!);
-    return longest !== null && length > longest ? "too long" : { length };
+    return longest !== null && length > longest ? "too long" : (id) => ({ id, length });
   });
   const job: BoardJob = { pieces, sold, onHand, kerf, endTrim, salvage: material.salvage };
   return {
@@ -131,7 +131,7 @@ export function layOutPanels(material: Material, parts: readonly Part[], setting
       tooWide.push(part);
       return "too wide";
     }
-    return { length, width, grain: free ? ("free" as const) : ("along" as const) };
+    return (id) => ({ id, length, width, grain: free ? ("free" as const) : ("along" as const) });
   });
   const job: SheetJob = { pieces, sold, onHand, kerf };
   return {
@@ -146,12 +146,12 @@ export function layOutPanels(material: Material, parts: readonly Part[], setting
 }
 
 /** Every piece to cut, copies and spares too, in the order of the parts. */
-function collect<S extends object>(
+function collect<Piece>(
   parts: readonly Part[],
   settings: Settings,
-  sizeOf: (part: Part) => S | "too long" | "too wide",
-): { pieces: (S & { readonly id: string })[]; tooLong: Part[]; leftOut: Part[]; spares: number } {
-  const pieces: (S & { readonly id: string })[] = [];
+  cutting: (part: Part) => ((id: string) => Piece) | "too long" | "too wide",
+): { pieces: Piece[]; tooLong: Part[]; leftOut: Part[]; spares: number } {
+  const pieces: Piece[] = [];
   const tooLong: Part[] = [];
   const leftOut: Part[] = [];
   let spares = 0;
@@ -161,13 +161,13 @@ function collect<S extends object>(
       leftOut.push(part);
       continue;
     }
-    const size = sizeOf(part);
-    if (size === "too long") tooLong.push(part);
-    if (typeof size === "string") continue;
+    const piece = cutting(part);
+    if (piece === "too long") tooLong.push(part);
+    if (typeof piece === "string") continue;
     const extra = sparesOf(count * settings.make, settings);
     spares += extra;
-    for (const id of allPieces(part.name, count, settings.make)) pieces.push({ ...size, id });
-    for (const id of pieceIds(part.name, extra)) pieces.push({ ...size, id: `spare / ${id}` });
+    for (const id of allPieces(part.name, count, settings.make)) pieces.push(piece(id));
+    for (const id of pieceIds(part.name, extra)) pieces.push(piece(`spare / ${id}`));
   }
   return { pieces, tooLong, leftOut, spares };
 }

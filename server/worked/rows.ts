@@ -29,32 +29,42 @@ export function unevenRows(space: Space): UnevenRow[] {
 }
 
 function unevenOf(part: string, same: readonly number[], space: Space): UnevenRow[] {
-  const groups = new Map<string, { readonly axis: 0 | 1 | 2; readonly list: number[] }>();
-  for (const i of same)
-    for (const axis of [0, 1, 2] as const) {
-      const key = `${axis} ${beside(space.pieces[i]!, axis)}`;
-      const group = groups.get(key);
-      if (group) group.list.push(i);
-      else groups.set(key, { axis, list: [i] });
-    }
-  return [...groups.values()].flatMap(({ axis, list }): UnevenRow[] => {
-    if (list.length < 3) return [];
-    const row = [...list].sort((a, b) => low(space, a, axis) - low(space, b, axis));
-    const gaps = row.slice(1).map((i, n) => low(space, i, axis) - high(space, row[n]!, axis));
-    const differ = Math.max(...gaps) - Math.min(...gaps);
-    const uneven = Math.min(...gaps) > TOUCHING && differ > EVEN + TOUCHING && differ < MEANT - TOUCHING;
-    return uneven ? [{ part, axis, pieces: row, gaps }] : [];
-  });
+  const found = ([0, 1, 2] as const).flatMap((axis) =>
+    rowsAlong(axis, same, space).flatMap((row): UnevenRow[] => {
+      if (row.length < 3) return [];
+      const gaps = row.slice(1).map((i, n) => low(space, i, axis) - high(space, row[n]!, axis));
+      const differ = Math.max(...gaps) - Math.min(...gaps);
+      const uneven = Math.min(...gaps) > TOUCHING && differ > EVEN + TOUCHING && differ < MEANT - TOUCHING;
+      return uneven ? [{ part, axis, pieces: row, gaps }] : [];
+    }),
+  );
+  return found.sort((a, b) => Math.min(...a.pieces) - Math.min(...b.pieces) || a.axis - b.axis);
+}
+
+/** Pieces that stand alike in the two other directions, each row in its order along the axis. */
+function rowsAlong(axis: 0 | 1 | 2, same: readonly number[], space: Space): number[][] {
+  const apart = (a: number, b: number): number => beside(space.pieces[a]!, space.pieces[b]!, axis);
+  const rows: number[][] = [];
+  for (const i of [...same].sort((a, b) => apart(a, b) || low(space, a, axis) - low(space, b, axis))) {
+    const row = rows.at(-1);
+    if (row && apart(row[0]!, i) === 0) row.push(i);
+    else rows.push([i]);
+  }
+  return rows;
 }
 
 const low = (space: Space, i: number, axis: 0 | 1 | 2): number => space.pieces[i]!.bounds.least[axis];
 const high = (space: Space, i: number, axis: 0 | 1 | 2): number => space.pieces[i]!.bounds.most[axis];
 
-/** Where a piece stands in the two other directions: pieces that agree are in one row. */
-function beside({ bounds }: Piece, axis: 0 | 1 | 2): string {
+/** How two pieces stand to each other in the two other directions: 0 for those in one row, else below or above it. */
+function beside({ bounds: a }: Piece, { bounds: b }: Piece, axis: 0 | 1 | 2): number {
   const [u, v] = OTHERS[axis];
-  const { least, most } = bounds;
-  return `${tenths(least[u])},${tenths(most[u])} ${tenths(least[v])},${tenths(most[v])}`;
+  return (
+    tenths(a.least[u]) - tenths(b.least[u]) ||
+    tenths(a.most[u]) - tenths(b.most[u]) ||
+    tenths(a.least[v]) - tenths(b.least[v]) ||
+    tenths(a.most[v]) - tenths(b.most[v])
+  );
 }
 
 const OTHERS = [
