@@ -16,12 +16,18 @@ import { answerOf } from "./answer";
 import { packBought } from "./bought";
 import type { BoardAnswer, BoardJob } from "./job";
 import type { Bin } from "./pack";
-import { readJob } from "./question";
+import { type Question, readJob } from "./question";
 import { salvageStarts } from "./salvage";
 import { isBetter, leftOver, type Score, scoreOf } from "./score";
 
 /** Never throws, whatever numbers the job holds. */
 export function layOut(job: BoardJob): BoardAnswer {
+  const { question, bins } = firstBins(job);
+  return answerOf(job, question, bins);
+}
+
+/** The same before pieces are dealt out to boards. */
+export function firstBins(job: BoardJob): { readonly question: Question; readonly bins: readonly Bin[] } {
   const question = readJob(job);
   let best: readonly Bin[] = [];
   let bestScore: Score | null = null;
@@ -35,7 +41,7 @@ export function layOut(job: BoardJob): BoardAnswer {
     bestScore = score;
     best = all;
   }
-  return answerOf(job, question, best);
+  return { question, bins: best };
 }
 
 /** Counted work for the rules, shared by the ways to fill boards on hand, and for cutting anew after each of them. */

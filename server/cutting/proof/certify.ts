@@ -60,18 +60,26 @@ function canMeet(
 ): boolean {
   const { wares, needs } = search;
   if (++search.nodes > MOST_NODES || weight < 0 || size < 0) return search.nodes > MOST_NODES;
-  const open = needs.flatMap((_, k) => (missing[k]! > 0 ? [k] : []));
-  if (open.length === 0) return true;
-  // Each need alone must be within reach: all the money left, and all the size left, spent on what gives most for it.
-  const reached = (k: number, left: number, price: (ware: CheckedWare) => number) =>
-    wares.some((w, j) => j >= i && atLeast(needs[k]!.gives[j]!, left, missing[k]!, price(w)));
-  for (const k of open)
-    if (!reached(k, weight, (w) => w.weight) || !reached(k, size, (w) => w.size)) return false;
+  let [open, wanted] = [false, 0];
+  for (let k = 0; k < needs.length; k++) {
+    const lack = missing[k]!;
+    if (lack <= 0) continue;
+    open = true;
+    // Each need alone must be within reach: all the money left, and all the size left, spent on what gives most for it.
+    const { gives } = needs[k]!;
+    let [byWeight, bySize] = [false, false];
+    for (let j = i; j < wares.length; j++) {
+      byWeight ||= atLeast(gives[j]!, weight, lack, wares[j]!.weight);
+      bySize ||= atLeast(gives[j]!, size, lack, wares[j]!.size);
+    }
+    if (!byWeight || !bySize) return false;
+    if (gives[i]! > 0) wanted = Math.max(wanted, Math.ceil(lack / gives[i]!));
+  }
+  if (!open) return true;
   const ware = wares[i]!;
-  const wanted = open.map((k) =>
-    needs[k]!.gives[i]! > 0 ? Math.ceil(missing[k]! / needs[k]!.gives[i]!) : 0,
-  );
-  for (let count = Math.min(ware.supply, Math.max(...wanted)); count >= 0; count--) {
+  // The last ware has to make up for all that is missing.
+  const fewest = i === wares.length - 1 ? wanted : 0;
+  for (let count = Math.min(ware.supply, wanted); count >= fewest; count--) {
     const left = missing.map((lack, k) => lack - count * needs[k]!.gives[i]!);
     if (canMeet(search, [weight - count * ware.weight, size - count * ware.size], i + 1, left)) return true;
   }
