@@ -50,7 +50,7 @@ export class Cover {
   private readonly buys: boolean;
 
   /**
-   * `counts`: how many of each place there are; null when they are to be bought at their weights. In the first case what
+   * `counts`: how many of each place there are; null when all on hand are there, and others bought at their weights. In the first case what
    * is not covered counts by its length, in the second each piece may have the cheapest board of its own. Fillings of
    * `pool` are there to choose from; those found are added to it.
    */
@@ -64,7 +64,7 @@ export class Cover {
     this.groups = sizes.length;
     this.buys = counts === null;
     this.demand = [...demand];
-    this.counts = places.map(({ kind, supply }, p) => (kind === "on hand" ? supply : (counts?.[p] ?? 0)));
+    this.counts = counts ? [...counts] : places.map(({ kind, supply }) => (kind === "on hand" ? supply : 0));
     const dearest = places.reduce((most, { weight }) => Math.max(most, weight), 1);
     const alone = (g: number) =>
       places.reduce(
@@ -80,6 +80,7 @@ export class Cover {
     for (let g = 0; g < this.groups; g++) this.lp.add([g, -1], 0);
     if (!counts)
       for (let p = 0; p < wares; p++) this.lp.add([this.groups + p, -1], places[p]!.weight / dearest);
+    for (const { place, filling } of pool) this.column(place, filling);
   }
 
   /** Sets what is still to be cut, or how many of a place are left. */

@@ -1,7 +1,7 @@
 /**
  * Pieces packed into exactly these boards, led by the linear program: fillings it takes whole are cut, then the one it
- * takes most of, and the rest is asked anew. Where that ends with pieces left over it begins again with other choices,
- * drawn from a fixed seed.
+ * takes most of, and the rest is asked anew. Where that ends with pieces left over it begins again with a few fillings drawn
+ * at random, from a fixed seed.
  */
 import type { Cover, Pausing, Share, Work } from "./cover";
 import { isSpent } from "./cover";
@@ -20,14 +20,13 @@ export function* diveFor(
   const random = randomFrom(SEED);
   let best: Packed | null = null;
   for (let n = 0; n < dives && !isSpent(work) && best?.lack !== 0; n++) {
-    const packed = yield* dive(puzzle, counts, cover, n === 0 ? () => 0 : random, work);
+    const packed = yield* dive(puzzle, counts, cover, n % WANDERING, random, work);
     if (packed && (best === null || packed.lack < best.lack)) best = packed;
     puzzle.demand.forEach((to, g) => {
       cover.demandOf(g, to);
     });
     counts.forEach((to, p) => {
-      if (puzzle.places[p]!.kind !== "on hand") cover.countOf(p, to);
-      else cover.countOf(p, puzzle.places[p]!.supply);
+      cover.countOf(p, to);
     });
     if (best?.lack !== 0 && n + 1 < dives && (yield* cover.covers()) !== "all") break;
   }
@@ -38,11 +37,12 @@ function* dive(
   puzzle: Puzzle,
   counts: readonly number[],
   cover: Cover,
+  wandering: number,
   random: () => number,
   work: Work,
 ): Pausing<Packed | null> {
   const demand = puzzle.demand.slice();
-  const free = puzzle.places.map(({ kind, supply }, p) => (kind === "on hand" ? supply : counts[p]!));
+  const free = [...counts];
   const filled: Filled[] = [];
   const cut = ({ place, filling }: Share, times: number) => {
     for (let n = 0; n < times && free[place]! > 0; n++) {
@@ -56,7 +56,7 @@ function* dive(
     cover.countOf(place, free[place]!);
   };
   let best: Packed | null = null;
-  for (;;) {
+  for (let round = 0; ; round++) {
     const rest = packInto(puzzle, demand, free, STEPS);
     work.done += 200 + STEPS * rest.filled.length;
     if (best === null || rest.lack < best.lack) best = { ...rest, filled: [...filled, ...rest.filled] };
@@ -64,11 +64,13 @@ function* dive(
     const shares = cover.shares();
     if (shares.length === 0) return best;
     const whole = shares.filter(({ times }) => times > 1 - NEAR);
-    for (const share of whole) cut(share, Math.floor(share.times + NEAR));
-    if (whole.length === 0) {
-      const byTimes = shares.sort((a, b) => b.times - a.times);
-      cut(byTimes[Math.min(byTimes.length - 1, Math.floor(random() * CHOICES))]!, 1);
-    }
+    if (round < wandering) cut(shares[Math.floor(random() * shares.length)]!, 1);
+    else if (whole.length === 0)
+      cut(
+        shares.reduce((most, share) => (share.times > most.times ? share : most)),
+        1,
+      );
+    else for (const share of whole) cut(share, Math.floor(share.times + NEAR));
     if ((yield* cover.covers()) !== "all") return best;
   }
 }
@@ -84,13 +86,13 @@ function wanted(filling: Filling, demand: Int32Array): Filling {
 }
 
 const NEAR = 1e-6;
-/** Of so many fillings one is drawn when a dive begins again. */
-const CHOICES = 4;
+/** Dives begin with so many fillings, less one, drawn at random; the first with none. */
+const WANDERING = 8;
 const STEPS = 60;
 const SEED = 20_270;
 
 /** Numbers from 0 up to 1, the same ones for the same seed (a linear congruential generator modulo 2^32). */
-function randomFrom(seed: number): () => number {
+export function randomFrom(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;

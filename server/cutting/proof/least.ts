@@ -38,6 +38,7 @@ export const isLess = (a: Price, b: Price): boolean => a[0] < b[0] || (a[0] === 
 /**
  * The least purchase below `below` that meets all needs, the first found among equals; null when there is none; undefined
  * when the steps did not suffice to tell. `known` is a price below which there is none: reaching it ends the search.
+ * None of `without`, nor what is within one of them, is chosen.
  */
 export function leastPurchase(
   wares: readonly Ware[],
@@ -45,6 +46,7 @@ export function leastPurchase(
   below: Price,
   known: Price,
   steps: Steps,
+  without: readonly (readonly number[])[] = [],
 ): Purchase | null | undefined {
   const order = wares.map((_, i) => i).sort((a, b) => wares[b]!.size - wares[a]!.size || a - b);
   const n = order.length;
@@ -59,6 +61,17 @@ export function leastPurchase(
   let limit = below;
   const missing = needs.map(({ least }) => least);
 
+  /** More of it than is needed, where what is just enough is not to be chosen. */
+  const affordable = (limit: Price, weight: number, size: number, i: number): number => {
+    if (i === n) return 0;
+    const [money, wood] = [limit[0] - weight, limit[1] - size];
+    return weights[i]! > 0
+      ? Math.floor(money / weights[i]!)
+      : sizes[i]! > 0
+        ? Math.floor(wood / sizes[i]!)
+        : 0;
+  };
+
   const search = (i: number, weight: number, size: number): void => {
     if (steps.left-- <= 0 || (best !== null && !isLess(known, best.price))) return;
     let [leastWeight, leastSize, most] = [weight, size, 0];
@@ -71,15 +84,18 @@ export function leastPurchase(
       const each = gives[k]![i]!;
       if (each > 0) most = Math.max(most, Math.ceil(lack / each));
     }
+    const needed = most;
     if (!isLess([leastWeight, leastSize], limit)) return;
+    if (without.length > 0) most = Math.max(most, affordable(limit, weight, size, i));
     if (i === n) {
+      if (without.some((others) => order.every((w, k) => counts[k]! <= others[w]!))) return;
       best = { counts: wares.map((_, w) => counts[order.indexOf(w)]!), price: [weight, size] };
       limit = best.price;
       return;
     }
-    // The last one makes up for all that is missing, and no more.
+    // The last one makes up for all that is missing.
     const first = Math.min(most, wares[order[i]!]!.supply);
-    const last = i === n - 1 ? most : 0;
+    const last = i === n - 1 ? needed : 0;
     for (let count = first; count >= last && steps.left > 0; count--) {
       counts[i] = count;
       for (let k = 0; k < missing.length; k++) missing[k]! -= count * gives[k]![i]!;

@@ -22,6 +22,7 @@ export class Simplex {
   private readonly rowOf: number[] = [];
   private readonly inverse: Float64Array;
   private readonly entering: Float64Array;
+  private readonly filled: Int32Array;
   private sinceRefresh = 0;
 
   /** Begins with one column for each row, which has only a 1 there; right-hand sides are at least 0. */
@@ -35,6 +36,7 @@ export class Simplex {
     this.duals = new Float64Array(rows);
     this.inverse = new Float64Array(rows * rows);
     this.entering = new Float64Array(rows);
+    this.filled = new Int32Array(rows);
     for (let r = 0; r < rows; r++) {
       this.inverse[r * rows + r] = 1;
       this.basis[r] = this.add([r, 1], costs[r]!);
@@ -195,30 +197,47 @@ export class Simplex {
 
   private pivot(column: number, row: number): void {
     const rows = this.rhs.length;
-    const { inverse, entering, values, duals } = this;
+    const { inverse, entering, values, duals, filled } = this;
     const by = entering[row]!;
     const cost = this.reducedCost(column);
     const from = row * rows;
-    for (let c = 0; c < rows; c++) inverse[from + c]! /= by;
+    // Most of a row is 0 for long.
+    let some = 0;
+    for (let c = 0; c < rows; c++) {
+      if (inverse[from + c] === 0) continue;
+      inverse[from + c]! /= by;
+      filled[some++] = c;
+    }
     values[row]! /= by;
     for (let r = 0; r < rows; r++) {
       const times = entering[r]!;
       if (r === row || (times < TINY && times > -TINY)) continue;
       const at = r * rows;
-      for (let c = 0; c < rows; c++) inverse[at + c]! -= times * inverse[from + c]!;
+      for (let i = 0; i < some; i++) inverse[at + filled[i]!]! -= times * inverse[from + filled[i]!]!;
       values[r]! -= times * values[row]!;
     }
-    for (let c = 0; c < rows; c++) duals[c]! += cost * inverse[from + c]!;
+    for (let i = 0; i < some; i++) duals[filled[i]!]! += cost * inverse[from + filled[i]!]!;
     this.rowOf[this.basis[row]!] = -1;
     this.basis[row] = column;
     this.rowOf[column] = row;
-    this.work += rows * rows;
-    if (++this.sinceRefresh >= REFRESH) this.refresh();
+    this.work += rows * some;
+    if (++this.sinceRefresh % REFRESH === 0 && this.drift() > DRIFT) this.refresh();
+  }
+
+  /** By how much basic columns times their values miss the right-hand sides, and costs their duals. */
+  private drift(): number {
+    const sums = this.rhs.slice();
+    let most = 0;
+    this.basis.forEach((column, r) => {
+      const entries = this.columns[column]!;
+      for (let i = 0; i < entries.length; i += 2) sums[entries[i]!]! -= entries[i + 1]! * this.values[r]!;
+      most = Math.max(most, Math.abs(this.reducedCost(column)));
+    });
+    return sums.reduce((largest, sum) => Math.max(largest, Math.abs(sum)), most);
   }
 
   /** The inverse worked out anew from the columns, so that rounding does not add up. */
   private refresh(): void {
-    this.sinceRefresh = 0;
     const rows = this.rhs.length;
     const matrix = new Float64Array(rows * rows);
     const inverse = new Float64Array(rows * rows);
@@ -250,8 +269,9 @@ const COSTS = 1e-9;
 const PIVOT = 1e-9;
 const TIE = 1e-10;
 const TINY = 1e-14;
-/** Pivots after which the inverse is worked out anew. */
-const REFRESH = 200;
+/** Pivots after which it is looked whether rounding has added up to so much that the inverse is worked out anew. */
+const REFRESH = 100;
+const DRIFT = 1e-9;
 
 /** Gauss-Jordan with row exchanges: `inverse` begins as the identity. False where the matrix has none. */
 function invert(matrix: Float64Array, inverse: Float64Array, rows: number): boolean {
