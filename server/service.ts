@@ -3,6 +3,7 @@
  * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before.
  */
 import { CHECKS, type Judged, judge } from "./checks";
+import type { LayoutJob, Layouts } from "./cutting/improve";
 import { namedAt } from "./features/pieces-at";
 import { type LoadOptions, load, type Reader } from "./plan";
 import { type CsvTable, sheetCsv } from "./sheet/csv";
@@ -35,11 +36,22 @@ export interface Evaluated extends Judged {
   readonly worked: Worked;
 }
 
+export interface EvaluateOptions extends LoadOptions {
+  /** Better layouts than the first answers, where they are known. */
+  readonly layouts?: Layouts;
+}
+
 /** Reads, works out and checks one plan. Never throws on any text. */
-export function evaluate(file: string, text: string, read: Reader, options: LoadOptions = {}): Evaluated {
-  const worked = work(load(file, text, read, options));
+export function evaluate(file: string, text: string, read: Reader, options: EvaluateOptions = {}): Evaluated {
+  const worked = work(load(file, text, read, options), options.layouts);
   return { file, text, worked, ...judge(worked) };
 }
+
+/** The questions of its boards and sheets, whose best answers take longer than a keystroke. */
+export const layoutJobs = ({ worked }: Evaluated): LayoutJob[] => [
+  ...worked.boards.map(({ job }): LayoutJob => ({ kind: "boards", job })),
+  ...worked.sheets.map(({ job }): LayoutJob => ({ kind: "sheets", job })),
+];
 
 /**
  * The shop sheet of an evaluated plan, as plain data, its texts in that language; what the plan says stays as typed.

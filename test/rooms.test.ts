@@ -55,9 +55,24 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     "server/worked",
     "server/checks",
   ],
-  server: ["server/plan", "server/worked", "server/checks", "server/features", "server/sheet"],
-  "server/lsp": ["server", "server/plan", "server/units", "server/checks", "server/features", "server/sheet"],
-  "server/cli": ["server", "server/sheet", "server/lsp"],
+  server: [
+    "server/cutting",
+    "server/plan",
+    "server/worked",
+    "server/checks",
+    "server/features",
+    "server/sheet",
+  ],
+  "server/lsp": [
+    "server",
+    "server/cutting",
+    "server/plan",
+    "server/units",
+    "server/checks",
+    "server/features",
+    "server/sheet",
+  ],
+  "server/cli": ["server", "server/cutting", "server/sheet", "server/lsp"],
   client: [],
 };
 

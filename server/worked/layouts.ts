@@ -1,5 +1,6 @@
-/** Which boards to buy and what is cut from each: the first answer, worked out while typing. Exact lengths become whole ticks here. */
+/** Which boards to buy and what is cut from each: the first answer, worked out while typing, or a better one that is known. Exact lengths become whole ticks here. */
 
+import type { Laid, Layouts, Proof } from "../cutting/improve";
 import {
   type BoardAnswer,
   type BoardForSale,
@@ -23,6 +24,8 @@ export interface BoardWork {
   readonly material: Material;
   readonly job: BoardJob;
   readonly answer: BoardAnswer;
+  /** Null for a first answer, of which nothing is known. */
+  readonly proof: Proof | null;
   /** The longest piece any board sold or on hand could give, in ticks; null when there is none at all. */
   readonly longest: number | null;
   /** Parts longer than that, which were left out of the layout. */
@@ -38,6 +41,7 @@ export interface SheetWork {
   readonly material: Material;
   readonly job: SheetJob;
   readonly answer: SheetAnswer;
+  readonly proof: Proof | null;
   readonly tooLong: readonly Part[];
   readonly tooWide: readonly Part[];
   readonly leftOut: readonly Part[];
@@ -60,7 +64,15 @@ const cents = (q: Quantity | undefined): number | null =>
 const BOARDS = new Lately(16, layOut);
 const SHEETS = new Lately(16, layOutSheets);
 
-export function layOutBoards(material: Material, parts: readonly Part[], settings: Settings): BoardWork {
+/** None but first answers. */
+export const FIRST_ANSWERS: Layouts = { boards: () => undefined, sheets: () => undefined };
+
+export function layOutBoards(
+  material: Material,
+  parts: readonly Part[],
+  settings: Settings,
+  layouts: Layouts,
+): BoardWork {
   const sold: BoardForSale[] = material.sold.map((s, i) => ({
     id: `sold ${i}`,
     length: ticksDown(s.length),
@@ -86,7 +98,7 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
   return {
     material,
     job,
-    answer: BOARDS.of(job),
+    ...(layouts.boards(job) ?? first(BOARDS.of(job))),
     longest,
     tooLong,
     leftOut,
@@ -95,7 +107,12 @@ export function layOutBoards(material: Material, parts: readonly Part[], setting
   };
 }
 
-export function layOutPanels(material: Material, parts: readonly Part[], settings: Settings): SheetWork {
+export function layOutPanels(
+  material: Material,
+  parts: readonly Part[],
+  settings: Settings,
+  layouts: Layouts,
+): SheetWork {
   const kerf = ticksUp(settings.kerf.value);
   const grained = material.grain !== "none";
   // A sheet's grain runs along its longer side, unless the plan says along its width.
@@ -137,13 +154,18 @@ export function layOutPanels(material: Material, parts: readonly Part[], setting
   return {
     material,
     job,
-    answer: SHEETS.of(job),
+    ...(layouts.sheets(job) ?? first(SHEETS.of(job))),
     tooLong,
     tooWide,
     leftOut,
     spares,
   };
 }
+
+const first = <Answer>(answer: Answer): Omit<Laid<Answer>, "proof"> & { proof: null } => ({
+  answer,
+  proof: null,
+});
 
 /** Every piece to cut, copies and spares too, in the order of the parts. */
 function collect<Piece>(

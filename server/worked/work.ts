@@ -3,6 +3,7 @@
  * (and of the files it names): no history, no clock.
  */
 import type { Comparison, Entry, Expression } from "../../grammar/tree";
+import type { Layouts } from "../cutting/improve";
 import { type At, type Declared, ifKnown, type Loaded, type Scope, scopeOf, type Value } from "../plan";
 import { order, type Quantity } from "../units";
 import { askedOf } from "./asked";
@@ -17,7 +18,7 @@ import { type Guarding, guardingOf } from "./guarding";
 import { type Holding, holdingOf, type SaidLoad, saidLoads } from "./holding";
 import { type LoosePiece, loosePieces } from "./joined";
 import { type Joint, jointLines, workJoint } from "./joints";
-import { type BoardWork, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
+import { type BoardWork, FIRST_ANSWERS, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
 import { type LiningWork, liningsOf } from "./lining";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
@@ -105,7 +106,7 @@ export interface Worked {
 export type { Bound, Measure };
 
 /** Works out what was loaded. Never throws on a plan, however wrong. */
-export function work(loaded: Loaded): Worked {
+export function work(loaded: Loaded, layouts: Layouts = FIRST_ANSWERS): Worked {
   const scope = scopeOf(loaded);
   const worker: Worker = new Worker(scope, (thing, property, at) =>
     findProperty(thing, property, at, worker, scope, materials, placing),
@@ -171,10 +172,10 @@ export function work(loaded: Loaded): Worked {
     .filter(({ from }) => from.length > 0);
   const boards = cutFrom
     .filter(({ material }) => material.kind === "board")
-    .map(({ material, from }) => layOutBoards(material, from, settings));
+    .map(({ material, from }) => layOutBoards(material, from, settings, layouts));
   const sheets = cutFrom
     .filter(({ material }) => material.kind === "sheet")
-    .map(({ material, from }) => layOutPanels(material, from, settings));
+    .map(({ material, from }) => layOutPanels(material, from, settings, layouts));
   const whole = asked.pieces.complete && joints.every(({ placed }) => placed && placed.tooMany === undefined);
   const partial = {
     loaded,

@@ -6,6 +6,7 @@
  */
 import { answerOf } from "../answer";
 import { packBought } from "../bought";
+import type { Proof } from "../improve";
 import type { BoardAnswer, BoardJob } from "../job";
 import { firstBins } from "../lay-out";
 import type { Bin } from "../pack";
@@ -19,23 +20,9 @@ import { isLess, leastPurchase, type Price, type Purchase } from "./least";
 import { type Puzzle, puzzleOf } from "./puzzle";
 import { repaired } from "./repair";
 
-/** How good an answer is known to be. */
-export interface Proof {
-  /** `proven`: nothing costs less, and of what costs as much nothing takes less wood. `bounded`: nothing costs less than the bound. */
-  readonly status: "proven" | "bounded";
-  /** Of the answer and the least there can be, in the same unit. */
-  readonly cost: number;
-  readonly bound: number;
-  /** They are cents; else, where a price is missing, ticks of boards bought. */
-  readonly money: boolean;
-  /** Counted work so far. */
-  readonly work: number;
-  readonly certificate: Certificate;
-}
-
 export interface Progress {
   readonly answer: BoardAnswer;
-  readonly proof: Proof;
+  readonly proof: Proof<Certificate>;
 }
 
 /**
