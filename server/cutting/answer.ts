@@ -1,47 +1,64 @@
 /** From bins of groups to boards of named pieces, in canonical order. */
 
-import type { BoardAnswer, BoardJob, BoardLayout, BoardOnHand, Cut, Waste } from "./job";
+import type { BoardAnswer, BoardForSale, BoardJob, BoardLayout, BoardOnHand, Cut, Waste } from "./job";
 import type { Bin } from "./pack";
 import { badStretches, byText, type Question, type Span } from "./question";
 
+/** A bought board, or a stretch of one on hand, and the pieces cut from it as places in `job.pieces`. */
+export interface Held {
+  readonly bought: boolean;
+  /** The place in `kinds` of a bought board, or in `spans` of a stretch on hand. */
+  readonly wood: number;
+  /** Longest first, equal ones in the job's order: as they are cut. */
+  readonly pieces: readonly number[];
+}
+
+/** The answer whose pieces of one length are dealt out in their order, so that who lies where depends on it alone. */
+export function answerOf(job: BoardJob, question: Question, bins: readonly Bin[]): BoardAnswer {
+  return answerFrom(job, question, dealt(question, bins));
+}
+
+/** Pieces for the bins' groups: boards on hand come first, in the job's order, then bought ones in canonical order. */
+export function dealt(question: Question, bins: readonly Bin[]): readonly Held[] {
+  const next = question.members.map(() => 0);
+  const onHand = bins.filter(({ bought }) => !bought).sort((a, b) => a.wood - b.wood);
+  const bought = bins.filter((bin) => bin.bought).sort(canonically(question));
+  return [...onHand, ...bought].map(({ bought, wood, runs }) => {
+    const pieces: number[] = [];
+    for (let r = 0; r < runs.length; r += 2)
+      for (let n = runs[r + 1]!; n > 0; n--) pieces.push(question.members[runs[r]!]![next[runs[r]!]!++]!);
+    return { bought, wood, pieces };
+  });
+}
+
 /**
  * Boards on hand in the job's order, then bought ones: fullest first, then longest pieces first, then longer boards,
- * then by id. Pieces of one length are dealt out in that order, so the place of a piece depends on its order alone.
+ * then by id, then by their pieces.
  */
-export function answerOf(job: BoardJob, question: Question, bins: readonly Bin[]): BoardAnswer {
-  const dealt = question.members.map(() => 0);
-  const placed = new Set<number>();
-  const cutRuns = (runs: readonly number[], from: number, cuts: Cut[]) => {
+export function answerFrom(job: BoardJob, question: Question, held: readonly Held[]): BoardAnswer {
+  const placed = new Set(held.flatMap(({ pieces }) => pieces));
+  const cutsOf = (pieces: readonly number[], from: number): Cut[] => {
     let at = from;
-    for (let r = 0; r < runs.length; r += 2) {
-      const g = runs[r]!;
-      const length = question.sizes[g]! - question.kerf;
-      for (let n = runs[r + 1]!; n > 0; n--) {
-        const piece = question.members[g]![dealt[g]!++]!;
-        placed.add(piece);
-        cuts.push({ pieceId: job.pieces[piece]!.id, from: at, to: at + length });
-        at += question.sizes[g]!;
-      }
-    }
+    return pieces.map((piece) => {
+      const { id, length } = job.pieces[piece]!;
+      const cut = { pieceId: id, from: at, to: at + length };
+      at += length + job.kerf;
+      return cut;
+    });
   };
   const boards: BoardLayout[] = [];
-  for (const spans of byBoard(question, bins)) {
-    if (spans.every(({ runs }) => runs.length === 0)) continue;
+  for (const spans of byBoard(question, held)) {
+    if (spans.every(({ pieces }) => pieces.length === 0)) continue;
     const { board } = spans[0]!.span;
-    const cuts: Cut[] = [];
-    const rests = spans.flatMap(({ span, runs }) => {
-      const first = cuts.length;
-      cutRuns(runs, span.from, cuts);
-      return restOf(cuts.slice(first), span.from, span.to, job.kerf);
-    });
-    boards.push(layoutOf("on hand", board, board.bad, cuts, withBad(board, rests, cuts)));
+    const cuts = spans.map(({ span, pieces }) => cutsOf(pieces, span.from));
+    const rests = spans.flatMap(({ span }, i) => restOf(cuts[i]!, span.from, span.to, job.kerf));
+    boards.push(layoutOf("on hand", board, board.bad, cuts.flat(), withBad(board, rests, cuts.flat())));
   }
-  const bought = bins.filter((bin) => bin.bought).sort(canonically(question));
+  const bought = held.filter((one) => one.bought).sort(inOrder(job, question));
   const count = new Map<number, number>();
-  for (const { wood, runs } of bought) {
+  for (const { wood, pieces } of bought) {
     const { board } = question.kinds[wood]!;
-    const cuts: Cut[] = [];
-    cutRuns(runs, job.endTrim, cuts);
+    const cuts = cutsOf(pieces, job.endTrim);
     const trim: Waste[] = job.endTrim > 0 ? [{ from: 0, to: job.endTrim, why: "trim" }] : [];
     const rest = restOf(cuts, job.endTrim, board.length, job.kerf);
     boards.push(layoutOf("bought", board, [], cuts, [...trim, ...rest]));
@@ -108,14 +125,14 @@ function withBad(board: BoardOnHand, rests: readonly Waste[], cuts: readonly Cut
 }
 
 /** Stretches on hand with what is cut from each, board by board in the job's order. */
-function byBoard(question: Question, bins: readonly Bin[]) {
-  const boards = new Map<BoardOnHand, { readonly span: Span; readonly runs: readonly number[] }[]>();
-  for (const { bought, wood, runs } of bins) {
+function byBoard(question: Question, held: readonly Held[]) {
+  const boards = new Map<BoardOnHand, { readonly span: Span; readonly pieces: readonly number[] }[]>();
+  for (const { bought, wood, pieces } of [...held].sort((a, b) => a.wood - b.wood)) {
     if (bought) continue;
     const span = question.spans[wood]!;
     const spans = boards.get(span.board);
-    if (spans) spans.push({ span, runs });
-    else boards.set(span.board, [{ span, runs }]);
+    if (spans) spans.push({ span, pieces });
+    else boards.set(span.board, [{ span, pieces }]);
   }
   return boards.values();
 }
@@ -128,7 +145,21 @@ function canonically({ kinds }: Question): (a: Bin, b: Bin) => number {
       if (a.runs[i] !== b.runs[i]) return a.runs[i]! - b.runs[i]!;
       if (a.runs[i + 1] !== b.runs[i + 1]) return b.runs[i + 1]! - a.runs[i + 1]!;
     }
-    const [boardA, boardB] = [kinds[a.wood]!.board, kinds[b.wood]!.board];
-    return boardB.length - boardA.length || byText(boardA.id, boardB.id);
+    return byBoardSold(kinds[a.wood]!.board, kinds[b.wood]!.board);
+  };
+}
+
+const byBoardSold = (a: BoardForSale, b: BoardForSale): number => b.length - a.length || byText(a.id, b.id);
+
+/** The same order for pieces that are dealt out already. */
+function inOrder({ pieces, kerf }: BoardJob, { kinds }: Question): (a: Held, b: Held) => number {
+  const used = (held: Held) => held.pieces.reduce((sum, p) => sum + pieces[p]!.length + kerf, 0);
+  return (a, b) => {
+    if (used(a) !== used(b)) return used(b) - used(a);
+    for (let i = 0; i < Math.min(a.pieces.length, b.pieces.length); i++) {
+      const longer = pieces[b.pieces[i]!]!.length - pieces[a.pieces[i]!]!.length;
+      if (longer !== 0) return longer;
+    }
+    return byBoardSold(kinds[a.wood]!.board, kinds[b.wood]!.board) || a.pieces[0]! - b.pieces[0]!;
   };
 }

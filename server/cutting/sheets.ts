@@ -78,23 +78,47 @@ export interface SheetAnswer {
 
 /** Never throws, whatever numbers the job holds. */
 export function layOutSheets(job: SheetJob): SheetAnswer {
-  const { items, members } = itemsOf(job);
+  const reading = readSheetJob(job);
+  return answerOf(job, reading, bestShelves(reading, job.kerf));
+}
+
+/** The best that the rules find. */
+export function bestShelves({ items, kinds, own }: SheetReading, kerf: number): Shelves {
+  let best: Shelves | null = null;
+  let looks = 0;
+  for (const rule of rulesFor(kinds.length)) {
+    if (best !== null && looks > MOST_LOOKS) break;
+    const shelves = packShelves(items, kinds, own, kerf, rule);
+    looks += shelves.looks;
+    if (best === null || isBetter(shelves, best)) best = shelves;
+  }
+  return best!;
+}
+
+/** A job as the rules that lay it out see it: equal pieces as one item, sheets with what they cost in the ranking. */
+export interface SheetReading {
+  /** Longest first, then widest. */
+  readonly items: readonly ShelfItem[];
+  /** Per item: places in `job.pieces`, in order. */
+  readonly members: readonly (readonly number[])[];
+  readonly sold: readonly SheetForSale[];
+  readonly onHand: readonly SheetOnHand[];
+  /** As `sold`: cents, or area when a price is missing among the sheets sold. */
+  readonly kinds: readonly ShelfSheet[];
+  readonly own: readonly ShelfSheet[];
+  /** Every sheet sold has its price. */
+  readonly priced: boolean;
+}
+
+/** Reads any job, leaving out what cannot be used. */
+export function readSheetJob(job: SheetJob): SheetReading {
   const sound = <T extends SheetOnHand>(sheets: readonly T[]) =>
     firstOfEachId(sheets).filter(({ length, width }) => isSide(length) && isSide(width));
   const sold = sound(job.sold).filter(({ price }) => price === null || isAmount(price));
   const priced = sold.every(({ price }) => price !== null);
   const kinds = sold.map((sheet) => weighed(sheet, priced ? (sheet.price ?? 0) : sheet.length * sheet.width));
   const onHand = sound(job.onHand);
-  const own = onHand.map((sheet) => weighed(sheet, 0));
-  let best: Shelves | null = null;
-  let looks = 0;
-  for (const rule of rulesFor(kinds.length)) {
-    if (best !== null && looks > MOST_LOOKS) break;
-    const shelves = packShelves(items, kinds, own, job.kerf, rule);
-    looks += shelves.looks;
-    if (best === null || isBetter(shelves, best)) best = shelves;
-  }
-  return answerOf(job, members, sold, onHand, best!);
+  return { ...itemsOf(job), sold, onHand, kinds, own: onHand.map((sheet) => weighed(sheet, 0)), priced };
 }
 
 const MOST_LOOKS = 200_000;
@@ -145,12 +169,10 @@ function isBetter(a: Shelves, b: Shelves): boolean {
 }
 
 /** Names the sheets and deals the pieces of equal size out in canonical order. */
-function answerOf(
+export function answerOf(
   job: SheetJob,
-  members: readonly number[][],
-  sold: readonly SheetForSale[],
-  onHand: readonly SheetOnHand[],
-  { sheets }: Shelves,
+  { members, sold, onHand }: SheetReading,
+  { sheets }: Pick<Shelves, "sheets">,
 ): SheetAnswer {
   const dealt = members.map(() => 0);
   const placed = new Set<number>();

@@ -58,14 +58,14 @@ export function* bundlesFor(
     if (meter.used > until) return null;
     if (inIt.length === 1 && digits[inIt[0]!] === 1) {
       const ways = rooms.flatMap((room) => waysOn(room, groups, inIt));
-      blocks[bundle] = smallest(
-        ways.map(({ group, dx, dy, turned }) => ({ dx, dy, group, turned, ...ALONE })),
-      );
+      for (const { group, dx, dy, turned } of ways)
+        if (isNew(blocks[bundle]!, dx, dy))
+          blocks[bundle] = withBlock(blocks[bundle]!, { dx, dy, group, turned, ...ALONE });
       continue;
     }
     // Without any one of its pieces it must fit as well.
     if (inIt.some((g) => blocks[bundle - steps[g]!]!.length === 0)) continue;
-    let found: Block[] = [];
+    let found: readonly Block[] = [];
     const part = inIt.map(() => 0);
     for (let first = 0; ; ) {
       let d = 0;
@@ -79,16 +79,17 @@ export function* bundlesFor(
       // Numbers grow with the parts, so that the first half of them has all pairs.
       if (2 * first > bundle) break;
       const [ones, others] = [blocks[first]!, blocks[bundle - first]!];
-      meter.used += 20 + 12 * ones.length * others.length;
+      meter.used += 30 + 30 * ones.length * others.length;
       for (const a of ones)
         for (const b of others) {
           const [length, width] = [Math.max(a.dx, b.dx), Math.max(a.dy, b.dy)];
-          if (fits(a.dx + b.dx, width)) found.push(joined(a, b, true));
-          if (fits(length, a.dy + b.dy)) found.push(joined(a, b, false));
+          if (isNew(found, a.dx + b.dx, width) && fits(a.dx + b.dx, width))
+            found = withBlock(found, joined(a, b, true));
+          if (isNew(found, length, a.dy + b.dy) && fits(length, a.dy + b.dy))
+            found = withBlock(found, joined(a, b, false));
         }
-      if (found.length > 64) found = smallest(found);
     }
-    blocks[bundle] = smallest(found);
+    blocks[bundle] = found;
   }
   return { steps, blocks, areas };
 }
@@ -102,10 +103,13 @@ function joined(first: Block, second: Block, beside: boolean): Block {
   return { dx, dy, group: -1, turned: false, first, second, beside };
 }
 
-/** Those that hold none of the others, shortest first. */
-function smallest(blocks: readonly Block[]): Block[] {
-  const kept: Block[] = [];
-  for (const block of [...blocks].sort((a, b) => a.dx - b.dx || a.dy - b.dy))
-    if (kept.length === 0 || block.dy < kept.at(-1)!.dy) kept.push(block);
-  return kept;
+/** Whether none of the blocks lies within these sides. */
+function isNew(blocks: readonly Block[], dx: number, dy: number): boolean {
+  for (const block of blocks) if (block.dx <= dx && block.dy <= dy) return false;
+  return true;
+}
+
+/** With a block that is new, and without those that it lies within. */
+function withBlock(blocks: readonly Block[], one: Block): readonly Block[] {
+  return [...blocks.filter(({ dx, dy }) => dx < one.dx || dy < one.dy), one];
 }

@@ -64,9 +64,12 @@ function* lotsFor(
   const lots: (readonly number[])[] = [[0, 0]];
   let slice = 0;
   for (let lot = 1; lot < total; lot++) {
-    const pairs: number[] = [];
+    let pairs: readonly number[] = [];
     const add = (x: number, y: number) => {
-      if (fits(x, y)) pairs.push(x, y);
+      for (let p = 0; p < pairs.length; p += 2) if (pairs[p]! <= x && pairs[p + 1]! <= y) return;
+      if (!fits(x, y)) return;
+      const kept = pairs.filter((_, p) => pairs[p - (p % 2)]! < x || pairs[p - (p % 2) + 1]! < y);
+      pairs = [...kept, x, y];
     };
     groups.forEach(({ length, width, free }, g) => {
       if (units[g] !== lot) return;
@@ -78,7 +81,8 @@ function* lotsFor(
       (_, g) => amount(lot, g, units, groups) === 0 || lots[lot - units[g]!]!.length > 0,
     );
     slice += 20 * groups.length;
-    for (const part of possible ? partsOf(lot, units, groups) : []) {
+    const parts = possible ? partsOf(lot, units, groups) : [];
+    for (const part of parts) {
       const [ones, others] = [lots[part]!, lots[lot - part]!];
       slice += 10 + 2 * ones.length * others.length;
       for (let a = 0; a < ones.length; a += 2)
@@ -87,7 +91,7 @@ function* lotsFor(
           add(Math.max(ones[a]!, others[b]!), ones[a + 1]! + others[b + 1]!);
         }
     }
-    lots.push(smallest(pairs));
+    lots.push(pairs);
     if (slice < SLICE) continue;
     allowed.steps -= slice;
     slice = 0;
@@ -117,16 +121,6 @@ function partsOf(lot: number, units: readonly number[], groups: readonly Checked
     parts = more;
   }
   return parts.filter((part) => part > 0 && 2 * part <= lot);
-}
-
-/** Pairs of sides without those that another pair lies within. */
-function smallest(pairs: readonly number[]): readonly number[] {
-  const places = Array.from({ length: pairs.length / 2 }, (_, i) => 2 * i);
-  places.sort((a, b) => pairs[a]! - pairs[b]! || pairs[a + 1]! - pairs[b + 1]!);
-  const kept: number[] = [];
-  for (const at of places)
-    if (kept.length === 0 || pairs[at + 1]! < kept.at(-1)!) kept.push(pairs[at]!, pairs[at + 1]!);
-  return kept;
 }
 
 /** Whether these sheets together cannot take all pieces. False as well when the steps ran out. */
