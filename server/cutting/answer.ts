@@ -124,16 +124,14 @@ function withBad(board: BoardOnHand, rests: readonly Waste[], cuts: readonly Cut
   return waste;
 }
 
-/** Stretches on hand with what is cut from each, board by board in the job's order. */
+/** Boards on hand in the job's order, each with all its stretches and what is cut from them. */
 function byBoard(question: Question, held: readonly Held[]) {
+  const cut = new Map(held.flatMap(({ bought, wood, pieces }) => (bought ? [] : [[wood, pieces] as const])));
   const boards = new Map<BoardOnHand, { readonly span: Span; readonly pieces: readonly number[] }[]>();
-  for (const { bought, wood, pieces } of [...held].sort((a, b) => a.wood - b.wood)) {
-    if (bought) continue;
-    const span = question.spans[wood]!;
-    const spans = boards.get(span.board);
-    if (spans) spans.push({ span, pieces });
-    else boards.set(span.board, [{ span, pieces }]);
-  }
+  question.spans.forEach((span, wood) => {
+    const spans = boards.get(span.board) ?? [];
+    boards.set(span.board, [...spans, { span, pieces: cut.get(wood) ?? [] }]);
+  });
   return boards.values();
 }
 

@@ -7,6 +7,7 @@ import type { SheetCertificate } from "./panels/certify-sheets";
 import { proveSheets } from "./panels/prove";
 import type { Certificate } from "./proof/certify-boards";
 import { prove } from "./proof/prove";
+import { settled } from "./proof/settle";
 import type { SheetAnswer, SheetJob } from "./sheets";
 
 /** How good an answer is known to be. Whatever it says has been accepted by a checker of its own. */
@@ -54,12 +55,26 @@ export function* improve(
   asked: LayoutJob,
   effort = EFFORT,
 ): Generator<LayoutNews | undefined, LayoutNews, void> {
-  const run = asked.kind === "boards" ? prove(asked.job, effort) : proveSheets(asked.job, effort);
-  let told: object | undefined;
+  if (asked.kind === "sheets") {
+    const run = proveSheets(asked.job, effort);
+    return { kind: "sheets", ...(yield* onlyNews(run, (news) => ({ kind: "sheets", ...news }))) };
+  }
+  const found = yield* onlyNews(prove(asked.job, effort), (news) => ({ kind: "boards", ...news }));
+  yield { kind: "boards", ...found };
+  const { answer, work } = yield* settled(asked.job, found.answer, effort);
+  return { kind: "boards", answer, proof: { ...found.proof, work: found.proof.work + work } };
+}
+
+/** Tells what has not been told yet. */
+function* onlyNews<News>(
+  run: Generator<News | undefined, News, void>,
+  asNews: (news: News) => LayoutNews,
+): Generator<LayoutNews | undefined, News, void> {
+  let told: News | undefined;
   for (;;) {
     const { value, done } = run.next();
-    if (done) return { kind: asked.kind, ...value } as LayoutNews;
-    yield value && value !== told ? ({ kind: asked.kind, ...value } as LayoutNews) : undefined;
+    if (done) return value;
+    yield value && value !== told ? asNews(value) : undefined;
     told = value;
   }
 }

@@ -1,6 +1,6 @@
 /** Whether a purchase takes all pieces, by trying every way to share them out over its sheets. */
 import { type Block, type Bundles, bundleCount, bundlesFor, MOST_BUNDLES } from "./bundles";
-import type { Lie, Packing, Sheet } from "./pack";
+import type { Lie, Sheet } from "./pack";
 import { type Group, isDue, type Meter } from "./question";
 
 /** Bundles for sheets with grain and without, made when first needed. */
@@ -9,18 +9,28 @@ export interface BundleShelf {
   plain: Bundles | null;
 }
 
-export function isSmall(counts: readonly number[]): boolean {
-  return bundleCount(counts) <= MOST_BUNDLES;
+export interface Shared {
+  readonly lies: readonly Lie[];
+  /** Per group. */
+  readonly left: readonly number[];
 }
 
-/** A packing with nothing left over; null when there is none; undefined when the work ran out. */
+export function isSmall(counts: readonly number[], most = MOST_BUNDLES): boolean {
+  return bundleCount(counts) <= most;
+}
+
+/**
+ * How the bundles lie that leave least area over, and how many pieces of each group they leave; null when more than
+ * `allowed` area is left whatever is done; undefined when the work ran out.
+ */
 export function* shareOut(
   sheets: readonly Sheet[],
   counts: readonly number[],
+  allowed: number,
   shelf: BundleShelf,
   meter: Meter,
   until: number,
-): Generator<void, Packing | null | undefined, void> {
+): Generator<void, Shared | null | undefined, void> {
   const all = bundleCount(counts) - 1;
   const takes: { sheet: number; bundles: Bundles; fitting: readonly number[] }[] = [];
   for (const [sheet, { room }] of sheets.entries()) {
@@ -35,7 +45,7 @@ export function* shareOut(
   }
   takes.sort((a, b) => a.fitting.length - b.fitting.length || a.sheet - b.sheet);
   const area = takes[0]?.bundles.areas;
-  if (!area) return all === 0 ? { left: [], area: 0, steps: 0, lies: [] } : null;
+  if (!area) return all === 0 ? { lies: [], left: counts } : null;
   const room = ({ sheet }: { sheet: number }) => sheets[sheet]!.room.length * sheets[sheet]!.room.width;
   // For each sheet so far: what may still be missing after it, with the bundle that it took.
   const levels: Map<number, number>[] = [new Map([[all, 0]])];
@@ -44,7 +54,7 @@ export function* shareOut(
     const level = new Map<number, number>();
     for (const missing of levels[t]!.keys())
       for (const bundle of fitting) {
-        if (area[bundle]! < area[missing]! - after) break;
+        if (area[bundle]! < area[missing]! - after - allowed) break;
         meter.used += 30;
         if (isDue(meter)) yield;
         if (meter.used > until) return undefined;
@@ -53,9 +63,11 @@ export function* shareOut(
       }
     levels.push(level);
   }
-  if (!levels.at(-1)!.has(0)) return null;
+  let rest = -1;
+  for (const missing of levels.at(-1)!.keys()) if (rest < 0 || area[missing]! < area[rest]!) rest = missing;
+  if (rest < 0) return null;
   const lies: Lie[] = [];
-  let missing = 0;
+  let missing = rest;
   for (let t = takes.length - 1; t >= 0; t--) {
     const bundle = levels[t + 1]!.get(missing)!;
     const { sheet, bundles } = takes[t]!;
@@ -64,7 +76,8 @@ export function* shareOut(
     if (block) lay(block, sheet, 0, 0, lies);
     missing += bundle;
   }
-  return { left: [], area: 0, steps: 0, lies };
+  const { steps } = takes[0]!.bundles;
+  return { lies, left: counts.map((count, g) => Math.floor(rest / steps[g]!) % (count + 1)) };
 }
 
 /** Numbers of the bundles that a sheet takes, those of most area first, the empty one last. */

@@ -100,7 +100,7 @@ export function packInto(
 export function laidOf(
   { groups, job }: Pick<PanelQuestion, "groups" | "job">,
   sheets: readonly Sheet[],
-  { lies }: Packing,
+  lies: readonly Lie[],
 ): readonly Laid[] {
   return sheets.flatMap(({ index, bought }, s) => {
     const placed = lies

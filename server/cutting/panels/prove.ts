@@ -5,14 +5,16 @@
  */
 import { isLess, leastPurchase, type Price, type Purchase } from "../proof/least";
 import { answerOf, bestShelves, type SheetAnswer, type SheetJob } from "../sheets";
+import { MOST_BUNDLES } from "./bundles";
 import { checkingBound, MOST_VECTORS, type SheetCertificate } from "./certify-sheets";
 import { type BundleShelf, isSmall, shareOut, stock } from "./exhaust";
 import type { Column } from "./master";
 import { needOf, type RoomKind, roomKinds, type WorthNeed } from "./needs";
-import { laidOf, type Packing, type Sheet } from "./pack";
+import { type Lie, laidOf, type Sheet } from "./pack";
 import { bestPattern } from "./pattern";
 import { type Laid, type Meter, type PanelQuestion, readPanels } from "./question";
 import { relax, relaxHolding } from "./relax";
+import { leftOf, repack } from "./repack";
 import { type Dice, diceFrom, searchPacking } from "./search";
 
 export interface SheetProof {
@@ -147,23 +149,37 @@ function* improve(state: State): Generator<void, void, void> {
     if (yield* fill(state, next.counts, QUICK)) continue;
     yield* certify(state);
     const key = next.counts.join(" ");
-    if (!settled.has(key)) {
-      const relaxed = yield* relax(question, kinds, next.counts, [], state.pool, meter, effort);
-      if (!relaxed.fits) {
-        needs.push(relaxed.need);
-        continue;
-      }
-      if (yield* tryAll(state, next.counts)) continue;
-      const need = yield* relaxHolding(question, kinds, next.counts, relaxed, state.pool, meter, effort);
-      if (need) {
-        needs.push(need);
-        continue;
-      }
-      settled.add(key);
-    }
-    yield* fillAny(state);
+    if (settled.has(key)) yield* fillAny(state);
+    else if (!(yield* settle(state, next.counts))) settled.add(key);
   }
 }
+
+/** Whether the purchase was filled or failed a new need, or trying everything refuted it. */
+function* settle(state: State, counts: readonly number[]): Generator<void, boolean, void> {
+  const { question, kinds, needs, pool, meter, effort } = state;
+  if (question.groups.length > MOST_GROUPS) return false;
+  const relaxed = yield* relax(question, kinds, counts, [], pool, meter, effort);
+  if (!relaxed.fits) {
+    needs.push(relaxed.need);
+    return true;
+  }
+  for (const { bundles, shares } of LEVELS) {
+    if (yield* tryAll(state, counts, bundles)) return true;
+    const need = yield* relaxHolding(question, kinds, counts, relaxed, shares, pool, meter, effort);
+    if (need) needs.push(need);
+    if (need || (yield* fill(state, counts, EARNEST))) return true;
+  }
+  return false;
+}
+
+/** Larger jobs are only bounded by what their area and a few patterns tell. */
+const MOST_GROUPS = 150;
+const MOST_PIECES = 2000;
+/** Bundles that are all tried, and ways of sharing held pieces, at first and at last. */
+const LEVELS = [
+  { bundles: 10_000, shares: 30 },
+  { bundles: MOST_BUNDLES, shares: 200 },
+] as const;
 
 function waresOf({ reading }: PanelQuestion) {
   return reading.kinds.map(({ length, width, weight }) => ({
@@ -240,17 +256,24 @@ function sheetsFor({ question }: State, counts: readonly number[]): readonly She
 /** Whether all pieces to be placed were brought onto this purchase; if so, that is the best answer. */
 function* fill(state: State, counts: readonly number[], work: number): Generator<void, boolean, void> {
   const { question, meter, effort, dice } = state;
+  const { groups } = question;
   const sheets = sheetsFor(state, counts);
+  if (state.counts.reduce((sum, n) => sum + n, 0) > MOST_PIECES) return false;
   const until = Math.min(effort, meter.used + work);
-  const packing = yield* searchPacking(question.groups, sheets, state.counts, 0, dice, meter, until);
-  if (packing.left.length > 0) return false;
-  return yield* take(state, sheets, packing);
+  while (meter.used < until) {
+    const some = Math.min(until, meter.used + QUICK);
+    const packing = yield* searchPacking(groups, sheets, state.counts, 0, dice, meter, some);
+    if (packing.left.length === 0) return yield* take(state, sheets, packing.lies);
+    const lies = yield* repack(groups, sheets, state.counts, packing, dice, meter, until);
+    if (leftOf(state.counts, lies).every((n) => n === 0)) return yield* take(state, sheets, lies);
+  }
+  return false;
 }
 
 /** Makes the packing the best answer if it is better. */
-function* take(state: State, sheets: readonly Sheet[], packing: Packing): Generator<void, boolean, void> {
+function* take(state: State, sheets: readonly Sheet[], lies: readonly Lie[]): Generator<void, boolean, void> {
   const { question, best } = state;
-  const found = bestOf(question, laidOf(question, sheets, packing));
+  const found = bestOf(question, laidOf(question, sheets, lies));
   if (found.left > best.left || (found.left === best.left && !isLess(found.price, best.price))) return false;
   state.best = found;
   yield;
@@ -301,23 +324,23 @@ function purchasesLeft(
 
 const MOST_LOOKS = 20_000;
 
-/** Whether trying everything either filled the purchase or refuted it. */
-function* tryAll(state: State, counts: readonly number[]): Generator<void, boolean, void> {
+/** Whether trying everything either filled the purchase or refuted it; not if there are more bundles than `most`. */
+function* tryAll(state: State, counts: readonly number[], most: number): Generator<void, boolean, void> {
   const { question, kinds, meter, effort, shelf, refuted } = state;
   const { groups, onlyOwn, sellable } = question;
   const some = groups.map(({ count }, g) => (sellable.includes(g) ? count : 0));
-  if (!isSmall(some)) return false;
+  if (!isSmall(some, most)) return false;
   const until = Math.min(effort, meter.used + ALL);
   const everySheet = kinds.map(({ room }, index) => ({ room, index, bought: true }));
   if (!(yield* stock(groups, everySheet, some, shelf, meter, until))) return false;
   const sheets = sheetsFor(state, counts);
-  const packing = yield* shareOut(sheets, some, shelf, meter, until);
-  if (packing === undefined) return false;
-  if (packing === null) {
+  const shared = yield* shareOut(sheets, some, 0, shelf, meter, until);
+  if (shared === undefined) return false;
+  if (shared === null) {
     refuted.push(counts);
     return true;
   }
-  return onlyOwn.length === 0 && (yield* take(state, sheets, packing));
+  return onlyOwn.length === 0 && (yield* take(state, sheets, shared.lies));
 }
 
 /** Work for trying everything. */
@@ -343,7 +366,8 @@ function* leaveFewer(state: State): Generator<void, void, void> {
   const packing = yield* searchPacking(groups, sheets, counts, Math.max(0, due), dice, meter, until);
   if (hopeless + packing.left.length >= state.best.left) return;
   const placed = groups.map(({ count }, g) => (onlyOwn.includes(g) ? 0 : count));
-  for (const { item } of laidOf(question, sheets, packing).flatMap((sheet) => sheet.placed)) placed[item]!++;
+  for (const { item } of laidOf(question, sheets, packing.lies).flatMap((sheet) => sheet.placed))
+    placed[item]!++;
   const before = state.counts;
   state.counts = placed.map((n, g) => (onlyOwn.includes(g) || question.sellable.includes(g) ? n : 0));
   const bought = sold.map(

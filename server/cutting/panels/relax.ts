@@ -61,12 +61,13 @@ export function* relax(
   return { fits: true, patterns: null };
 }
 
-/** The same holding more and more groups, those first whose pieces the patterns take too often; a need if one is found. */
+/** The same holding more and more groups, those first whose pieces the patterns take too often, in at most so many ways of sharing; a need if one is found. */
 export function* relaxHolding(
   question: PanelQuestion,
   kinds: readonly RoomKind[],
   counts: readonly number[],
   relaxed: Relaxed,
+  shares: number,
   pool: Column[],
   meter: Meter,
   until: number,
@@ -82,10 +83,8 @@ export function* relaxHolding(
       ),
     );
     const most = over.reduce((best, n, g) => (n > over[best]! ? g : best), 0);
-    if (!(over[most]! > TINY) || sharesOf(groups, [...held, most]) > MOST_SHARES) return null;
+    if (!(over[most]! > TINY) || sharesOf(groups, [...held, most]) > shares) return null;
     held.push(most);
     last = yield* relax(question, kinds, counts, held, pool, meter, until);
   }
 }
-
-const MOST_SHARES = 200;

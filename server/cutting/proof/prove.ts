@@ -10,6 +10,7 @@ import type { BoardAnswer, BoardJob } from "../job";
 import { firstBins } from "../lay-out";
 import { boundHolds, type Certificate } from "./certify-boards";
 import type { Price } from "./least";
+import { withLargestOffcut } from "./offcut";
 import { search } from "./search";
 import { begun, leftOut, priceOf, type State } from "./state";
 
@@ -30,7 +31,10 @@ export function* prove(job: BoardJob, effort: number): Generator<Progress | unde
   yield news;
   for (let before = state.work.done; ; ) {
     const { value, done } = run.next();
-    if (done) return told(state, value);
+    if (done) {
+      state.bins = withLargestOffcut(state.puzzle, state.bins, state.work);
+      return told(state, value);
+    }
     const { cost, bound } = news.proof;
     // A bound is checked before it is told, which takes as long as many a step.
     const fresh = costOf(state) < cost || Math.min(state.bound[0], cost) > bound;

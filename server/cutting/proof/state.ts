@@ -39,7 +39,7 @@ export function begun(job: BoardJob, question: Question, bins: readonly Bin[], w
     best: priceOf(puzzle, bins),
     bound: [0, 0],
     worths: [],
-    pool: poolOf(puzzle, bins),
+    pool: filledOf(puzzle, bins),
   };
 }
 
@@ -60,7 +60,8 @@ export function binsOf(puzzle: Puzzle, filled: readonly Filled[]): Bin[] {
   return bins;
 }
 
-function poolOf({ places }: Puzzle, bins: readonly Bin[]): Filled[] {
+/** The places that bins fill, those that are filled. */
+export function filledOf({ places }: Puzzle, bins: readonly Bin[]): Filled[] {
   return bins.flatMap(({ wood, bought, runs }) => {
     const place = places.findIndex(
       ({ kind, woods }) => kind === (bought ? "sold" : "on hand") && woods.includes(wood),
