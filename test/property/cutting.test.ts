@@ -2,55 +2,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { verifyLayout } from "../../server/cutting/check";
-import { type BoardAnswer, type BoardJob, type BoardOnHand, layOut } from "../../server/cutting/job";
+import { type BoardAnswer, type BoardJob, layOut } from "../../server/cutting/job";
 import { layOutSheets, type SheetJob } from "../../server/cutting/sheets";
 import { verifySheets } from "../../server/cutting/sheets-check";
+import { boardJobs, wildBoardJobs } from "./board-jobs";
+import { leastCost } from "./board-optimum";
 
 const numRuns = Number(process.env.FC_RUNS ?? 1000);
 
-/** Sound jobs on a coarse grid, so that equal lengths and exact fits are common. */
-function jobs(most: { pieces: number; sold: number; onHand: number }, scale = 1): fc.Arbitrary<BoardJob> {
-  const grid = (from: number, to: number) => fc.integer({ min: from, max: to }).map((n) => n * scale);
-  const pieces = fc.array(grid(1, 70), { maxLength: most.pieces });
-  const sold = fc.array(fc.tuple(grid(20, 100), fc.integer({ min: 0, max: 900 })), { maxLength: most.sold });
-  const bad = fc.tuple(grid(0, 60), grid(0, 12)).map(([from, wide]) => ({ from, to: from + wide }));
-  const onHand = fc.array(fc.tuple(grid(5, 80), fc.array(bad, { maxLength: 2 })), { maxLength: most.onHand });
-  return fc
-    .record({
-      pieces,
-      sold,
-      onHand,
-      kerf: grid(0, 3),
-      endTrim: grid(0, 4),
-      salvage: fc.constantFrom("use up" as const, "keep" as const),
-    })
-    .map((job) => ({
-      ...job,
-      pieces: job.pieces.map((length, i) => ({ id: `piece ${i}`, length })),
-      sold: job.sold.map(([length, price], i) => ({ id: `sold ${i}`, length, price })),
-      onHand: job.onHand.map(([length, bad], i) => ({ id: `old ${i}`, length, bad })),
-    }));
-}
-
-const sound = jobs({ pieces: 40, sold: 6, onHand: 5 }, 1016);
-const small = jobs({ pieces: 6, sold: 3, onHand: 2 });
-
-/** Any numbers at all, ids that repeat, prices not known. */
-const wild: fc.Arbitrary<BoardJob> = (() => {
-  const number = fc.oneof(fc.integer({ min: -3, max: 90 }), fc.constantFrom(2 ** 26, 2 ** 60), fc.double());
-  const id = fc.constantFrom("a", "b", "c", "d", "e");
-  const stretch = fc.record({ from: number, to: number });
-  return fc.record({
-    pieces: fc.array(fc.record({ id, length: number }), { maxLength: 12 }),
-    sold: fc.array(fc.record({ id, length: number, price: fc.option(number) }), { maxLength: 4 }),
-    onHand: fc.array(fc.record({ id, length: number, bad: fc.array(stretch, { maxLength: 2 }) }), {
-      maxLength: 4,
-    }),
-    kerf: fc.oneof({ weight: 4, arbitrary: fc.integer({ min: 0, max: 5 }) }, number),
-    endTrim: fc.oneof({ weight: 4, arbitrary: fc.integer({ min: 0, max: 5 }) }, number),
-    salvage: fc.constantFrom("use up" as const, "keep" as const),
-  });
-})();
+const sound = boardJobs({ pieces: 40, sold: 6, onHand: 5 }, 1016);
+const small = boardJobs({ pieces: 6, sold: 3, onHand: 2 });
 
 describe("board layouts", () => {
   it("hold every piece once, on a board or left over, and the checker finds nothing", () => {
@@ -70,7 +31,7 @@ describe("board layouts", () => {
 
   it("come from any numbers without a throw, and still can be cut", () => {
     fc.assert(
-      fc.property(wild, (job) => {
+      fc.property(wildBoardJobs, (job) => {
         expect(verifyLayout(job, layOut(job))).toEqual([]);
       }),
       { numRuns },
@@ -131,7 +92,7 @@ describe("board layouts", () => {
     fc.assert(
       fc.property(small, (job) => {
         const answer = layOut(job);
-        const [unplaced, cost] = optimum(job);
+        const [unplaced, cost] = leastCost(job);
         const reached = [answer.unplaced.length, answer.cost!];
         expect(reached[0]! > unplaced || (reached[0] === unplaced && reached[1]! >= cost)).toBe(true);
         asked++;
@@ -256,79 +217,4 @@ function other(value: unknown, by: number): unknown {
     if (at >= 0) return words[(at + 1 + (Math.abs(by) % (words.length - 1))) % words.length];
   }
   return `${value}0`;
-}
-
-/** Fewest pieces left over, then least cents: every way to share few pieces out, all rules taken from the job anew. */
-function optimum(job: BoardJob): readonly [unplaced: number, cost: number] {
-  const { pieces, sold, kerf, endTrim } = job;
-  const together = (set: number) => {
-    let sum = -kerf;
-    pieces.forEach(({ length }, i) => {
-      if (set & (1 << i)) sum += length + kerf;
-    });
-    return sum;
-  };
-  const all = (1 << pieces.length) - 1;
-  const cheapest: number[] = [0];
-  for (let set = 1; set <= all; set++) {
-    cheapest[set] = Number.POSITIVE_INFINITY;
-    for (let part = set; part > 0; part = (part - 1) & set) {
-      const prices = sold
-        .filter(({ length }) => length - endTrim >= together(part))
-        .map(({ price }) => price!);
-      cheapest[set] = Math.min(cheapest[set]!, Math.min(...prices) + cheapest[set ^ part]!);
-    }
-  }
-  const rooms = job.onHand.flatMap((board) => stretches(board, kerf));
-  const mayGoOnHand = (i: number) =>
-    job.salvage === "use up" || sold.every(({ length }) => length - endTrim < pieces[i]!.length);
-  let best: readonly [number, number] = [Number.POSITIVE_INFINITY, 0];
-  const share = (i: number, onHand: readonly number[], buy: number, left: number): void => {
-    if (i === pieces.length) {
-      const cost = cheapest[buy]!;
-      if (cost < Number.POSITIVE_INFINITY && (left < best[0] || (left === best[0] && cost < best[1])))
-        best = [left, cost];
-      return;
-    }
-    share(i + 1, onHand, buy | (1 << i), left);
-    if (sold.every(({ length }) => length - endTrim < pieces[i]!.length)) share(i + 1, onHand, buy, left + 1);
-    if (!mayGoOnHand(i)) return;
-    rooms.forEach((room, r) => {
-      const set = onHand[r]! | (1 << i);
-      if (together(set) <= room) share(i + 1, onHand.with(r, set), buy, left);
-    });
-  };
-  share(
-    0,
-    rooms.map(() => 0),
-    0,
-    0,
-  );
-  return best;
-}
-
-/** Lengths of good wood on a board on hand, tick by tick: bad ticks, and the saw's beside a stretch thinner than it. */
-function stretches({ length, bad }: BoardOnHand, kerf: number): readonly number[] {
-  const lost = Array.from({ length }, () => false);
-  const cutAt = new Set<number>();
-  for (const { from, to } of bad) {
-    for (let tick = Math.max(0, from); tick < Math.min(length, to); tick++) lost[tick] = true;
-    if (from > 0 && from < length) cutAt.add(from);
-  }
-  for (const from of cutAt) {
-    if (from > 0 && lost[from - 1]) continue;
-    for (let tick = from; tick < Math.min(length, from + kerf); tick++) lost[tick] = true;
-  }
-  const runs: number[] = [];
-  let run = 0;
-  lost.forEach((gone, tick) => {
-    const edge = cutAt.has(tick) && !gone;
-    if (edge || gone) {
-      if (run > 0) runs.push(run);
-      run = 0;
-    }
-    if (!gone) run++;
-  });
-  if (run > 0) runs.push(run);
-  return runs;
 }

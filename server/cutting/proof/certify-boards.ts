@@ -48,9 +48,8 @@ export function boundHolds(
   const inReach = Math.max(bought, ...spans);
   // Pieces that nothing could take are in no way to cut it.
   const due = lengths.map((length) => (length <= inReach ? counted.get(length)! : 0));
-  const missing = lengths.flatMap((length, g) =>
-    length > bought && due[g]! > 0 && leftOut[g]! > 0 ? [g] : [],
-  );
+  const onlyOnHand = lengths.flatMap((length, g) => (length > bought && due[g]! > 0 ? [g] : []));
+  const missing = onlyOnHand.some((g) => leftOut[g]! > 0) ? onlyOnHand : [];
   const alone = (length: number) =>
     Math.min(...wood.filter((_, s) => rooms[s]! >= length).map((w) => w.weight), Number.MAX_SAFE_INTEGER);
   // More than all pieces cost with a board for each of them.

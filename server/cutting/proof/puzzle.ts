@@ -38,7 +38,7 @@ export interface Puzzle {
 /** More cells than these, and the grid becomes coarser: about 0.1 mm of a 16 ft board. */
 const MOST_CELLS = 2 ** 15;
 
-/** `missing`: groups too long for anything sold of which the first answer leaves some out. */
+/** `missing`: where the first answer leaves some out, all groups that only boards on hand can take. */
 export function puzzleOf(question: Question, salvage: "use up" | "keep", missing: readonly number[]): Puzzle {
   const { sizes, counts, kinds, spans, tooLong, cheapestFrom } = question;
   const last = salvage === "keep" ? tooLong : sizes.length;

@@ -75,18 +75,22 @@ interface Tries {
 const SHORT: Tries = { dives: 8, repairs: 150 };
 const LONG: Tries = { dives: 120, repairs: 1500 };
 const MOST_OPEN = 6;
-const cheapest = (
-  { puzzle, worths, best, bound }: State,
+function cheapest(
+  { puzzle, worths, best, bound, work }: State,
   without: readonly Purchase[],
-): Purchase | null | undefined =>
-  leastPurchase(
+): Purchase | null | undefined {
+  const steps = { left: STEPS };
+  const found = leastPurchase(
     puzzle.places.slice(0, puzzle.wares),
     worths.map(({ need }) => need),
     best,
     bound,
-    { left: STEPS },
+    steps,
     without.map(({ counts }) => counts),
   );
+  work.done += (STEPS - steps.left) * worths.length * PER_STEP;
+  return found;
+}
 
 function worthsOf(puzzle: Puzzle, worths: readonly number[], work: Work): Worths {
   const { need, work: done } = needOf(puzzle, worths);
@@ -115,4 +119,6 @@ function takeCompleted(state: State, { filled, left }: Packed): void {
 const COMPLETING = 5_000;
 
 const QUICK = 100;
-const STEPS = 2_000_000;
+/** Of the search for one purchase, and what each counts for each need. */
+const STEPS = 400_000;
+const PER_STEP = 4;

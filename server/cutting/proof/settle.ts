@@ -83,7 +83,7 @@ function* grown(job: BoardJob, before: Step | null, effort: number): Pausing<Ste
   let state = begun(job, question, first.bins, work);
   if (extended && bins && isAllPlaced(question, bins)) {
     // More pieces from the same boards: nothing could be cheaper.
-    if (before.least && extended.length === before.held.length)
+    if (before.least && countBought(extended) === countBought(before.held))
       return { held: extended, pieces, least: true, work: 1000 };
     const other = begun(job, question, bins, work);
     if (!isLess(state.best, other.best)) state = other;

@@ -24,13 +24,11 @@ export interface State {
 
 export function begun(job: BoardJob, question: Question, bins: readonly Bin[], work: Work): State {
   const out = leftOut(question, bins);
-  const puzzle = puzzleOf(
-    question,
-    job.salvage,
-    [...out.keys()].filter(
-      (g) => out[g]! > 0 && question.spans.some(({ room }) => room >= question.sizes[g]!),
-    ),
+  const reach = Math.max(0, ...question.spans.map(({ room }) => room));
+  const onlyOnHand = question.members.flatMap((_, g) =>
+    g < question.tooLong && question.sizes[g]! <= reach ? [g] : [],
   );
+  const puzzle = puzzleOf(question, job.salvage, onlyOnHand.some((g) => out[g]! > 0) ? onlyOnHand : []);
   return {
     job,
     puzzle,
