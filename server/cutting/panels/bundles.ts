@@ -24,11 +24,14 @@ export interface Bundles {
   readonly areas: Float64Array;
 }
 
-export const MOST_BUNDLES = 200_000;
-
 /** How many bundles there are. */
 export function bundleCount(counts: readonly number[]): number {
   return counts.reduce((product, count) => product * (count + 1), 1);
+}
+
+/** Ways to part all of them in two, order told: the work grows with it. */
+export function partings(counts: readonly number[]): number {
+  return counts.reduce((product, count) => (product * (count + 1) * (count + 2)) / 2, 1);
 }
 
 /** The bundles of so many pieces for rooms that are alike in having grain; null when the work runs out. */
@@ -36,6 +39,7 @@ export function* bundlesFor(
   rooms: readonly Room[],
   groups: readonly Group[],
   counts: readonly number[],
+  slack: number,
   meter: Meter,
   until: number,
 ): Generator<void, Bundles | null, void> {
@@ -48,6 +52,7 @@ export function* bundlesFor(
   const blocks: (readonly Block[])[] = new Array(total).fill(NONE);
   const areas = new Float64Array(total);
   const fits = (dx: number, dy: number) => rooms.some(({ length, width }) => dx <= length && dy <= width);
+  const largest = rooms.reduce((most, { length, width }) => Math.max(most, length * width), 0);
   const digits = counts.map(() => 0);
   for (let bundle = 1; bundle < total; bundle++) {
     for (let g = 0; ++digits[g]! > counts[g]!; g++) digits[g] = 0;
@@ -63,8 +68,8 @@ export function* bundlesFor(
           blocks[bundle] = withBlock(blocks[bundle]!, { dx, dy, group, turned, ...ALONE });
       continue;
     }
-    // Without any one of its pieces it must fit as well.
-    if (inIt.some((g) => blocks[bundle - steps[g]!]!.length === 0)) continue;
+    const most = areas[bundle]! + slack;
+    if (areas[bundle]! > largest) continue;
     let found: readonly Block[] = [];
     const part = inIt.map(() => 0);
     for (let first = 0; ; ) {
@@ -78,14 +83,19 @@ export function* bundlesFor(
       first += steps[inIt[d]!]!;
       // Numbers grow with the parts, so that the first half of them has all pairs.
       if (2 * first > bundle) break;
-      const [ones, others] = [blocks[first]!, blocks[bundle - first]!];
-      meter.used += 30 + 30 * ones.length * others.length;
+      const ones = blocks[first]!;
+      const others = ones.length === 0 ? NONE : blocks[bundle - first]!;
+      meter.used += 10 + 30 * ones.length * others.length;
       for (const a of ones)
         for (const b of others) {
           const [length, width] = [Math.max(a.dx, b.dx), Math.max(a.dy, b.dy)];
-          if (isNew(found, a.dx + b.dx, width) && fits(a.dx + b.dx, width))
+          if ((a.dx + b.dx) * width <= most && isNew(found, a.dx + b.dx, width) && fits(a.dx + b.dx, width))
             found = withBlock(found, joined(a, b, true));
-          if (isNew(found, length, a.dy + b.dy) && fits(length, a.dy + b.dy))
+          if (
+            length * (a.dy + b.dy) <= most &&
+            isNew(found, length, a.dy + b.dy) &&
+            fits(length, a.dy + b.dy)
+          )
             found = withBlock(found, joined(a, b, false));
         }
     }

@@ -19,40 +19,45 @@ export interface Allowed {
 /** For each lot, so many pieces of each group as one number: the sides of the rectangles that it can be cut from. */
 type Lots = readonly (readonly number[])[];
 
-/** Rectangles for every lot, for sheets with grain and without; null when the steps ran out. */
+/** Rectangles for every lot, for sheets with grain and without. */
 export interface AllLots {
   readonly grain: Lots;
   readonly plain: Lots;
 }
 
+/** Rectangles that waste no more area than `slack`; null when the steps ran out. */
 export function* allLots(
   sheets: readonly SheetOnHand[],
   groups: readonly CheckedGroup[],
   kerf: number,
+  slack: number,
   allowed: Allowed,
 ): Generator<void, AllLots | null, void> {
-  const grain = yield* lotsFor(
-    sheets.filter((sheet) => sheet.grain),
-    groups,
-    kerf,
-    allowed,
-  );
-  const plain = yield* lotsFor(
-    sheets.filter((sheet) => !sheet.grain),
-    groups,
-    kerf,
-    allowed,
-  );
+  const [grained, others] = [sheets.filter(({ grain }) => grain), sheets.filter(({ grain }) => !grain)];
+  const grain = yield* lotsFor(grained, groups, kerf, slack, allowed);
+  const plain = yield* lotsFor(others, groups, kerf, slack, allowed);
   return grain && plain && { grain, plain };
 }
 
-const MOST_LOTS = 200_000;
+/** Area of sheets less that of the pieces, kerfs included: the most that can be wasted. */
+export function slackOf(
+  sheets: readonly SheetOnHand[],
+  groups: readonly CheckedGroup[],
+  kerf: number,
+): number {
+  const area = ({ length, width }: { length: number; width: number }) => (length + kerf) * (width + kerf);
+  const pieces = groups.reduce((sum, group) => sum + group.count * area(group), 0);
+  return sheets.reduce((sum, sheet) => sum + area(sheet), 0) - pieces;
+}
+
+const MOST_LOTS = 1_000_000;
 const SLICE = 2_000_000;
 
 function* lotsFor(
   sheets: readonly SheetOnHand[],
   groups: readonly CheckedGroup[],
   kerf: number,
+  slack: number,
   allowed: Allowed,
 ): Generator<void, Lots | null, void> {
   const total = groups.reduce((product, { count }) => product * (count + 1), 1);
@@ -61,11 +66,14 @@ function* lotsFor(
   const units = unitsOf(groups);
   const fits = (x: number, y: number) =>
     sheets.some(({ length, width }) => x <= length + kerf && y <= width + kerf);
+  const largest = Math.max(...sheets.map(({ length, width }) => (length + kerf) * (width + kerf)));
   const lots: (readonly number[])[] = [[0, 0]];
   let slice = 0;
   for (let lot = 1; lot < total; lot++) {
+    const area = areaOf(lot, units, groups, kerf);
     let pairs: readonly number[] = [];
     const add = (x: number, y: number) => {
+      if (x * y > area + slack) return;
       for (let p = 0; p < pairs.length; p += 2) if (pairs[p]! <= x && pairs[p + 1]! <= y) return;
       if (!fits(x, y)) return;
       const kept = pairs.filter((_, p) => pairs[p - (p % 2)]! < x || pairs[p - (p % 2) + 1]! < y);
@@ -76,15 +84,12 @@ function* lotsFor(
       add(length + kerf, width + kerf);
       if (free || !sheets[0]!.grain) add(width + kerf, length + kerf);
     });
-    // Where a lot with one piece less does not fit, this one does not either.
-    const possible = groups.every(
-      (_, g) => amount(lot, g, units, groups) === 0 || lots[lot - units[g]!]!.length > 0,
-    );
     slice += 20 * groups.length;
-    const parts = possible ? partsOf(lot, units, groups) : [];
-    for (const part of parts) {
-      const [ones, others] = [lots[part]!, lots[lot - part]!];
-      slice += 10 + 2 * ones.length * others.length;
+    for (const part of area <= largest ? partsOf(lot, units, groups) : []) {
+      const ones = lots[part]!;
+      if (ones.length === 0) continue;
+      const others = lots[lot - part]!;
+      slice += 2 * ones.length * others.length;
       for (let a = 0; a < ones.length; a += 2)
         for (let b = 0; b < others.length; b += 2) {
           add(ones[a]! + others[b]!, Math.max(ones[a + 1]!, others[b + 1]!));
@@ -101,6 +106,18 @@ function* lotsFor(
   return lots;
 }
 
+function areaOf(
+  lot: number,
+  units: readonly number[],
+  groups: readonly CheckedGroup[],
+  kerf: number,
+): number {
+  return groups.reduce(
+    (sum, { length, width }, g) => sum + amount(lot, g, units, groups) * (length + kerf) * (width + kerf),
+    0,
+  );
+}
+
 function unitsOf(groups: readonly CheckedGroup[]): readonly number[] {
   return groups.map((_, g) => groups.slice(0, g).reduce((product, { count }) => product * (count + 1), 1));
 }
@@ -111,16 +128,25 @@ function amount(lot: number, g: number, units: readonly number[], groups: readon
 }
 
 /** Of every way to part a lot in two, the smaller number. */
-function partsOf(lot: number, units: readonly number[], groups: readonly CheckedGroup[]): readonly number[] {
-  let parts = [0];
-  for (let g = groups.length - 1; g >= 0; g--) {
-    const most = amount(lot, g, units, groups);
-    if (most === 0) continue;
-    const more: number[] = [];
-    for (const part of parts) for (let n = 0; n <= most; n++) more.push(part + n * units[g]!);
-    parts = more;
+function* partsOf(
+  lot: number,
+  units: readonly number[],
+  groups: readonly CheckedGroup[],
+): Generator<number, void, void> {
+  const most = groups.map((_, g) => amount(lot, g, units, groups));
+  const now = groups.map(() => 0);
+  for (let part = 0, g = 0; g < groups.length; ) {
+    if (now[g] === most[g]) {
+      part -= now[g]! * units[g]!;
+      now[g++] = 0;
+      continue;
+    }
+    now[g]!++;
+    part += units[g]!;
+    if (2 * part > lot) return;
+    g = 0;
+    yield part;
   }
-  return parts.filter((part) => part > 0 && 2 * part <= lot);
 }
 
 /** Whether these sheets together cannot take all pieces. False as well when the steps ran out. */
@@ -132,11 +158,7 @@ export function* cannotTake(
   allowed: Allowed,
 ): Generator<void, boolean, void> {
   const units = unitsOf(groups);
-  const area = (lot: number) =>
-    groups.reduce(
-      (sum, { length, width }, g) => sum + amount(lot, g, units, groups) * (length + kerf) * (width + kerf),
-      0,
-    );
+  const area = (lot: number) => areaOf(lot, units, groups, kerf);
   const room = ({ length, width }: SheetOnHand) => (length + kerf) * (width + kerf);
   const taken = sheets.map((sheet) => {
     const lots = sheet.grain ? grain : plain;

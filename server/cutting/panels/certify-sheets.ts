@@ -4,7 +4,7 @@
  */
 import { type CheckedNeed, type CheckedWare, noneBelow } from "../proof/certify";
 import { LONGEST_SIDE, type SheetJob, type SheetOnHand } from "../sheets";
-import { type Allowed, allLots, type CheckedGroup, cannotTake } from "./certify-shares";
+import { type Allowed, allLots, type CheckedGroup, cannotTake, slackOf } from "./certify-shares";
 
 /**
  * Worths of pieces, each vector by groups: pieces equal in length, width and grain that some sheet sold takes; longest
@@ -70,12 +70,14 @@ export function* checkingBound(
   if (refuted.length === 0) return noneBelow(wares, needs, least);
   const isCount = (n: number) => Number.isInteger(n) && n >= 0 && n <= MOST_SHEETS;
   if (!refuted.every((counts) => counts.length === kinds.length && counts.every(isCount))) return false;
-  const lots = yield* allLots([...kinds, ...own], groups, kerf, allowed);
+  const sheets = refuted.map((counts) => [
+    ...kinds.flatMap((kind, k) => new Array<SheetOnHand>(counts[k]!).fill(kind)),
+    ...own,
+  ]);
+  const slack = Math.max(...sheets.map((some) => slackOf(some, groups, kerf)));
+  const lots = yield* allLots([...kinds, ...own], groups, kerf, slack, allowed);
   if (!lots) return false;
-  for (const counts of refuted) {
-    const bought = kinds.flatMap((kind, k) => new Array<SheetOnHand>(counts[k]!).fill(kind));
-    if (!(yield* cannotTake([...bought, ...own], groups, kerf, lots, allowed))) return false;
-  }
+  for (const some of sheets) if (!(yield* cannotTake(some, groups, kerf, lots, allowed))) return false;
   return everyoneFails(wares, needs, refuted, least);
 }
 
@@ -113,10 +115,11 @@ function everyoneFails(
 
 const MOST_LOOKS = 50_000;
 
-export const MOST_WORTH = 2 ** 20;
+export const MOST_WORTH = 2 ** 30;
 export const MOST_VECTORS = 40;
 const MOST_STEPS = 400_000_000;
 const MOST_SUMS = 1600;
+const MOST_PARTS = 800_000;
 const MOST_SHARINGS = 1000;
 
 interface ValuedGroup extends CheckedGroup {
@@ -146,7 +149,7 @@ function groupsOf(
   kinds: SheetJob["sold"],
   kerf: number,
 ): readonly CheckedGroup[] {
-  if (!isSide(kerf + 1)) return [];
+  if (!Number.isSafeInteger(kerf) || kerf < 0) return [];
   const sorted = pieces
     .filter(({ length, width }) => isSide(length) && isSide(width))
     .map(({ length, width, grain }) => ({ length, width, free: grain === "free" }))
@@ -183,16 +186,27 @@ function* mostWorth(
 ): Generator<void, number, void> {
   const groups = all.filter((group) => group.worth > 0 && lying(group, sheet, kerf).length > 0);
   const held = groups.filter((group) => group.held);
-  for (let grid = 1; ; grid *= 2) {
+  const sides = groups.flatMap((group) => lying(group, sheet, kerf).flat());
+  for (let grid = sides.reduce(commonDivisor, 0); groups.length > 0; grid *= 2) {
     const down = (side: number) => Math.floor(side / grid);
-    const ways = groups.flatMap((group) =>
+    const lies = groups.flatMap((group) =>
       lying(group, sheet, kerf).map(([dx, dy]): Lying => ({ dx: down(dx!), dy: down(dy!), group })),
     );
+    // What has no size on this grid is taken to fit as often as it is wanted.
+    const tiny = new Set(lies.filter(({ dx, dy }) => dx * dy === 0).map(({ group }) => group));
+    const ways = lies.filter(({ group }) => !tiny.has(group));
     const xs = sums(ways, down(sheet.length + kerf), ({ dx }) => dx);
     const ys = sums(ways, down(sheet.width + kerf), ({ dy }) => dy);
-    if (xs.length > MOST_SUMS || ys.length > MOST_SUMS) continue;
-    return yield* bestCuts(xs, ys, ways, held, allowed);
+    if (xs.length > MOST_SUMS || ys.length > MOST_SUMS || xs.length * ys.length > MOST_PARTS) continue;
+    const more = [...tiny].reduce((sum, { count, worth }) => sum + count * worth, 0);
+    const rest = held.filter((group) => !tiny.has(group));
+    return more + (yield* bestCuts(xs, ys, ways, rest, allowed));
   }
+  return 0;
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
 }
 
 /** Sums up to the end, each piece used once at most; it stops early once there are too many. */

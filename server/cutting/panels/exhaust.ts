@@ -1,5 +1,5 @@
 /** Whether a purchase takes all pieces, by trying every way to share them out over its sheets. */
-import { type Block, type Bundles, bundleCount, bundlesFor, MOST_BUNDLES } from "./bundles";
+import { type Block, type Bundles, bundleCount, bundlesFor } from "./bundles";
 import type { Lie, Sheet } from "./pack";
 import { type Group, isDue, type Meter } from "./question";
 
@@ -13,10 +13,6 @@ export interface Shared {
   readonly lies: readonly Lie[];
   /** Per group. */
   readonly left: readonly number[];
-}
-
-export function isSmall(counts: readonly number[], most = MOST_BUNDLES): boolean {
-  return bundleCount(counts) <= most;
 }
 
 /**
@@ -114,6 +110,7 @@ export function* stock(
   groups: readonly Group[],
   sheets: readonly Sheet[],
   counts: readonly number[],
+  slack: number,
   shelf: BundleShelf,
   meter: Meter,
   until: number,
@@ -121,8 +118,18 @@ export function* stock(
   for (const key of ["grain", "plain"] as const) {
     const rooms = sheets.map(({ room }) => room).filter(({ grain }) => grain === (key === "grain"));
     if (rooms.length === 0 || shelf[key]) continue;
-    shelf[key] = yield* bundlesFor(rooms, groups, counts, meter, until);
+    shelf[key] = yield* bundlesFor(rooms, groups, counts, slack, meter, until);
     if (!shelf[key]) return false;
   }
   return true;
+}
+
+/** Area of the sheets less that of the pieces: what can be wasted at most. */
+export function slackOf(
+  groups: readonly Group[],
+  sheets: readonly Sheet[],
+  counts: readonly number[],
+): number {
+  const area = counts.reduce((sum, n, g) => sum + n * groups[g]!.length * groups[g]!.width, 0);
+  return sheets.reduce((sum, { room }) => sum + room.length * room.width, 0) - area;
 }

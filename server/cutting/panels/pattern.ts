@@ -16,7 +16,8 @@ export interface Pattern {
 }
 
 /** Points on one axis at most; beyond it all sides are rounded down to a coarser grid. */
-export const MOST_POINTS = 1600;
+const MOST_POINTS = 1600;
+const MOST_CELLS = 800_000;
 
 /** The best pattern for these worths, one per group and at least 0; those of worth 0 are left out. */
 export function* bestPattern(
@@ -42,7 +43,12 @@ export function* bestPattern(
     if (isDue(meter)) yield;
   }
   trace(table, counts);
-  return { value: table.rows[table.rows.length - 1]!, counts };
+  let value = table.rows[table.rows.length - 1]!;
+  for (const g of table.tiny) {
+    counts[g] = groups[g]!.count;
+    value += worths[g]! * groups[g]!.count;
+  }
+  return { value, counts };
 }
 
 interface Table {
@@ -60,6 +66,8 @@ interface Table {
   /** Single pieces by the corner that they need, and their worth. */
   readonly pieces: ReadonlyMap<number, readonly number[]>;
   readonly worths: readonly number[];
+  /** Groups too small for the grid, which are taken to fit as often as they are wanted. */
+  readonly tiny: readonly number[];
 }
 
 function tableFor(
@@ -69,21 +77,24 @@ function tableFor(
   worths: readonly number[],
   holding: Holding,
 ): Table {
-  for (let grid = 1; ; grid *= 2) {
+  const divisor = ways.reduce((all, { dx, dy }) => commonDivisor(commonDivisor(all, dx), dy), 0);
+  for (let grid = divisor; ; grid *= 2) {
     const down = (side: number) => Math.floor(side / grid);
+    const tiny = new Set(ways.filter(({ dx, dy }) => dx < grid || dy < grid).map(({ group }) => group));
     const points = (end: number, of: (way: Way) => number) => {
       const sides = groups.flatMap(({ count }, g) => {
-        const own = ways.filter(({ group }) => group === g).map((way) => down(of(way)));
+        const own = ways.filter(({ group }) => group === g && !tiny.has(g)).map((way) => down(of(way)));
         return own.length === 0 ? [] : [{ sides: own, count }];
       });
       return pointsUpTo(down(end), sides, MOST_POINTS);
     };
     const xs = points(room.length, ({ dx }) => dx);
     const ys = xs && points(room.width, ({ dy }) => dy);
-    if (!ys) continue;
+    if (!ys || xs.length * ys.length > MOST_CELLS) continue;
     const [nx, ny] = [xs.length, ys.length];
     const pieces = new Map<number, number[]>();
     for (const { group, dx, dy } of ways) {
+      if (tiny.has(group)) continue;
       const at = ys.indexOf(down(dy)) * nx + xs.indexOf(down(dx));
       const others = pieces.get(at);
       if (others) others.push(group);
@@ -101,8 +112,13 @@ function tableFor(
       wholes: new Int32Array(nx),
       pieces,
       worths,
+      tiny: [...tiny],
     };
   }
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
 }
 
 /** Cuts need only be tried where the part before the cut is not itself best cut the same way. */

@@ -5,9 +5,9 @@
  */
 import { isLess, leastPurchase, type Price, type Purchase } from "../proof/least";
 import { answerOf, bestShelves, type SheetAnswer, type SheetJob } from "../sheets";
-import { MOST_BUNDLES } from "./bundles";
+import { partings } from "./bundles";
 import { checkingBound, MOST_VECTORS, type SheetCertificate } from "./certify-sheets";
-import { type BundleShelf, isSmall, shareOut, stock } from "./exhaust";
+import { type BundleShelf, shareOut, slackOf, stock } from "./exhaust";
 import type { Column } from "./master";
 import { needOf, type RoomKind, roomKinds, type WorthNeed } from "./needs";
 import { type Lie, laidOf, type Sheet } from "./pack";
@@ -137,6 +137,8 @@ function* improve(state: State): Generator<void, void, void> {
   yield* leaveFewer(state);
   needs.push(yield* needOf(question, kinds, areas(question), [], [], meter));
   const settled = new Set<string>();
+  const large =
+    question.groups.length > MOST_GROUPS || state.counts.reduce((sum, n) => sum + n, 0) > MOST_PIECES;
   while (meter.used < effort) {
     const next = cheapestLeft(state);
     if (next === undefined) return;
@@ -146,8 +148,9 @@ function* improve(state: State): Generator<void, void, void> {
       return;
     }
     if (isLess(state.bound, next.price)) state.bound = next.price;
-    if (yield* fill(state, next.counts, QUICK)) continue;
+    if (!large && (yield* fill(state, next.counts, QUICK))) continue;
     yield* certify(state);
+    if (large) return;
     const key = next.counts.join(" ");
     if (settled.has(key)) yield* fillAny(state);
     else if (!(yield* settle(state, next.counts))) settled.add(key);
@@ -157,28 +160,28 @@ function* improve(state: State): Generator<void, void, void> {
 /** Whether the purchase was filled or failed a new need, or trying everything refuted it. */
 function* settle(state: State, counts: readonly number[]): Generator<void, boolean, void> {
   const { question, kinds, needs, pool, meter, effort } = state;
-  if (question.groups.length > MOST_GROUPS) return false;
   const relaxed = yield* relax(question, kinds, counts, [], pool, meter, effort);
   if (!relaxed.fits) {
     needs.push(relaxed.need);
     return true;
   }
-  for (const { bundles, shares } of LEVELS) {
-    if (yield* tryAll(state, counts, bundles)) return true;
-    const need = yield* relaxHolding(question, kinds, counts, relaxed, shares, pool, meter, effort);
+  for (const { partings, pricing } of LEVELS) {
+    if (yield* tryAll(state, counts, partings)) return true;
+    if (yield* fill(state, counts, EARNEST)) return true;
+    const need = yield* relaxHolding(question, kinds, counts, relaxed, pricing, pool, meter, effort);
     if (need) needs.push(need);
-    if (need || (yield* fill(state, counts, EARNEST))) return true;
+    if (need) return true;
   }
   return false;
 }
 
-/** Larger jobs are only bounded by what their area and a few patterns tell. */
-const MOST_GROUPS = 150;
+/** Larger jobs keep the first answer and are only bounded by what their area tells. */
+const MOST_GROUPS = 250;
 const MOST_PIECES = 2000;
-/** Bundles that are all tried, and ways of sharing held pieces, at first and at last. */
+/** How far to go in trying everything, and in work for pricing with held groups, at first and at last. */
 const LEVELS = [
-  { bundles: 10_000, shares: 30 },
-  { bundles: MOST_BUNDLES, shares: 200 },
+  { partings: 2_000_000, pricing: 50_000_000 },
+  { partings: 80_000_000, pricing: 500_000_000 },
 ] as const;
 
 function waresOf({ reading }: PanelQuestion) {
@@ -230,17 +233,20 @@ function* certify(state: State): Generator<void, void, void> {
   const certificate = { worths, held, refuted: [...refuted] };
   const steps = checkingBound(question.job, certificate, price);
   let step = steps.next();
-  for (; !step.done; step = steps.next()) {
+  const until = Math.max(state.effort, state.meter.used + CHECK);
+  for (; !step.done && state.meter.used < until; step = steps.next()) {
     state.meter.used += CHECK_SLICE;
     yield;
   }
-  if (!step.value) return;
+  if (!step.done || !step.value) return;
   state.certified = { bound: price[0], certificate };
   state.proven = full && best.left === state.leastLeft;
   yield;
 }
 
+/** Work of a slice of the check, and for one check even where the effort is spent. */
 const CHECK_SLICE = 12_000_000;
+const CHECK = 500_000_000;
 
 /** The sheets on hand, then those bought. */
 function sheetsFor({ question }: State, counts: readonly number[]): readonly Sheet[] {
@@ -258,7 +264,6 @@ function* fill(state: State, counts: readonly number[], work: number): Generator
   const { question, meter, effort, dice } = state;
   const { groups } = question;
   const sheets = sheetsFor(state, counts);
-  if (state.counts.reduce((sum, n) => sum + n, 0) > MOST_PIECES) return false;
   const until = Math.min(effort, meter.used + work);
   while (meter.used < until) {
     const some = Math.min(until, meter.used + QUICK);
@@ -324,16 +329,18 @@ function purchasesLeft(
 
 const MOST_LOOKS = 20_000;
 
-/** Whether trying everything either filled the purchase or refuted it; not if there are more bundles than `most`. */
+/** Whether trying everything either filled the purchase or refuted it; not with more than `most` partings. */
 function* tryAll(state: State, counts: readonly number[], most: number): Generator<void, boolean, void> {
-  const { question, kinds, meter, effort, shelf, refuted } = state;
+  const { question, kinds, meter, effort, refuted } = state;
   const { groups, onlyOwn, sellable } = question;
   const some = groups.map(({ count }, g) => (sellable.includes(g) ? count : 0));
-  if (!isSmall(some, most)) return false;
+  if (partings(some) > most) return false;
   const until = Math.min(effort, meter.used + ALL);
   const everySheet = kinds.map(({ room }, index) => ({ room, index, bought: true }));
-  if (!(yield* stock(groups, everySheet, some, shelf, meter, until))) return false;
   const sheets = sheetsFor(state, counts);
+  const slack = slackOf(groups, sheets, some);
+  const shelf: BundleShelf = { grain: null, plain: null };
+  if (!(yield* stock(groups, everySheet, some, slack, shelf, meter, until))) return false;
   const shared = yield* shareOut(sheets, some, 0, shelf, meter, until);
   if (shared === undefined) return false;
   if (shared === null) {

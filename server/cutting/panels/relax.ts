@@ -9,10 +9,15 @@ export type Relaxed =
   /** A need that the purchase fails. */
   | { readonly fits: false; readonly need: WorthNeed }
   /** Patterns and how often each would be cut; null when it could not be told. */
-  | { readonly fits: true; readonly patterns: readonly { column: Column; times: number }[] | null };
+  | {
+      readonly fits: true;
+      readonly patterns: readonly { column: Column; times: number }[] | null;
+      /** Work that it took to price patterns once. */
+      readonly work: number;
+    };
 
 /** Worths are scaled up to whole numbers so large. */
-const SCALE = 500_000;
+const SCALE = 2 ** 28;
 const MOST_ROUNDS = 300;
 
 /**
@@ -35,15 +40,17 @@ export function* relax(
   const costs = groups.map(({ length, width }) => (length * width) / largest);
   const columns = pool.filter(({ counts }) => held.every((g) => counts[g]! <= groups[g]!.count));
   const master: Master = masterOf(costs, demand, supply, columns);
+  let work = 0;
   for (let round = 0; round < MOST_ROUNDS && meter.used < until; round++) {
     const duals = solve(master, meter);
-    if (duals.left < TINY * 100) return { fits: true, patterns: used(master) };
+    if (duals.left < TINY * 100) return { fits: true, patterns: used(master), work };
     const worths = duals.worths.map((n, g) =>
       sellable.includes(g) ? Math.max(0, Math.floor(n * SCALE + 0.5)) : 0,
     );
     const found: (Pattern | undefined)[] = [];
     let gain = worths.reduce((sum, n, g) => sum + n * demand[g]!, 0);
     let news = 0;
+    const before = meter.used;
     for (const [k, { room }] of kinds.entries()) {
       if (supply[k] === 0) continue;
       const pattern = yield* bestPattern(room, groups, worths, held, meter);
@@ -55,36 +62,42 @@ export function* relax(
       columns.push(pool.at(-1)!);
       news++;
     }
+    work = Math.max(work, meter.used - before);
     if (gain > 0) return { fits: false, need: yield* needOf(question, kinds, worths, held, found, meter) };
     if (news === 0) break;
   }
-  return { fits: true, patterns: null };
+  return { fits: true, patterns: null, work };
 }
 
-/** The same holding more and more groups, those first whose pieces the patterns take too often, in at most so many ways of sharing; a need if one is found. */
+/**
+ * The same holding more and more groups, those first whose pieces the patterns take too often, as long as pricing once
+ * takes no more than `most` work; a need if one is found.
+ */
 export function* relaxHolding(
   question: PanelQuestion,
   kinds: readonly RoomKind[],
   counts: readonly number[],
   relaxed: Relaxed,
-  shares: number,
+  most: number,
   pool: Column[],
   meter: Meter,
   until: number,
 ): Generator<void, WorthNeed | null, void> {
   const { groups } = question;
   const held: number[] = [];
+  const work = relaxed.fits ? relaxed.work : 0;
   for (let last = relaxed; ; ) {
     if (!last.fits) return last.need;
+    const patterns = last.patterns ?? [];
     const over = groups.map(({ count, length, width }, g) =>
-      (last.fits ? (last.patterns ?? []) : []).reduce(
+      patterns.reduce(
         (sum, { column, times }) => sum + times * Math.max(0, column.counts[g]! - count) * length * width,
         0,
       ),
     );
-    const most = over.reduce((best, n, g) => (n > over[best]! ? g : best), 0);
-    if (!(over[most]! > TINY) || sharesOf(groups, [...held, most]) > shares) return null;
-    held.push(most);
+    const worst = over.reduce((best, n, g) => (n > over[best]! ? g : best), 0);
+    if (!(over[worst]! > TINY) || work * sharesOf(groups, [...held, worst]) > most) return null;
+    held.push(worst);
     last = yield* relax(question, kinds, counts, held, pool, meter, until);
   }
 }

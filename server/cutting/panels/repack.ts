@@ -1,11 +1,12 @@
 /** What lies on one or two sheets, and what found no place, shared out anew in the best way there is. */
-import { type BundleShelf, isSmall, shareOut, stock } from "./exhaust";
+import { partings } from "./bundles";
+import { type BundleShelf, shareOut, slackOf, stock } from "./exhaust";
 import type { Lie, Packing, Sheet } from "./pack";
 import type { Group, Meter } from "./question";
 import type { Dice } from "./search";
 
-/** More bundles than these are not tried at once. */
-const MOST_TOGETHER = 4000;
+/** More partings of bundles than these are not tried at once. */
+const MOST_PARTINGS = 200_000;
 
 /** The packing made better, two sheets at a time, until none of these steps leaves over less; `sequence` as it was packed. */
 export function* repack(
@@ -27,10 +28,11 @@ export function* repack(
     if (area === 0) break;
     const [kept, moved] = [lies.filter(({ sheet }) => !pair.includes(sheet)), [...left]];
     for (const { group, sheet } of lies) if (pair.includes(sheet)) moved[group]!++;
-    if (!isSmall(moved, MOST_TOGETHER)) continue;
+    if (partings(moved) > MOST_PARTINGS) continue;
     const some = pair.map((sheet) => sheets[sheet]!);
     const shelf: BundleShelf = { grain: null, plain: null };
-    if (!(yield* stock(groups, some, moved, shelf, meter, until))) break;
+    if (!(yield* stock(groups, some, moved, slackOf(groups, some, moved) + area - 1, shelf, meter, until)))
+      break;
     const shared = yield* shareOut(some, moved, area - 1, shelf, meter, until);
     if (!shared) continue;
     lies = [...kept, ...shared.lies.map((lie) => ({ ...lie, sheet: pair[lie.sheet]! }))];

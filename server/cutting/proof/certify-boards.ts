@@ -75,7 +75,9 @@ export function boundHolds(
 const isAmount = (n: number): boolean => Number.isInteger(n) && n >= 0 && n <= MOST;
 
 /** Cells of the table of fillings; on a coarser grid pieces are rounded down, and fillings are worth rather more. */
-const MOST_CELLS = 2 ** 15;
+const MOST_CELLS = 2 ** 18;
+/** For all pieces together. */
+const MOST_UPDATES = 2 ** 26;
 
 /** What the best filling of a room is worth, for rooms up to the longest. */
 function fillings(
@@ -86,7 +88,9 @@ function fillings(
   longest: number,
 ): (room: number) => number {
   const common = lengths.reduce((a, length) => divisor(a, length + kerf), 0) || 1;
-  const cell = Math.max(common, Math.ceil((longest + kerf) / MOST_CELLS));
+  const pieces = due.reduce((sum, n) => sum + n, 1);
+  const most = Math.min(MOST_CELLS, Math.ceil(MOST_UPDATES / pieces));
+  const cell = Math.max(common, Math.ceil((longest + kerf) / most));
   const cells = Math.floor((longest + kerf) / cell);
   const best = new Float64Array(cells + 1);
   lengths.forEach((length, g) => {

@@ -5,7 +5,7 @@
  */
 import { Branching } from "./branch";
 import type { Filled } from "./fill";
-import { bestFillings, type Filling } from "./knapsack";
+import { bestFillings, bestWorths, type Filling } from "./knapsack";
 import type { Need } from "./least";
 import type { Puzzle } from "./puzzle";
 import { Simplex } from "./simplex";
@@ -224,7 +224,7 @@ function wholeNeed(
   demand: ArrayLike<number>,
   counts: readonly number[],
 ): { readonly need: Need; readonly work: number } {
-  const { worth, work } = bestFillings(puzzle, worths, demand);
+  const { worth, work } = bestWorths(puzzle, worths, demand);
   let least = 0;
   for (let g = 0; g < demand.length; g++) least += demand[g]! * worths[g]!;
   for (let p = puzzle.wares; p < counts.length; p++) least -= counts[p]! * worth[p]!;

@@ -1,5 +1,5 @@
 /** The fillings worth most, for all places at once: bounded knapsack by dynamic programming over the cells of the grid. */
-import type { Place, Puzzle } from "./puzzle";
+import type { Grid, Place, Puzzle } from "./puzzle";
 
 /** Groups and how many …, groups ascending. */
 export type Filling = readonly number[];
@@ -15,16 +15,9 @@ export interface Fillings {
 
 /** Worths that are 0 or less count as nothing. No filling holds more than `most` of a group. */
 export function bestFillings(puzzle: Puzzle, worths: ArrayLike<number>, most: ArrayLike<number>): Fillings {
-  const { places, cells } = puzzle;
-  const groups = cells.length;
-  const whole = places.filter((p) => p.kind !== "missing" && !isKept(p, groups));
-  const kept = places.filter((p) => isKept(p, groups));
-  const all = table(puzzle, worths, most, groups, whole);
-  const few = table(puzzle, worths, most, kept[0]?.to ?? 0, kept);
-  const worth = Float64Array.from(places, (place) => {
-    if (place.kind === "missing") return Math.max(0, worths[place.from]!);
-    return (isKept(place, groups) ? few : all).value[place.cells]!;
-  });
+  const { places } = puzzle;
+  const groups = puzzle.sizes.length;
+  const { all, few, worth } = tablesOf(puzzle, worths, most, true);
   const of = (p: number): Filling | null => {
     const place = places[p]!;
     if (place.kind === "missing") return [place.from, 1];
@@ -32,6 +25,30 @@ export function bestFillings(puzzle: Puzzle, worths: ArrayLike<number>, most: Ar
     return puzzle.exact || lengthOf(puzzle, filling) <= place.room ? filling : null;
   };
   return { worth, of, work: all.work + few.work };
+}
+
+/** Only what they are worth, on the finer grid. */
+export function bestWorths(
+  { fine }: Puzzle,
+  worths: ArrayLike<number>,
+  most: ArrayLike<number>,
+): Omit<Fillings, "of"> {
+  const { all, few, worth } = tablesOf(fine, worths, most, false);
+  return { worth, work: all.work + few.work };
+}
+
+function tablesOf(grid: Grid, worths: ArrayLike<number>, most: ArrayLike<number>, traced: boolean) {
+  const { places, cells } = grid;
+  const groups = cells.length;
+  const whole = places.filter((p) => p.kind !== "missing" && !isKept(p, groups));
+  const kept = places.filter((p) => isKept(p, groups));
+  const all = table(grid, worths, most, groups, whole, traced);
+  const few = table(grid, worths, most, kept[0]?.to ?? 0, kept, traced);
+  const worth = Float64Array.from(places, (place) => {
+    if (place.kind === "missing") return Math.max(0, worths[place.from]!);
+    return (isKept(place, groups) ? few : all).value[place.cells]!;
+  });
+  return { all, few, worth };
 }
 
 /** On hand, and kept for what nothing sold can take. */
@@ -54,17 +71,18 @@ interface Table {
   /** By cells: the most that fits into so many. */
   readonly value: Float64Array;
   readonly items: readonly Item[];
-  /** Item by item, whether it is taken at so many cells. */
+  /** Item by item, whether it is taken at so many cells; empty where that is not asked for. */
   readonly taken: Uint8Array;
   readonly work: number;
 }
 
 function table(
-  { cells }: Puzzle,
+  { cells }: Grid,
   worths: ArrayLike<number>,
   most: ArrayLike<number>,
   to: number,
   places: readonly Place[],
+  traced: boolean,
 ): Table {
   const room = places.reduce((largest, place) => Math.max(largest, place.cells), 0);
   const items: Item[] = [];
@@ -80,7 +98,7 @@ function table(
   }
   const width = room + 1;
   const value = new Float64Array(width);
-  const taken = new Uint8Array(items.length * width);
+  const taken = new Uint8Array(traced ? items.length * width : 0);
   items.forEach((item, i) => {
     const gain = worths[item.group]! * item.copies;
     const row = i * width;
@@ -88,7 +106,7 @@ function table(
       const sum = value[before]! + gain;
       if (sum <= value[at]!) continue;
       value[at] = sum;
-      taken[row + at] = 1;
+      if (traced) taken[row + at] = 1;
     }
   });
   return { value, items, taken, work: items.length * width };

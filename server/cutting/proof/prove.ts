@@ -11,7 +11,7 @@ import { firstBins } from "../lay-out";
 import { boundHolds, type Certificate } from "./certify-boards";
 import type { Price } from "./least";
 import { withLargestOffcut } from "./offcut";
-import { search } from "./search";
+import { leastWeight, search } from "./search";
 import { begun, leftOut, priceOf, type State } from "./state";
 
 export interface Progress {
@@ -59,13 +59,14 @@ function told(state: State, proven: boolean): Progress {
   const cost = costOf(state);
   const holds = (price: Price) => boundHolds(job, certificate, out, price);
   const sure = proven && holds([cost, best[1]]);
-  const least = sure ? cost : Math.min(cost, bound[0]);
+  // What a single need shows is easy to check where many boards make the rest too long to.
+  const bounds = [bound[0], leastWeight(state)].map((weight) => Math.min(cost, weight));
   return {
     answer: answerOf(job, puzzle.question, bins),
     proof: {
       status: sure ? "proven" : "bounded",
       cost,
-      bound: sure || (least > 0 && holds([least, 0])) ? least : 0,
+      bound: sure ? cost : (bounds.find((weight) => weight > 0 && holds([weight, 0])) ?? 0),
       money: job.sold.every(({ price }) => price !== null),
       work: work.done,
       certificate,

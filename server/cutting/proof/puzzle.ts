@@ -33,10 +33,22 @@ export interface Puzzle {
   readonly wares: number;
   /** The grid is exact: sums of cells tell what fits. */
   readonly exact: boolean;
+  /** Sizes, and rooms of places, in cells of a finer grid, for bounds; the same where it is exact. */
+  readonly fine: Grid;
 }
 
-/** More cells than these, and the grid becomes coarser: about 0.1 mm of a 16 ft board. */
-const MOST_CELLS = 2 ** 15;
+export interface Grid {
+  readonly cells: Int32Array;
+  readonly places: readonly Place[];
+}
+
+/** Cells of the grid for all groups together; with more it becomes coarser. For 60 groups, 0.15 mm of a 16 ft board. */
+const MOST_CELLS = 2 ** 21;
+const LEAST_CELLS = 2 ** 11;
+/** Cells of the finer grid for bounds: 0.04 mm. */
+const FINE_CELLS = 2 ** 17;
+/** Of that for all pieces together. */
+const FINE_UPDATES = 2 ** 25;
 
 /** `missing`: where the first answer leaves some out, all groups that only boards on hand can take. */
 export function puzzleOf(question: Question, salvage: "use up" | "keep", missing: readonly number[]): Puzzle {
@@ -44,7 +56,6 @@ export function puzzleOf(question: Question, salvage: "use up" | "keep", missing
   const last = salvage === "keep" ? tooLong : sizes.length;
   const longest = Math.max(1, ...kinds.map(({ room }) => room), ...spans.map(({ room }) => room));
   const divisor = sizes.reduce((a, b) => greatestCommon(a, b), 0) || 1;
-  const grid = Math.max(divisor, Math.ceil(longest / MOST_CELLS));
   // More than all pieces cost with a board for each of them.
   const lack = counts.reduce(
     (sum, n, g) => sum + n * (kinds[cheapestFrom[firstTaking(question, sizes[g]!)]!]?.weight ?? 0),
@@ -56,11 +67,11 @@ export function puzzleOf(question: Question, salvage: "use up" | "keep", missing
     if (same) same.push(i);
     else onHand.set(room, [i]);
   });
-  const place = (room: number): Pick<Place, "room" | "cells"> => ({ room, cells: Math.floor(room / grid) });
   const places: Place[] = [
     ...kinds.map(
       ({ board, room, weight }, i): Place => ({
-        ...place(room),
+        room,
+        cells: 0,
         kind: "sold",
         woods: [i],
         weight,
@@ -72,7 +83,8 @@ export function puzzleOf(question: Question, salvage: "use up" | "keep", missing
     ),
     ...missing.map(
       (g): Place => ({
-        ...place(sizes[g]!),
+        room: sizes[g]!,
+        cells: 0,
         kind: "missing",
         woods: [],
         weight: lack,
@@ -86,7 +98,8 @@ export function puzzleOf(question: Question, salvage: "use up" | "keep", missing
   const wares = places.length;
   for (const [room, woods] of [...onHand].sort((a, b) => b[0] - a[0]))
     places.push({
-      ...place(room),
+      room,
+      cells: 0,
       kind: "on hand",
       woods,
       weight: 0,
@@ -95,15 +108,19 @@ export function puzzleOf(question: Question, salvage: "use up" | "keep", missing
       from: 0,
       to: last,
     });
-  return {
-    question,
-    sizes,
-    cells: sizes.map((size) => Math.floor(size / grid)),
-    demand: demanded(question, missing),
-    places,
-    wares,
-    exact: grid === divisor,
+  const onGrid = (most: number): Grid & { exact: boolean } => {
+    const grid = Math.max(divisor, Math.ceil(longest / most));
+    const cellsOf = (ticks: number) => Math.floor(ticks / grid);
+    return {
+      cells: sizes.map(cellsOf),
+      places: places.map((place) => ({ ...place, cells: cellsOf(place.room) })),
+      exact: grid === divisor,
+    };
   };
+  const usual = onGrid(Math.max(LEAST_CELLS, Math.floor(MOST_CELLS / Math.max(1, sizes.length))));
+  const pieces = counts.reduce((sum, n) => sum + n, 1);
+  const fine = usual.exact ? usual : onGrid(Math.min(FINE_CELLS, Math.ceil(FINE_UPDATES / pieces)));
+  return { question, sizes, demand: demanded(question, missing), wares, ...usual, fine };
 }
 
 /** What has to be cut: not those too long for anything sold that nothing on hand can take either. */

@@ -17,8 +17,10 @@ export function* search(state: State): Pausing<boolean> {
   const { puzzle, work, pool } = state;
   state.worths.push(worthsOf(puzzle, [...puzzle.sizes], work));
   if (cheapest(state, []) === null) return true;
+  if (puzzle.sizes.length > MOST_GROUPS) return false;
   const cover = new Cover(puzzle, null, pool, work);
   state.worths.push(worthsOf(puzzle, scaled(yield* cover.leastWorths(), SCALES.at(-1)!), work));
+  state.bound = [leastWeight(state), 0];
   // Purchases of which it is not known whether the pieces can be cut from them, cheapest first.
   const open: Purchase[] = [];
   while (open.length < MOST_OPEN && !isSpent(work)) {
@@ -75,6 +77,8 @@ interface Tries {
 const SHORT: Tries = { dives: 8, repairs: 150 };
 const LONG: Tries = { dives: 120, repairs: 1500 };
 const MOST_OPEN = 6;
+/** Different lengths beyond which only the wood is weighed up: the linear program grows with their square. */
+const MOST_GROUPS = 400;
 function cheapest(
   { puzzle, worths, best, bound, work }: State,
   without: readonly Purchase[],
@@ -90,6 +94,20 @@ function cheapest(
   );
   work.done += (STEPS - steps.left) * worths.length * PER_STEP;
   return found;
+}
+
+/** What any one need alone says of the cost. */
+export function leastWeight({ puzzle, worths }: Pick<State, "puzzle" | "worths">): number {
+  const wares = puzzle.places.slice(0, puzzle.wares);
+  return worths.reduce((most, { need }) => {
+    const ratio = wares.reduce(
+      (least, { weight }, w) => (need.gives[w]! > 0 ? Math.min(least, weight / need.gives[w]!) : least),
+      Number.POSITIVE_INFINITY,
+    );
+    return need.least > 0 && ratio < Number.POSITIVE_INFINITY
+      ? Math.max(most, Math.ceil(need.least * ratio - 1e-6))
+      : most;
+  }, 0);
 }
 
 function worthsOf(puzzle: Puzzle, worths: readonly number[], work: Work): Worths {

@@ -1,9 +1,13 @@
 /** `npm run bench:layout`: prints how layouts on boards and sheets do beside their targets, set by set. */
 import { orLibrary, triplets } from "./bins";
 import { addedRow, binRows, planRows } from "./boards";
+import * as panels from "./panels";
 import { printTable, type Row } from "./table";
 
 const FOLDER = `${process.cwd()}/../shared/bench`;
+
+/** Counted work for each job on sheets. */
+const PANEL_EFFORT = 2_500_000_000;
 
 const seed = asked("--seed", 0);
 const plans = asked("--plans", 200);
@@ -25,6 +29,10 @@ for (const [items, limit, many] of [
   rows.push(binRows(`triplets of ${items} items`, `all, each under ${limit} s`, instances));
 }
 rows.push(...planRows(seed, plans), addedRow(seed, Math.min(plans, 40)));
+if (panels.guillotineSets().length === 0)
+  console.log(`gcut1 to gcut12 are skipped: they are not in ${FOLDER}.`);
+else rows.push(...panels.unlimitedRows(), ...panels.binRows(PANEL_EFFORT));
+rows.push(...panels.planRows(seed + 1, Math.min(plans, 60), PANEL_EFFORT));
 
 if (process.argv.includes("--details")) for (const { details } of rows) console.log(details.join("\n"));
 printTable(rows);
