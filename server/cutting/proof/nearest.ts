@@ -47,10 +47,10 @@ export function* nearest(
   return null;
 }
 
-const MORE = 1.4;
+const MORE = 1.25;
 const STEPS = 100;
-const DIVES = 3;
-const REPAIRS = 20;
+const DIVES = 5;
+const REPAIRS = 60;
 
 function* packedInto({ puzzle, work, pool }: State, free: readonly number[]): Pausing<Packed | null> {
   const room = free.reduce((sum, n, p) => sum + n * puzzle.places[p]!.room, 0);
