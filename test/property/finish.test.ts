@@ -5,7 +5,7 @@ import { ifKnown } from "../../server/plan";
 import { exactly, fraction, INCH, LENGTH, type Quantity } from "../../server/units";
 import { amountOf, linerCuts, linerSheet } from "../../server/worked";
 import { evaluated } from "../placing/plans";
-import { madePlan, RUNS } from "./plans";
+import { FEWER, madePlan } from "./plans";
 
 const OIL = "finish oil, covers 250 sqft per gal";
 const finish = evaluated(`${OIL}, 1 coats`).worked.finishes[0]!;
@@ -24,7 +24,7 @@ test("more coats and more wood never take less", () => {
       expect(takes(a, coats + 1).most.approx).toBeGreaterThanOrEqual(takes(a, coats).most.approx);
       expect(takes(both, coats).most.approx).toBeGreaterThanOrEqual(takes(a, coats).most.approx);
     }),
-    { numRuns: RUNS },
+    { numRuns: FEWER },
   );
 });
 
@@ -43,9 +43,9 @@ test("what is seen and what is hidden make the whole, and neither is less than n
         expect(coat.ends.approx).toBeLessThanOrEqual(exposed.approx + 1e-6);
       }
     }),
-    { numRuns: Math.ceil(RUNS / 2) },
+    { numRuns: Math.ceil(FEWER / 2) },
   );
-  expect(known).toBeGreaterThan(RUNS / 50);
+  expect(known).toBeGreaterThan(FEWER / 50);
 });
 
 test("inches and millimetres come to the same", () => {
@@ -74,7 +74,7 @@ coat a with oil`).worked;
         expect(Math.abs(x - b[i]!) / x).toBeLessThan(1e-9);
       });
     }),
-    { numRuns: Math.ceil(RUNS / 5) },
+    { numRuns: Math.ceil(FEWER / 5) },
   );
 });
 
@@ -108,6 +108,6 @@ test("strips cover the sheet, lie over each other as asked, and no way across ta
         if (fits) expect(first!.what).toBe("sheet");
       },
     ),
-    { numRuns: RUNS },
+    { numRuns: FEWER },
   );
 });

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { applied, countOf, graveAdded } from "../checks/curing";
 import { run } from "../checks/plans";
-import { RUNS } from "./plans";
+import { FEWER } from "./plans";
 
 const eighths = (most: number): fc.Arbitrary<string> =>
   fc.integer({ min: 0, max: most * 8 }).map((n) => {
@@ -48,7 +48,7 @@ const laidAbout = fc
   );
 
 /** Each is worked out many times over. */
-const CASES = Math.ceil(RUNS / 4);
+const CASES = Math.ceil(FEWER / 4);
 
 test("boards laid about", () => {
   let cured = 0;

@@ -5,7 +5,7 @@ import type { Evaluated } from "../../server/service";
 import type { Holding } from "../../server/worked";
 import { run } from "../checks/plans";
 import { anything, boxes, type Made, shelves, sixteenths, stand, write } from "./holding-plans";
-import { RUNS } from "./plans";
+import { FEWER } from "./plans";
 
 const SIX = ["too-weak", "slat-sags", "side-bows", "screw-overloaded", "load-has-no-path", "foot-over-load"];
 /** What is told in place of another: a board that breaks also bends. */
@@ -107,7 +107,7 @@ function neverLess(one: Made, more: Made): void {
 }
 
 /** Each run works out two large plans or more. */
-const OPTIONS = { numRuns: Math.ceil(RUNS / 10) };
+const OPTIONS = { numRuns: Math.ceil(FEWER / 10) };
 
 describe("more load", () => {
   test("said lowers no use and takes no problem away", () => {
@@ -188,7 +188,7 @@ test("all that weighs stands on the feet, and every number is one", () => {
       carried++;
       if (codesIn(evaluated).length > 0) told++;
     }),
-    { numRuns: RUNS },
+    { numRuns: FEWER },
   );
   // Some of these hold, and some do not.
   expect(told).toBeGreaterThan(carried / 20);

@@ -6,6 +6,8 @@ import { ENTRY_FORMS } from "../../grammar/forms";
 
 /** How many cases: 10,000 in CI, fewer while working. */
 export const RUNS = Number(process.env.FC_RUNS ?? (process.env.CI ? 10_000 : 500));
+/** Of properties whose cases take long, or that hold one part of a plan alone. */
+export const FEWER = Number(process.env.FC_RUNS ?? (process.env.CI ? 3_000 : 500));
 
 const ROOT = join(__dirname, "../..");
 export const SAMPLES = readdirSync(join(ROOT, "samples"))

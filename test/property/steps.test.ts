@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { stepsWritten } from "../../server/checks/step-words";
 import { evaluate } from "../../server/service";
 import { beside, SAMPLES, withoutSteps } from "../steps/plans";
-import { brokenSample, madePlan, RUNS } from "./plans";
+import { brokenSample, FEWER, madePlan } from "./plans";
 
 /** The entries of a plan, each with its indented lines. */
 const entriesOf = (text: string): string[] => text.match(/^\S.*\n(?:(?:[ \t].*)?\n)*/gm) ?? [];
@@ -29,10 +29,10 @@ test(
         const { problems } = beside(`${text}\n${stepsWritten(worked)}\n`);
         expect(problems.filter((p) => CODES.includes(p.code)).map((p) => `${p.code} ${p.says}`)).toEqual([]);
       }),
-      { numRuns: Math.ceil(RUNS / 10) },
+      { numRuns: Math.ceil(FEWER / 10) },
     );
   },
-  60_000 + RUNS * 50,
+  60_000 + FEWER * 50,
 );
 
 const alone = (text: string) => evaluate("plan.sawbuck", text, (path) => ({ file: path, refused: "no" }));
@@ -54,8 +54,8 @@ test(
             for (const n of screws) expect(joint.placed!.screws[n]).toBeDefined();
           }
       }),
-      { numRuns: RUNS },
+      { numRuns: FEWER },
     );
   },
-  60_000 + RUNS * 50,
+  60_000 + FEWER * 50,
 );
