@@ -1,6 +1,6 @@
 // Bundles the programs into dist/.
 //
-//   node .ci/build.mjs [--watch] [extension] [server] [cli] [pdf] [preview]
+//   node .ci/build.mjs [--watch] [extension] [server] [layouts] [layouts-web] [cli] [pdf] [preview]
 //
 // Without names it bundles all of them. With --watch it goes on bundling after each change, readable and with source maps.
 import { existsSync } from "node:fs";
@@ -19,9 +19,12 @@ const pdfBeside = {
     );
   },
 };
+const browser = { platform: "browser", format: "iife", target: "es2022" };
 const bundles = {
   extension: { ...node, entryPoints: ["client/extension.ts"], external: ["vscode"] },
   server: { ...node, entryPoints: ["server/lsp/main.ts"], plugins: [pdfBeside] },
+  layouts: { ...node, entryPoints: ["server/lsp/layouts/in-thread.ts"] },
+  "layouts-web": { ...browser, entryPoints: ["server/lsp/layouts/in-web-worker.ts"] },
   cli: {
     ...node,
     entryPoints: ["server/cli/main.ts"],
@@ -36,7 +39,7 @@ const bundles = {
     // It names a colour profile beside it, which no sheet has.
     define: { "import.meta.url": '"file:///"' },
   },
-  preview: { platform: "browser", format: "iife", target: "es2022", entryPoints: ["client/preview/main.ts"] },
+  preview: { ...browser, entryPoints: ["client/preview/main.ts"] },
 };
 
 const args = process.argv.slice(2);

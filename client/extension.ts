@@ -3,6 +3,7 @@ import { homedir } from "node:os";
 import * as vscode from "vscode";
 import { LanguageClient, type LanguageClientOptions, TransportKind } from "vscode-languageclient/node";
 import { explainProblems, PAGE_SCHEME } from "./explain";
+import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
 import type { StartOptions } from "./protocol";
 import { type Created, keepRunning, type Running } from "./running";
@@ -18,6 +19,7 @@ export function activate(context: vscode.ExtensionContext): void {
   context.subscriptions.push(
     log,
     shopSheets(server, context.extensionUri, context.globalState),
+    layoutStatus(server),
     newPlans(context.extensionUri),
     explainProblems(server),
     vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),

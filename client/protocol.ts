@@ -36,6 +36,18 @@ export interface Worked {
   readonly version: number;
 }
 
+/** How the layouts of a plan stand. */
+export interface LayoutsStanding extends Worked {
+  /** `none`: there is nothing to lay out. */
+  readonly state: "looking" | "proven" | "bounded" | "none";
+  /** How many stocks are still looked at. */
+  readonly looking: number;
+  /** All stocks have their prices: it is about money, else about wood too. */
+  readonly priced: boolean;
+  /** What all of it may be over the least there can be: money, and lengths and areas of what has no price; unsaid while it is not known. */
+  readonly over?: readonly string[];
+}
+
 /** What the server is told when it starts. */
 export interface StartOptions {
   /** Problem codes link to `<pageScheme>:/<code>.md`. */
@@ -85,3 +97,6 @@ export const ProblemPagesRequest = new RequestType<object, { readonly pages: rea
 
 /** Sent by the server after each time it has worked a document out. */
 export const WorkedNotification = new NotificationType<Worked>("sawbuck/worked");
+
+/** Sent by the server whenever that has changed, and for each version once nobody types. */
+export const LayoutsNotification = new NotificationType<LayoutsStanding>("sawbuck/layouts");

@@ -1,7 +1,7 @@
 /** The language server that runs now: one at a time, started anew on demand. Knows nothing of how a client is made. */
 import * as vscode from "vscode";
 import { type BaseLanguageClient, State } from "vscode-languageclient";
-import { type Worked, WorkedNotification } from "./protocol";
+import { LayoutsNotification, type LayoutsStanding, type Worked, WorkedNotification } from "./protocol";
 
 export interface Running {
   /** Throws while there is none. */
@@ -14,6 +14,7 @@ export interface Running {
   /** The server ended by itself, and no other is started for it. */
   readonly onGone: vscode.Event<void>;
   readonly onWorked: vscode.Event<Worked>;
+  readonly onLayouts: vscode.Event<LayoutsStanding>;
 }
 
 /** A client that has not been started, and what goes when its server is stopped. */
@@ -26,6 +27,7 @@ export interface Created {
 export function keepRunning(create: () => Created, log: vscode.LogOutputChannel): Running {
   const ready = new vscode.EventEmitter<void>();
   const worked = new vscode.EventEmitter<Worked>();
+  const layouts = new vscode.EventEmitter<LayoutsStanding>();
   const gone = new vscode.EventEmitter<void>();
   let created: Created | undefined;
   let last: Promise<void> = Promise.resolve();
@@ -49,6 +51,7 @@ export function keepRunning(create: () => Created, log: vscode.LogOutputChannel)
       const next = create();
       created = next;
       next.client.onNotification(WorkedNotification, (what) => worked.fire(what));
+      next.client.onNotification(LayoutsNotification, (what) => layouts.fire(what));
       next.client.onDidChangeState(({ newState }) => {
         if (newState === State.Running) ready.fire();
         if (newState === State.Stopped && created === next) gone.fire();
@@ -69,6 +72,7 @@ export function keepRunning(create: () => Created, log: vscode.LogOutputChannel)
     onReady: ready.event,
     onGone: gone.event,
     onWorked: worked.event,
+    onLayouts: layouts.event,
   };
 }
 

@@ -14,6 +14,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { planText } from "./bench/layout/plan-text";
 
 const ROOT = join(__dirname, "..");
 const CLI = join(ROOT, "dist/cli.js");
@@ -251,5 +252,32 @@ describe("sheet", () => {
     expect(run(["sheet", "good.sawbuck", "--shop", "yard.txt", "--out", "yard.txt"]).status).toBe(2);
     expect(readFileSync(join(folder, "good.sawbuck"), "utf8")).toBe(GOOD);
     expect(readFileSync(join(folder, "yard.txt"), "utf8")).toMatch(/^stock/);
+  });
+});
+
+describe("--effort", () => {
+  /** Its first answer costs more than need be; the budget tells what it costs. */
+  const dear = () => file("dear.sawbuck", planText([97]));
+  const costs = (...args: string[]) => {
+    const { stdout, status } = run(["check", dear(), "--format", "json", ...args]);
+    expect(status).toBe(0);
+    return JSON.parse(stdout).plans[0].problems[0].message as string;
+  };
+
+  test("unsaid, the cheapest way is looked for; with 0 the first answer stands", () => {
+    const [first, best] = [costs("--effort", "0"), costs()];
+    expect(best).not.toBe(first);
+    expect(costs("--effort=1000")).toBe(best);
+    const sheet = (effort: string) =>
+      run(["sheet", dear(), "--table", "shopping", "--effort", effort]).stdout;
+    expect(sheet("0")).not.toBe(sheet("50.5"));
+  });
+
+  test.each(["-1", "1e9", "some", "1,5", "0x10", "1234567890"])("“%s” is no effort", (effort) => {
+    const { stderr, status } = run(["sheet", dear(), `--effort=${effort}`]);
+    expect(status).toBe(2);
+    expect(stderr).toContain(
+      `--effort is a number of millions of steps, such as 0, 50 or 1000; “${effort}” is none.`,
+    );
   });
 });

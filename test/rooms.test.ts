@@ -96,6 +96,8 @@ const OUTSIDE: readonly { readonly name: RegExp; readonly rooms: readonly string
       "server/lsp/node.ts",
       "server/lsp/disk.ts",
       "server/lsp/pdf.ts",
+      "server/lsp/layouts/thread.ts",
+      "server/lsp/layouts/in-thread.ts",
       "client/extension.ts",
     ],
   },

@@ -1,5 +1,5 @@
 import { nearest } from "../../grammar/near";
-import { PLANNED_CODES, type Worked } from "../worked";
+import type { Worked } from "../worked";
 import { accepts } from "./accepting";
 import type { Check, Finding, Problem } from "./check";
 import { CODES } from "./codes";
@@ -36,11 +36,10 @@ function findings(line: Worked["accepted"][number], found: readonly Problem[]): 
   const of = (says: string, more: Partial<Finding> = {}): Finding[] => [
     { at, says, slots: { code }, ...more },
   ];
-  if (PLANNED_CODES.includes(code)) return line.because ? [] : of("reason");
   if (!CODES.includes(code)) {
-    const [near] = nearest(code, [...CODES, ...PLANNED_CODES]);
+    const [near] = nearest(code, CODES);
     if (!near) return of("unknown");
-    const mends = PLANNED_CODES.includes(near) || found.some((p) => accepts({ ...line, code: near }, p));
+    const mends = found.some((p) => accepts({ ...line, code: near }, p));
     const cures = mends ? [{ says: "swap", slots: { to: near }, edits: [{ ...at, text: near }] }] : [];
     return of("near", { slots: { code, near }, cures });
   }

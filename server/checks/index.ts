@@ -8,7 +8,9 @@ import { boxOpen } from "./box-open";
 import { boxOverLoad } from "./box-over-load";
 import { braceShort } from "./brace-short";
 import { cannotAccept } from "./cannot-accept";
+import { cannotBeCut } from "./cannot-be-cut";
 import { cannotReach } from "./cannot-reach";
+import { cheaperWith } from "./cheaper-with";
 import { type Check, type Problem, problemsOf, type Says, textOf } from "./check";
 import { climbableAtGuard } from "./climbable-at-guard";
 import { countDiffers } from "./count-differs";
@@ -41,11 +43,13 @@ import { noDrain } from "./no-drain";
 import { noRoom } from "./no-room";
 import { noRoomToDrive } from "./no-room-to-drive";
 import { noToolForCut } from "./no-tool-for-cut";
+import { notEnoughOnHand } from "./not-enough-on-hand";
 import { notForFood } from "./not-for-food";
 import { notText } from "./not-text";
 import { notTouching } from "./not-touching";
 import { notUnderstood } from "./not-understood";
 import { offTheTape } from "./off-the-tape";
+import { offcutWasted } from "./offcut-wasted";
 import { outsideSpace } from "./outside-space";
 import { overBudget } from "./over-budget";
 import { piecesOverlap } from "./pieces-overlap";
@@ -97,7 +101,9 @@ export const CHECKS: readonly Check[] = [
   boxOverLoad,
   braceShort,
   cannotAccept,
+  cannotBeCut,
   cannotReach,
+  cheaperWith,
   climbableAtGuard,
   countDiffers,
   countMissing,
@@ -129,11 +135,13 @@ export const CHECKS: readonly Check[] = [
   noRoom,
   noRoomToDrive,
   noToolForCut,
+  notEnoughOnHand,
   notForFood,
   notText,
   notTouching,
   notUnderstood,
   offTheTape,
+  offcutWasted,
   outsideSpace,
   overBudget,
   piecesOverlap,

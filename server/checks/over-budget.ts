@@ -1,13 +1,14 @@
 import { minus, type Quantity, refused } from "../units";
-import type { Worked } from "../worked";
-import type { Check } from "./check";
+import { cheapestOf, type Worked } from "../worked";
+import type { Check, Says } from "./check";
 
 export const overBudget: Check = {
   code: "over-budget",
   class: "warning",
   title: "It costs more than the budget",
   page: `What is bought (whole boards, sheets, boxes and tins, and lengths off a roll, with tax) is added up and compared with the budget. Things without a price
-are left out, so it may be more still. Boards are laid out by a first answer; a cheaper way may exist.
+are left out, so it may be more still. While you type, boards are laid out by a first answer, and a cheaper way may exist; a
+better one is looked for in the background, and then it is told how much could be saved at most, or that nothing could.
 
 \`\`\`sawbuck
 plan A rail
@@ -29,6 +30,8 @@ part rail 2 of 2x4, length 60"
     uncounted: "How many {what} it takes is not known, so they are not all in this.",
     unmeasured: "How much {what} it takes is not known, so it is not all in this.",
     first: "The boards are laid out by a first answer; a cheaper way may exist.",
+    within: "At most {saves} could be saved by cutting it otherwise.",
+    cheapest: "No cheaper way to cut it exists, at these prices.",
   },
   run: (worked) => {
     const { settings, shopping } = worked;
@@ -52,7 +55,7 @@ part rail 2 of 2x4, length 60"
           { name: "budget", value: budget.value, source: "the plan" },
         ],
         assumed: [
-          { says: "first", slots: {} },
+          ...cuttingSaves(worked),
           ...shopping.fasteners
             .filter((f) => !f.complete)
             .map((f) => ({ says: "uncounted", slots: { what: f.fastener.name } })),
@@ -62,6 +65,15 @@ part rail 2 of 2x4, length 60"
     ];
   },
 };
+
+/** How much cheaper the boards and sheets could be had; nothing where none are bought. */
+function cuttingSaves(worked: Worked): Says[] {
+  if ([...worked.boards, ...worked.sheets].every(({ answer }) => answer.buy.length === 0)) return [];
+  const cheapest = cheapestOf(worked);
+  if (cheapest.known === "nothing") return [{ says: "first", slots: {} }];
+  if (cheapest.known === "cheapest") return [{ says: "cheapest", slots: {} }];
+  return [{ says: "within", slots: { saves: cheapest.saves } }];
+}
 
 /** Finish and liner of which some line's amount is not known. */
 function unmeasured({ coats, linings }: Worked): string[] {

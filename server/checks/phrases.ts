@@ -280,6 +280,9 @@ const FILLED = {
   "stock for": "{stock} ({why}) for {parts}",
   "and in more lines": counted("n", ", here and in {n} more line", ", here and in {n} more lines"),
 
+  "so many of a length": "{part} ({n} of {length})",
+  "so many of a sheet": "{part} ({n} of {length} x {width})",
+
   step: "step {n}",
   "titled step": "step {n} (“{title}”)",
   "so many more": "{n} more",

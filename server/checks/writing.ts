@@ -10,6 +10,7 @@ import {
   lengthText,
   type Quantity,
   sameDimension,
+  unitNamed,
 } from "../units";
 import type { Joint, Worked } from "../worked";
 import type { Edit, Slot } from "./check";
@@ -64,6 +65,13 @@ export const markBelow = (q: Quantity, { mark }: Display): Quantity =>
     q.dim,
     fraction.multiply(fraction.rational(fraction.floor(fraction.divide(exactOf(q), mark)!)), mark),
   );
+
+/** A length sold, as the yard says it: feet where it is whole feet, else to the mark. */
+export function soldLength(q: Quantity, display: Display): string {
+  const feet = q.exact && fraction.divide(q.exact, unitNamed("ft")!.factor);
+  if (display.system === "inches" && feet && feet.d === 1n) return `${feet.n}'`;
+  return lengthText(q, display);
+}
 
 /** A length on the plan's marks, as a plan writes it: `28-1/2"`, `724mm`. */
 export const writtenLength = (q: Quantity, display: Display): string =>

@@ -1,4 +1,5 @@
 /** Reads the words after a command. */
+import { EFFORT } from "../cutting/improve";
 import type { SheetFormat } from "../service";
 import { type CsvTable, tables } from "../sheet/csv";
 import type { DrawingKind } from "../sheet/drawings";
@@ -26,6 +27,8 @@ export interface Asked {
   readonly paper: "Letter" | "A4";
   /** Which of the sheet's tables. */
   readonly table: CsvTable | undefined;
+  /** Counted work for each stock's layouts. */
+  readonly effort: number;
 }
 
 /** Options whose value is one of a few words; the first is taken where nothing is said. */
@@ -44,8 +47,8 @@ const FORMATS = {
 } as const satisfies Readonly<Record<string, readonly Format[]>>;
 
 const OPTIONS: Readonly<Record<keyof typeof FORMATS, readonly string[]>> = {
-  check: ["shop", "format"],
-  sheet: ["shop", "format", "out", "assembly", ...Object.keys(CHOICES)],
+  check: ["shop", "format", "effort"],
+  sheet: ["shop", "format", "out", "assembly", "effort", ...Object.keys(CHOICES)],
 };
 
 /** What a file's ending asks for; any other is written as text. */
@@ -111,6 +114,11 @@ export function readArguments(
     named === undefined || named === format || (options.format !== undefined && named !== "svg");
   if (!ownEnding)
     return { wrong: `${options.out} would hold ${format}: give its name the ending .${format}.` };
+  const effort = options.effort === undefined ? EFFORT : effortIn(options.effort);
+  if (effort === undefined)
+    return {
+      wrong: `--effort is a number of millions of steps, such as 0, 50 or 1000; “${options.effort}” is none.`,
+    };
   if (files.length === 0)
     return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
   if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
@@ -126,8 +134,14 @@ export function readArguments(
     language: chosen("language") ?? "en",
     paper: chosen("paper") ?? "Letter",
     table,
+    effort,
   };
 }
+
+/** Millions of steps, as steps; undefined for what is no number from 0 up. */
+const effortIn = (text: string): number | undefined =>
+  /^\d{1,9}(\.\d+)?$/.test(text) ? Math.round(Number(text) * MILLION) : undefined;
+const MILLION = 1_000_000;
 
 interface Read {
   readonly files: readonly string[];

@@ -1,7 +1,8 @@
 /** `sawbuck check`: every problem of every plan, and what was not looked at. */
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
-import { evaluate, sheetOf } from "../service";
+import { evaluatedBest } from "../lsp/layouts/at-once";
+import { sheetOf } from "../service";
 import type { SheetData, SheetProblem } from "../sheet/data";
 import type { Asked } from "./arguments";
 import { findPlans } from "./find";
@@ -16,12 +17,8 @@ export function checkCommand(asked: Asked): number {
       unread.push(`${file}: ${read.refused}`);
       continue;
     }
-    const evaluated = evaluate(
-      file,
-      read.text,
-      diskReader,
-      asked.shop ? { shop: asked.shop, shopFrom: "." } : {},
-    );
+    const shop = asked.shop ? { shop: asked.shop, shopFrom: "." } : {};
+    const evaluated = evaluatedBest(file, read.text, diskReader, shop, asked.effort);
     sheets.push(sheetOf(evaluated));
   }
   if (asked.format === "json") process.stdout.write(asJson(sheets, unread));

@@ -3,12 +3,12 @@ import { statSync, writeFileSync } from "node:fs";
 import { normalize, resolve } from "node:path";
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
+import { evaluatedBest } from "../lsp/layouts/at-once";
 import { pdfOf } from "../lsp/pdf-part";
 import {
   drawingsOf,
   drawingText,
   type Evaluated,
-  evaluate,
   inUnits,
   sheetDocument,
   sheetOf,
@@ -24,7 +24,7 @@ export async function sheetCommand(asked: Asked): Promise<number> {
   if (asked.format === "pdf" && !asked.out && process.stdout.isTTY)
     return refuse("a PDF is nothing to read on a terminal: name a file for it with --out.");
   const shop = asked.shop ? { shop: asked.shop, shopFrom: "." } : {};
-  const evaluated = evaluate(file, read.text, diskReader, shop);
+  const evaluated = evaluatedBest(file, read.text, diskReader, shop, asked.effort);
   const made = await written(asked.units ? inUnits(evaluated, asked.units) : evaluated, asked);
   if (typeof made === "object" && "refused" in made) return refuse(`${file}: ${made.refused}`);
   if (!asked.out) {

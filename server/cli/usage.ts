@@ -1,3 +1,4 @@
+import { EFFORT } from "../cutting/improve";
 import { tables } from "../sheet/csv";
 
 export const USAGE = `Usage:
@@ -23,4 +24,6 @@ export const USAGE = `Usage:
       Serves an editor over standard input and output.
 
   --shop FILE   your own shop file, in place of the one a plan names
+  --effort N    how long check and sheet look for the cheapest way to cut each stock, in
+                millions of steps; ${EFFORT / 1e6} when it is not said, 0 for first answers
 `;

@@ -6,6 +6,7 @@
 import { drawingsInSteps, type Evaluated, type Scene, sameScene, sceneIn } from "../service";
 import type { SheetDrawing } from "../sheet/drawings";
 import type { SheetLanguage } from "../sheet/words";
+import { turn } from "./turn";
 
 export interface Drawn {
   /** What is not made yet is that of before, and marked as old. */
@@ -97,9 +98,3 @@ const MANY = 80;
 /** ms of drawing at a time, and until drawings of before are sent. */
 const SLICE = 4;
 const SOON = 20;
-
-/** Lets what is waiting go first. A timer would wait a millisecond of its own each time; a browser has nothing else. */
-export const turn = (): Promise<void> => new Promise((resolve) => afterwards(resolve));
-
-const afterwards: (go: () => void) => unknown =
-  typeof setImmediate === "function" ? setImmediate : (go) => setTimeout(go, 0);

@@ -11,6 +11,9 @@ import {
   IPCMessageWriter,
 } from "vscode-languageserver/node";
 import { diskReader } from "./disk";
+import { inlineHost } from "./layouts/host";
+import { threadOf } from "./layouts/thread";
+import { workerHost } from "./layouts/worker-host";
 import { type Surroundings, serveOn } from "./server";
 
 /** Starts the server. It ends when the editor says so or goes away. */
@@ -31,6 +34,7 @@ const onDisk: Surroundings = {
   toUri: (file) => (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(file) ? file : pathToFileURL(file).href),
   read: diskReader,
   home: homedir(),
+  layoutHost: (log) => workerHost(threadOf(join(__dirname, "layouts.js")), { otherwise: inlineHost(), log }),
   pageBeside: (code) => {
     if (!pages.has(code)) pages.set(code, pageOf(code));
     return pages.get(code);

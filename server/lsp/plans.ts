@@ -3,6 +3,7 @@
  * anew when its own text changes, or a file it names (open texts before those on disk), or the reader's shop file.
  */
 import type { TextDocument } from "vscode-languageserver-textdocument";
+import type { Layouts } from "../cutting/improve";
 import type { Reader } from "../plan";
 import { type Evaluated, evaluate } from "../service";
 
@@ -31,6 +32,8 @@ export interface Plans {
   readonly reader: Reader;
   /** Forgets what depends on a file, and gives the addresses of the open plans that do. */
   readonly changed: (file: string) => string[];
+  /** Forgets how a plan was worked out, though its text is the same. */
+  readonly forget: (uri: string) => void;
   /** Sets the shop file of a plan; true when that is news. */
   readonly setShop: (uri: string, shop: Shop | undefined) => boolean;
 }
@@ -51,11 +54,12 @@ interface Held {
   readonly asked: Set<string>;
 }
 
-/** `onWorked` is told of each time a plan has been worked out. */
+/** `onWorked` is told of each time a plan has been worked out; `layouts` are better ones than first answers, where there are any. */
 export function openPlans(
   files: Files,
   shopOf: (uri: string) => Shop | undefined,
-  onWorked: (uri: string, version: number) => void,
+  onWorked: (uri: string, version: number, evaluated: Evaluated) => void,
+  layouts?: Layouts,
 ): Plans {
   const held = new Map<string, Held>();
   const byFile = new Map<string, string>();
@@ -78,7 +82,7 @@ export function openPlans(
       one.asked.add(found.file);
       return found;
     };
-    return evaluate(one.file, one.document.getText(), read, one.shop);
+    return evaluate(one.file, one.document.getText(), read, { ...one.shop, ...(layouts && { layouts }) });
   };
 
   return {
@@ -103,7 +107,7 @@ export function openPlans(
         // Two answers at once would take twice the memory.
         one.answer = undefined;
         one.answer = { version, evaluated: workOut(one) };
-        onWorked(uri, version);
+        onWorked(uri, version, one.answer.evaluated);
       }
       return one.answer.evaluated;
     },
@@ -115,6 +119,10 @@ export function openPlans(
       const hit = [...held].filter(([, one]) => one.file !== file && one.asked.has(file));
       for (const [, one] of hit) one.answer = undefined;
       return hit.map(([uri]) => uri);
+    },
+    forget: (uri) => {
+      const one = held.get(uri);
+      if (one) one.answer = undefined;
     },
     setShop: (uri, shop) => {
       const one = held.get(uri);

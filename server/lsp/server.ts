@@ -21,6 +21,8 @@ import { symbolsOf } from "../features/symbols";
 import { type Evaluated, hoverDrawing } from "../service";
 import { locator, type Shows, toCompletion, toDiagnostic, toHover, toSymbol } from "./convert";
 import { type Documents, documents } from "./documents";
+import type { LayoutHost } from "./layouts/host";
+import { type Looking, type LookingFor, looking } from "./layouts/looking";
 import { type Files, openPlans, type Plans } from "./plans";
 import { answerOwnRequests } from "./sheets";
 import { shopSettings } from "./shop-setting";
@@ -30,6 +32,8 @@ import { saysYes, textIn } from "./untyped";
 export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
   readonly pageBeside: (code: string) => string | undefined;
+  /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there. */
+  readonly layoutHost?: (log: (what: string) => void) => LayoutHost;
 }
 
 /** Serves a connection, which the caller then listens on. */
@@ -58,9 +62,18 @@ const CAPABILITIES = (pull: boolean): InitializeResult => ({
 function start(connection: Connection, around: Surroundings, params: InitializeParams): void {
   const shows = showsOf(params, around);
   const settings = shopSettings(connection, params, around);
-  const plans = openPlans(around, settings.initial, (uri, version) => {
-    void connection.sendNotification("sawbuck/worked", { uri, version });
-  });
+  const host = around.layoutHost?.((what) => connection.console.warn(what));
+  const better = host && betterLayouts(connection, host, (uris) => again(uris));
+  const plans = openPlans(
+    around,
+    settings.initial,
+    (uri, version, evaluated) => {
+      void connection.sendNotification("sawbuck/worked", { uri, version });
+      better?.worked(uri, version, evaluated);
+    },
+    better?.layouts,
+  );
+  if (better) plans.onClosed(better.closed);
   const guard = guarded(connection);
   const diagnosed = (uri: string): Diagnostic[] => {
     const evaluated = plans.evaluated(uri);
@@ -71,6 +84,14 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   };
   const open = documents(connection);
   const problems = showProblems(connection, params, open, guard("problems", diagnosed, []));
+  const again = (uris: readonly string[]): void => {
+    for (const uri of uris) plans.forget(uri);
+    problems.again(uris);
+  };
+  connection.onShutdown(() => {
+    problems.end();
+    better?.end();
+  });
   keepUp(open, plans, problems.again);
   settings.watch(open, plans, problems.again);
   connection.onDidChangeWatchedFiles(({ changes }) => {
@@ -79,6 +100,16 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   answerRequests(connection, plans, shows, guard);
   answerOwnRequests(connection, plans, guard);
 }
+
+/** Looked for in the pauses of typing; how they stand is told to the editor. */
+const betterLayouts = (connection: Connection, host: LayoutHost, again: LookingFor["again"]): Looking =>
+  looking({
+    host,
+    again,
+    tell: (uri, version, standing) => {
+      void connection.sendNotification("sawbuck/layouts", { uri, version, ...standing });
+    },
+  });
 
 /** Open texts, and those that depend on them. */
 function keepUp(open: Documents, plans: Plans, again: Shown["again"]): void {

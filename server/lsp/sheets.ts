@@ -5,11 +5,12 @@ import { type Evaluated, problemPages, sheetDocument, sheetOf } from "../service
 import type { SheetData } from "../sheet/data";
 import { SHEET_STYLE, sheetParts } from "../sheet/html";
 import { Lines } from "../sheet/marks";
-import { type Drawer, type Drawn, drawer, turn } from "./drawn";
+import { type Drawer, type Drawn, drawer } from "./drawn";
 import type { Plans } from "./plans";
 import type { Guard } from "./server";
 import { contentOf, type FileContent, sheetFormat } from "./sheet-files";
 import { choicesIn, inChosenUnits, type SheetChoices } from "./sheet-options";
+import { turn } from "./turn";
 import { numberIn, saysYes, textIn } from "./untyped";
 
 export function answerOwnRequests(connection: Connection, plans: Plans, guard: Guard): void {

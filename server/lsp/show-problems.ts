@@ -11,6 +11,8 @@ import { HOLD_MS, split } from "./hold";
 export interface Shown {
   /** The problems of these open texts are to be worked out and shown anew; `typed` is the one the editor itself changed. */
   readonly again: (uris: readonly string[], typed?: string) => void;
+  /** Nothing more is shown. */
+  readonly end: () => void;
 }
 
 /** `diagnosed` gives all problems of the present version of a text. */
@@ -26,11 +28,6 @@ export function showProblems(
   const refreshes = capabilities.workspace?.diagnostics?.refreshSupport ?? false;
   const pull = capabilities.textDocument?.diagnostic !== undefined;
   let ended = false;
-  connection.onShutdown(() => {
-    ended = true;
-    for (const timer of waiting.values()) clearTimeout(timer);
-  });
-
   const later = (uri: string, run: () => void): void => {
     clearTimeout(waiting.get(uri));
     const left = typing(uri)?.left ?? 0;
@@ -102,6 +99,10 @@ export function showProblems(
         uris,
         uris.some((uri) => uri !== typed),
       ),
+    end: () => {
+      ended = true;
+      for (const timer of waiting.values()) clearTimeout(timer);
+    },
   };
 }
 

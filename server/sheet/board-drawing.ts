@@ -63,12 +63,9 @@ export function drawBoard(board: SheetBoard, view: BoardView): Drawing {
       plain: [cut.label, cut.length.text],
       piece: cut.piece,
     })),
-    ...rests
-      .filter(({ kind }) => kind === "kept")
-      .map(({ from, to }) => ({
-        ...stretch(from, to),
-        lines: [says.offcut, says.keep(board.offcut?.text ?? "")],
-      })),
+    ...rests.flatMap(({ from, to, named }) =>
+      named ? [{ ...stretch(from, to), lines: [says.rest(named.name), says.keep(named.length.text)] }] : [],
+    ),
   ];
   const marks = marksOf(board);
   const written = names.map(nameInside);
@@ -231,8 +228,8 @@ function nameOutside({ first, last, count }: Run, says: DrawingWords): Hanging {
 
 function titleOf(board: SheetBoard, says: DrawingWords): string {
   const cuts = board.cuts.map((cut) => says.piece(cut.label, cut.length.text, cut.to.text));
-  const rest = board.offcut ? [says.offcutToKeep(board.offcut.text)] : [];
-  return says.holds(board.label, [...cuts, ...rest]);
+  const rests = board.rests.map(({ name, length }) => says.restToKeep(name, length.text));
+  return says.holds(board.label, [...cuts, ...rests]);
 }
 
 function finite(mm: number): number {

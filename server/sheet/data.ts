@@ -2,7 +2,9 @@
  * The shop sheet as plain data: also the JSON of the worked-out plan, version 1. Fields are only ever added.
  * Everything is text or a number; nothing here knows HTML. Lengths carry millimetres and the text to the plan's mark.
  */
+
 import type { SheetGap, SheetHeld, SheetRoots, SheetTaken } from "./data-holding";
+import type { SheetPile, SheetProof, SheetRest, SheetStop } from "./data-stock";
 import type {
   SheetBit,
   SheetFinish,
@@ -14,6 +16,7 @@ import type {
 } from "./data-work";
 
 export type * from "./data-holding";
+export type * from "./data-stock";
 export type * from "./data-work";
 
 /** A length: exact-as-a-double millimetres, the text to the plan's mark, and the text in the other system. */
@@ -190,6 +193,8 @@ export interface SheetBoard {
   }[];
   /** The largest rest worth keeping, or null. */
   readonly offcut: Marked | null;
+  /** All rests worth keeping, in order along the board. */
+  readonly rests: readonly SheetRest[];
 }
 
 export interface BoardPlan {
@@ -198,8 +203,13 @@ export interface BoardPlan {
   readonly boards: readonly SheetBoard[];
   /** "1/8" lost to each saw cut", "1/2" trimmed off each bought end" … */
   readonly assumed: readonly string[];
-  /** Pieces that found no wood in this first answer. */
+  /** Pieces that found no wood. */
   readonly unplaced: readonly string[];
+  readonly proof: SheetProof;
+  /** Longest first. */
+  readonly stops: readonly SheetStop[];
+  /** For the shop file, once all is cut: "on hand 1 of 28-1/2""; empty where nothing is left. */
+  readonly onHandAfter: string;
 }
 
 export interface SheetPanel {
@@ -218,6 +228,8 @@ export interface SheetPanel {
     readonly length: Marked;
     readonly width: Marked;
   }[];
+  /** Rests worth keeping that come off by a cut from edge to edge. */
+  readonly rests: readonly SheetRest[];
 }
 
 export interface PanelPlan {
@@ -226,6 +238,8 @@ export interface PanelPlan {
   readonly sheets: readonly SheetPanel[];
   readonly assumed: readonly string[];
   readonly unplaced: readonly string[];
+  readonly proof: SheetProof;
+  readonly onHandAfter: string;
 }
 
 export interface ShoppingRow {
@@ -271,6 +285,10 @@ export interface Shopping {
   readonly withoutPrice: readonly string[];
   /** Boards and sheets to carry home; null where none are bought. */
   readonly carry: SheetLoad | null;
+  /** What is cut of the pile, and what it saves. */
+  readonly pile: readonly SheetPile[];
+  /** What the total leaves of the budget, or is over it; null where there is no budget, or nothing to compare. */
+  readonly left: { readonly amount: string; readonly over: boolean } | null;
 }
 
 export interface FastenerRow {

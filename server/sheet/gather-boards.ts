@@ -1,39 +1,64 @@
 /** Board and sheet layouts: like boards told once, with every mark along them. */
+
+import { soldLength } from "../checks/writing";
 import type { BoardLayout } from "../cutting/job";
 import { type Display, lengthText } from "../units";
-import type { BoardWork, SheetWork, Worked } from "../worked";
-import type { BoardPlan, PanelPlan, SheetBoard, SheetPanel } from "./data";
+import {
+  type BoardWork,
+  boardRests,
+  ofTicks,
+  partOfPiece,
+  type SheetWork,
+  sheetRests,
+  type Worked,
+} from "../worked";
+import type { BoardPlan, PanelPlan, SheetBoard, SheetPanel, SheetRest } from "./data";
 import { materialTitle } from "./gather-cuts";
+import { onHandLine, proofOf, proofWords, stopsOf } from "./gather-stock";
 import type { Identities } from "./identity";
-import { marked, ofTicks, soldLength } from "./marks";
+import { marked } from "./marks";
 import type { SheetWords } from "./words";
-
-/** A rest shorter than this is not worth naming: 6 in (common practice: too short to hold while sawing). */
-const LEAST_OFFCUT_MM = 6 * 25.4;
 
 export function boardPlans(worked: Worked, { ofLayout }: Identities, words: SheetWords): BoardPlan[] {
   const { display } = worked.settings;
   return worked.boards.flatMap((work) => {
     if (work.answer.boards.length === 0 && work.answer.unplaced.length === 0) return [];
     if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
+    const named = new Rests(work.material.name, words);
+    const boards = grouped(work.answer.boards, boardKey).map((same) =>
+      boardOf(same, work, display, ofLayout, named, words),
+    );
     return [
       {
         stock: work.material.name,
         title: materialTitle(work.material, display, words),
-        boards: grouped(work.answer.boards, boardKey).map((same) =>
-          boardOf(same, work, display, ofLayout, words),
-        ),
+        boards,
         assumed: assumptions(work, worked, words),
         unplaced: work.answer.unplaced.map((id) => ofLayout(id).id),
+        proof: proofOf(work),
+        stops: stopsOf(boards),
+        onHandAfter: onHandLine(work, worked.settings),
       },
     ];
   });
 }
 
-const partOf = (piece: string): string => {
-  const names = piece.split(" / ");
-  return names[names.length - 2] ?? piece;
-};
+/** Names the rests of a stock, one after the other. */
+class Rests {
+  private named = 0;
+
+  constructor(
+    private readonly stock: string,
+    private readonly words: SheetWords,
+  ) {}
+
+  /** Of so many cut alike. */
+  next(count: number): Pick<SheetRest, "name" | "count"> {
+    const first = this.named + 1;
+    this.named += count;
+    return { name: this.words.wood.layouts.rest(this.stock, first, this.named), count };
+  }
+}
 
 /** `D`; `D, E` where boards that are cut alike give a left piece on one and a right piece on another. */
 const marksOf = (ids: readonly string[], ofLayout: Identities["ofLayout"]): string =>
@@ -43,7 +68,7 @@ const boardKey = (b: BoardLayout): string =>
   JSON.stringify([
     b.kind === "bought" ? b.boardId : b.length,
     b.bad,
-    b.cuts.map((c) => [partOf(c.pieceId), c.from, c.to]),
+    b.cuts.map((c) => [partOfPiece(c.pieceId), c.from, c.to]),
   ]);
 
 /** Runs of equal things, in the order of the first of each. */
@@ -63,13 +88,15 @@ function boardOf(
   work: BoardWork,
   display: Display,
   ofLayout: Identities["ofLayout"],
+  named: Rests,
   { wood: { layouts } }: SheetWords,
 ): SheetBoard {
   const [board] = same as [BoardLayout];
   const length = ofTicks(board.length);
   const sold =
     board.kind === "bought" ? work.material.sold[Number(board.boardId.slice("sold ".length))] : undefined;
-  const offcut = ofTicks(board.offcut);
+  const rests = boardRests(board);
+  const longest = Math.max(0, ...rests.map((rest) => rest.length));
   return {
     label: sold
       ? layouts.board(soldLength(sold.length, display))
@@ -79,7 +106,9 @@ function boardOf(
     length: marked(length, display),
     cuts: board.cuts.map((cut, i) => ({
       piece: same.map((b) => ofLayout(b.cuts[i]!.pieceId).id).join(", "),
-      label: cut.pieceId.startsWith("spare") ? layouts.spare(partOf(cut.pieceId)) : partOf(cut.pieceId),
+      label: cut.pieceId.startsWith("spare")
+        ? layouts.spare(partOfPiece(cut.pieceId))
+        : partOfPiece(cut.pieceId),
       mark: marksOf(
         same.map((b) => b.cuts[i]!.pieceId),
         ofLayout,
@@ -89,15 +118,19 @@ function boardOf(
       length: marked(ofTicks(cut.to - cut.from), display),
     })),
     waste: board.waste.map((w) => ({ from: ofTicks(w.from).approx, to: ofTicks(w.to).approx, why: w.why })),
-    offcut: offcut.approx >= LEAST_OFFCUT_MM ? marked(offcut, display) : null,
+    offcut: longest > 0 ? marked(ofTicks(longest), display) : null,
+    rests: rests.map((rest) => ({
+      ...named.next(same.length),
+      x: ofTicks(rest.from).approx,
+      y: 0,
+      length: marked(ofTicks(rest.length), display),
+      width: null,
+    })),
   };
 }
 
-function assumptions(
-  work: BoardWork | SheetWork,
-  { settings }: Worked,
-  { wood: { layouts } }: SheetWords,
-): string[] {
+function assumptions(work: BoardWork | SheetWork, { settings }: Worked, words: SheetWords): string[] {
+  const { layouts } = words.wood;
   const { display } = settings;
   const { material } = work;
   const kerf = lengthText(settings.kerf.value, display);
@@ -109,8 +142,7 @@ function assumptions(
   if (work.spares > 0) list.push(layouts.spares(work.spares));
   if (material.onHand.length > 0) list.push(material.salvage === "use up" ? layouts.useUp : layouts.keep);
   if ("ripped" in work && work.ripped) list.push(layouts.wholeWidth);
-  list.push(layouts.firstAnswer);
-  return list;
+  return [...list, ...proofWords(work, settings, words)];
 }
 
 export function panelPlans(worked: Worked, { ofLayout }: Identities, words: SheetWords): PanelPlan[] {
@@ -118,13 +150,16 @@ export function panelPlans(worked: Worked, { ofLayout }: Identities, words: Shee
   return worked.sheets.flatMap((work) => {
     if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
     const { sheets, unplaced } = work.answer;
+    const named = new Rests(work.material.name, words);
     return [
       {
         stock: work.material.name,
         title: materialTitle(work.material, display, words),
-        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, display, ofLayout, words)),
+        sheets: grouped(sheets, panelKey).map((same) => panelOf(same, work, display, ofLayout, named, words)),
         assumed: assumptions(work, worked, words),
         unplaced: unplaced.map((id) => ofLayout(id).id),
+        proof: proofOf(work),
+        onHandAfter: onHandLine(work, worked.settings),
       },
     ];
   });
@@ -137,13 +172,15 @@ const panelKey = (s: Panel): string =>
     s.kind,
     s.length,
     s.width,
-    s.placements.map((p) => [partOf(p.pieceId), p.x, p.y, p.length, p.width]),
+    s.placements.map((p) => [partOfPiece(p.pieceId), p.x, p.y, p.length, p.width]),
   ]);
 
 function panelOf(
   same: readonly Panel[],
+  work: SheetWork,
   display: Display,
   ofLayout: Identities["ofLayout"],
+  named: Rests,
   words: SheetWords,
 ): SheetPanel {
   const { layouts } = words.wood;
@@ -159,7 +196,7 @@ function panelOf(
     width,
     cuts: panel.placements.map((p, i) => ({
       piece: same.map((s) => ofLayout(s.placements[i]!.pieceId).id).join(", "),
-      label: partOf(p.pieceId),
+      label: p.pieceId.startsWith("spare") ? layouts.spare(partOfPiece(p.pieceId)) : partOfPiece(p.pieceId),
       mark: marksOf(
         same.map((s) => s.placements[i]!.pieceId),
         ofLayout,
@@ -168,6 +205,13 @@ function panelOf(
       y: ofTicks(p.y).approx,
       length: marked(ofTicks(p.length), display),
       width: marked(ofTicks(p.width), display),
+    })),
+    rests: sheetRests(panel, work.job.kerf).map((rest) => ({
+      ...named.next(same.length),
+      x: ofTicks(rest.x).approx,
+      y: ofTicks(rest.y).approx,
+      length: marked(ofTicks(rest.length), display),
+      width: marked(ofTicks(rest.width), display),
     })),
   };
 }

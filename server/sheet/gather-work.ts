@@ -1,6 +1,7 @@
 /** Shopping list, fasteners, rings, boxes and steps as the sheet tells them. */
 import type { Judged, Problem } from "../checks";
 import { rollWords } from "../checks/lining-words";
+import { soldLength } from "../checks/writing";
 import { ifKnown } from "../plan";
 import { structuralCaution } from "../trade";
 import {
@@ -8,20 +9,24 @@ import {
   type Display,
   lengthInFull,
   lengthText,
+  minus,
   moneyText,
   type Quantity,
   quantityText,
+  refused,
 } from "../units";
 import { type FillInfo, floorShare, type Joint, type Worked } from "../worked";
-import type { FastenerRow, SheetBox, SheetRing, Shopping, ShoppingRow } from "./data";
+import type { FastenerRow, SheetBox, SheetPile, SheetRing, Shopping, ShoppingRow } from "./data";
 import { carryOf } from "./gather-shop";
-import { both, soldLength } from "./marks";
+import { pileRows } from "./gather-stock";
+import { both } from "./marks";
 import type { SheetWords } from "./words";
 
 export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
   const { shopping, settings } = worked;
   const { display } = settings;
   const text = (q: Quantity | null | undefined) => (q ? moneyText(q, display) : null);
+  const pile = pileRows(worked);
   return {
     rows: shopping.rows.map(
       (r): ShoppingRow => ({
@@ -35,14 +40,31 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
         note: "",
       }),
     ),
-    onHand: onHandUsed(worked, words),
+    onHand: pile.map((one) => pileWords(one, words)),
     subtotal: shopping.rows.length > 0 ? text(shopping.subtotal) : null,
     tax: text(shopping.tax),
     total: shopping.rows.length > 0 ? text(shopping.total) : null,
     budget: text(settings.budget?.value),
     withoutPrice: [...new Set(shopping.withoutPrice)],
     carry: carryOf(worked),
+    pile,
+    left: leftOf(worked),
   };
+}
+
+/** `2 of 41" 2x4`. */
+export function pileWords({ stock, count, length, width }: SheetPile, { wood, by }: SheetWords): string {
+  const size = [length, ...(width ? [width] : [])].map(({ text }) => text).join(by);
+  return wood.pile(count, size, stock);
+}
+
+/** What the total leaves of the budget. */
+function leftOf({ shopping, settings: { budget, display } }: Worked): Shopping["left"] {
+  const left = budget && shopping.total && minus(budget.value, shopping.total);
+  if (!left || refused(left) || shopping.rows.length === 0) return null;
+  const over = left.approx < 0;
+  const amount = over ? minus(shopping.total!, budget.value) : left;
+  return refused(amount) ? null : { amount: moneyText(amount, display), over };
 }
 
 /** What is sold in the same size, or as many in a box, has the same. */
@@ -62,22 +84,8 @@ function unitOf(
   if (!row.size) return "";
   const length = soldLength(row.size.length, display);
   return row.size.width
-    ? wood.layouts.sheet([row.size.width, row.size.length].map((q) => lengthText(q, display)).join(by))
+    ? wood.layouts.sheet([row.size.length, row.size.width].map((q) => lengthText(q, display)).join(by))
     : wood.layouts.board(length);
-}
-
-function onHandUsed({ boards, sheets, settings }: Worked, { wood }: SheetWords): string[] {
-  const lines: string[] = [];
-  for (const work of [...boards, ...sheets]) {
-    const used = "boards" in work.answer ? work.answer.boards : work.answer.sheets;
-    const ids = used.flatMap((b) => (b.kind === "on hand" ? ["boardId" in b ? b.boardId : b.sheetId] : []));
-    for (const [i, pile] of work.material.onHand.entries()) {
-      const count = ids.filter((id) => id.startsWith(`pile ${i} /`)).length;
-      if (count > 0)
-        lines.push(wood.pile(count, lengthText(pile.length, settings.display), work.material.name));
-    }
-  }
-  return lines;
 }
 
 /** `deck-mid (#8 x 1-5/8")`; empty where the line does not say which. */

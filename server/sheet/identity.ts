@@ -48,15 +48,20 @@ export function identitiesOf(worked: Worked): Identities {
     const row = rows.get(part)?.at(-1);
     if (row && !placed.has(id)) placed.set(id, { part, row });
   }
+  // As a layout counts them: by place among the pieces of the part.
+  const inOrder = new Map(
+    [...rows].map(([part, own]) => [part, own.flatMap((row) => row.pieces.map((name) => ({ name, row })))]),
+  );
   const ofLayout = (id: string) => {
     const names = id.split(" / ");
     const [part, n] = [names.at(-2) ?? id, Number(names.at(-1))];
-    const own = rows.get(part) ?? [];
-    const ids = own.flatMap(({ pieces }) => pieces);
-    const spare = names[0] === "spare";
-    const name = spare ? undefined : ids[n - 1];
-    const row = (spare ? undefined : own.find(({ pieces }) => name && pieces.includes(name))) ?? own[0];
-    return { id: name ? [...names.slice(0, -2), name].join(" / ") : id, part, mark: row?.mark ?? "" };
+    const found = names[0] === "spare" ? undefined : inOrder.get(part)?.[n - 1];
+    const row = found?.row ?? rows.get(part)?.[0];
+    return {
+      id: found ? [...names.slice(0, -2), found.name].join(" / ") : id,
+      part,
+      mark: row?.mark ?? "",
+    };
   };
   return { rowsOf: (part) => rows.get(part.name) ?? [], ofLayout, ofPlaced: (id) => placed.get(id) };
 }

@@ -74,6 +74,17 @@ const CUT_ROW = {
   notes: null,
   place: PLACE,
 };
+const REST = { name: null, count: null, x: null, y: null, length: MARKED, width: MARKED };
+const PROOF = {
+  status: null,
+  cost: null,
+  bound: null,
+  unit: null,
+  currency: null,
+  work: null,
+  certificate: { worths: null, held: null, refuted: null },
+};
+const STOP = { length: MARKED, count: null, marks: null, boards: { label: null, count: null } };
 const BOARD = {
   label: null,
   kind: null,
@@ -82,6 +93,7 @@ const BOARD = {
   cuts: { piece: null, label: null, mark: null, from: MARKED, to: MARKED, length: MARKED },
   waste: { from: null, to: null, why: null },
   offcut: MARKED,
+  rests: REST,
 };
 const PANEL = {
   label: null,
@@ -90,6 +102,7 @@ const PANEL = {
   length: MARKED,
   width: MARKED,
   cuts: { piece: null, label: null, mark: null, x: null, y: null, length: MARKED, width: MARKED },
+  rests: REST,
 };
 const SHOPPING = {
   rows: { aisle: null, what: null, count: null, unit: null, key: null, each: null, total: null, note: null },
@@ -100,6 +113,8 @@ const SHOPPING = {
   budget: null,
   withoutPrice: null,
   carry: { count: null, longest: MARKED, weight: null },
+  pile: { stock: null, count: null, length: MARKED, width: MARKED, pieces: null, saves: null },
+  left: { amount: null, over: null },
 };
 
 const SPAN = { minutes: null, text: null };
@@ -168,8 +183,25 @@ const SHEET: Order<SheetData> = {
   overall: { width: MARKED, depth: MARKED, height: MARKED },
   pieces: PIECE,
   cutList: { stock: null, title: null, source: null, rows: CUT_ROW },
-  boards: { stock: null, title: null, boards: BOARD, assumed: null, unplaced: null },
-  panels: { stock: null, title: null, sheets: PANEL, assumed: null, unplaced: null },
+  boards: {
+    stock: null,
+    title: null,
+    boards: BOARD,
+    assumed: null,
+    unplaced: null,
+    proof: PROOF,
+    stops: STOP,
+    onHandAfter: null,
+  },
+  panels: {
+    stock: null,
+    title: null,
+    sheets: PANEL,
+    assumed: null,
+    unplaced: null,
+    proof: PROOF,
+    onHandAfter: null,
+  },
   shopping: SHOPPING,
   fasteners: { what: null, count: null, joints: null, holes: null },
   joints: JOINT,

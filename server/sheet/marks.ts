@@ -2,8 +2,6 @@
 import type { At } from "../plan";
 import {
   type Display,
-  exactly,
-  fraction,
   inNumbersOf,
   LENGTH,
   lengthText,
@@ -12,9 +10,7 @@ import {
   quantityText,
   roughly,
   SIXTEENTHS,
-  unitNamed,
 } from "../units";
-import { TICKS_PER_MM } from "../worked";
 import type { Marked, Place } from "./data";
 
 /** A length to the plan's mark, with the other system beside it. */
@@ -26,7 +22,6 @@ export function marked(q: Quantity, display: Display): Marked {
 /** To a millionth of a mm: what a double has beyond that is noise of its arithmetic. */
 export const withoutNoise = (mm: number): number => Math.round(mm * 1e6) / 1e6;
 
-export const ofTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
 export const ofMm = (mm: number): Quantity => roughly(LENGTH, withoutNoise(mm));
 
 /** Weights, volumes and pressures in both systems: `903 lb (410 kg)`. */
@@ -34,13 +29,6 @@ export function both(q: Quantity, display: Display): string {
   const inches = quantityText(q, inNumbersOf(display, SIXTEENTHS));
   const metric = quantityText(q, inNumbersOf(display, MILLIMETRES));
   return display.system === "inches" ? `${inches} (${metric})` : `${metric} (${inches})`;
-}
-
-/** A length sold, as the yard says it: feet where it is whole feet, else to the mark. */
-export function soldLength(q: Quantity, display: Display): string {
-  const feet = q.exact && fraction.divide(q.exact, unitNamed("ft")!.factor);
-  if (display.system === "inches" && feet && feet.d === 1n) return `${feet.n}'`;
-  return lengthText(q, display);
 }
 
 /** Turns offsets into lines and columns from 1; one for each text. */

@@ -3,7 +3,7 @@
  * size, what is left over hatched. Labels stand along the piece that has no room across; what fits nowhere hangs below.
  */
 import { PAGE_WIDTH } from "./board-drawing";
-import type { SheetPanel } from "./data";
+import type { Marked, SheetPanel } from "./data";
 import {
   type Box,
   type Drawing,
@@ -40,24 +40,37 @@ export function panelScale(sheets: readonly SheetPanel[]): number {
 export function drawPanel(panel: SheetPanel, { scale, says = ENGLISH.drawings }: PanelView): Drawing {
   const [length, width] = [positive(panel.length.mm), positive(panel.width.mm)];
   const sheet: Box = { left: EDGE, top: EDGE, right: EDGE + length * scale, bottom: EDGE + width * scale };
-  const pieces = panel.cuts.map((cut): Piece => {
+  const place = (at: Pick<SheetPanel["cuts"][number], "x" | "y">, along: Marked, across: Marked): Box => {
     const x = (mm: number) => EDGE + Math.min(length, positive(mm)) * scale;
     const y = (mm: number) => sheet.bottom - Math.min(width, positive(mm)) * scale;
     return {
-      left: x(cut.x),
-      right: x(cut.x + positive(cut.length.mm)),
-      top: y(cut.y + positive(cut.width.mm)),
-      bottom: y(cut.y),
+      left: x(at.x),
+      right: x(at.x + positive(along.mm)),
+      top: y(at.y + positive(across.mm)),
+      bottom: y(at.y),
+    };
+  };
+  const pieces = panel.cuts.map(
+    (cut): Piece => ({
+      ...place(cut, cut.length, cut.width),
       piece: cut.piece,
       lines: [withMark(cut), says.size(cut.length.text, cut.width.text)],
-    };
-  });
+    }),
+  );
+  const rests = panel.rests.map(
+    (rest): Piece => ({
+      ...place(rest, rest.length, rest.width ?? panel.width),
+      piece: "",
+      lines: [says.rest(rest.name), says.keep(says.size(rest.length.text, rest.width?.text ?? ""))],
+    }),
+  );
   const leaders = outside(pieces.filter((piece) => fitOf(piece) === undefined));
-  const inside = pieces.flatMap((piece) => labelInside(piece, leaders));
+  const inside = [...pieces, ...rests].flatMap((piece) => labelInside(piece, leaders));
   const hung = hangLabels(leaders, sheet.bottom + 1, PAGE_WIDTH);
   const items: Item[] = [
     ...hatched("waste", sheet, 3),
     ...pieces.map((box) => ({ ...rectangle("piece", INNER, box, "paper"), piece: box.piece })),
+    ...rests.map((box) => rectangle("cut", INNER, box, "none")),
     rectangle("wood", OUTLINE, sheet, "none"),
     ...hung.leaders,
     ...inside,
@@ -78,6 +91,7 @@ const ROOM = 1.6;
 const LEADING = 4.9;
 
 interface Piece extends Box {
+  /** Empty for a rest. */
   readonly piece: string;
   readonly lines: readonly [name: string, size: string];
 }
@@ -118,7 +132,7 @@ function labelInside(box: Piece, leaders: readonly Hanging[]): readonly Item[] {
     return left + ROOM / 2 + width / 2 + share * Math.max(0, play);
   });
   const x = places.reduce((best, place) => (met(place) < met(best) ? place : best));
-  const style = { anchor: "middle", piece, halo: true, upright } as const;
+  const style = { anchor: "middle", ...(piece !== "" && { piece }), halo: true, upright } as const;
   return words.map((w, i) => {
     const drop = 1.4 + (i - (words.length - 1) / 2) * LEADING;
     return upright ? text("label", x + drop, y, w, style) : text("label", x, y + drop, w, style);
@@ -141,7 +155,13 @@ const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
 
 function titleOf(panel: SheetPanel, says: DrawingWords): string {
   const pieces = panel.cuts.map((cut) => `${cut.label} ${says.size(cut.length.text, cut.width.text)}`);
-  return says.holds(`${panel.label}, ${says.size(panel.length.text, panel.width.text)}`, pieces);
+  const rests = panel.rests.map(({ name, length, width }) =>
+    says.restToKeep(name, says.size(length.text, width?.text ?? "")),
+  );
+  return says.holds(`${panel.label}, ${says.size(panel.length.text, panel.width.text)}`, [
+    ...pieces,
+    ...rests,
+  ]);
 }
 
 function positive(mm: number): number {

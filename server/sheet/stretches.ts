@@ -1,25 +1,26 @@
 /** A board read from left to right: what becomes of its wood between the pieces, and which places are marked. */
-import type { SheetBoard } from "./data";
+import type { SheetBoard, SheetRest } from "./data";
 
 export interface Rest {
   readonly from: number;
   readonly to: number;
-  /** "kept" is the offcut that the sheet names; "waste" is trim and what is too short to keep. */
+  /** "kept" is an offcut that the sheet names; "waste" is trim and what is too short to keep. */
   readonly kind: "waste" | "bad" | "kept";
+  /** Of one that is kept. */
+  readonly named?: SheetRest;
 }
 
 /** What is no piece, in order, neighbouring waste as one stretch; the kerfs are left out. In mm. */
 export function restsOf(board: SheetBoard): readonly Rest[] {
-  const kept = keptOf(board);
   const rests: Rest[] = [];
-  for (const waste of [...board.waste].sort((a, b) => a.from - b.from)) {
-    const { from, to, why } = waste;
+  for (const { from, to, why } of [...board.waste].sort((a, b) => a.from - b.from)) {
     if (why === "kerf") continue;
-    const kind = why === "bad" ? "bad" : waste === kept ? "kept" : "waste";
+    const named = why === "offcut" ? board.rests.find(({ x }) => Math.abs(x - from) < NOISE) : undefined;
+    const kind = why === "bad" ? "bad" : named ? "kept" : "waste";
     const last = rests.at(-1);
     if (last?.kind === "waste" && kind === "waste" && from - last.to < NOISE)
       rests[rests.length - 1] = { ...last, to: Math.max(last.to, to) };
-    else rests.push({ from, to, kind });
+    else rests.push({ from, to, kind, ...(named && { named }) });
   }
   return rests;
 }
@@ -49,11 +50,3 @@ export function marksOf(board: SheetBoard): readonly Mark[] {
 
 /** A double's noise on a length, in mm. */
 const NOISE = 0.01;
-
-/** The stretch that is the offcut worth keeping: the longest rest. */
-function keptOf(board: SheetBoard): SheetBoard["waste"][number] | undefined {
-  if (board.offcut === null) return undefined;
-  const rests = board.waste.filter(({ why }) => why === "offcut");
-  const longest = Math.max(...rests.map(({ from, to }) => to - from));
-  return rests.find(({ from, to }) => to - from === longest);
-}

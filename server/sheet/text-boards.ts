@@ -105,9 +105,10 @@ function stretchesOf(board: SheetBoard, says: DrawingWords): readonly Stretch[] 
       plain: [oneLine(cut.label), oneLine(length.text)],
     };
   });
-  const rests = restsOf(board).map(({ from, to, kind }): Stretch => {
-    const words: Stretch["words"] =
-      kind === "kept" ? [says.offcut, oneLine(says.keep(board.offcut?.text ?? ""))] : ["", ""];
+  const rests = restsOf(board).map(({ from, to, kind, named }): Stretch => {
+    const words: Stretch["words"] = named
+      ? [oneLine(says.rest(named.name)), oneLine(says.keep(named.length.text))]
+      : ["", ""];
     return { from, to, fill: kind === "kept" ? " " : kind === "bad" ? "/" : "x", words, plain: words };
   });
   return [...pieces, ...rests].sort((a, b) => a.from - b.from);
@@ -191,8 +192,10 @@ function listed(board: SheetBoard, width: number, says: DrawingWords): readonly 
   const pieces = board.cuts.flatMap((cut) =>
     hanging("  - ", says.piece(withMark(cut), cut.length.text, cut.to.text), width),
   );
-  const rest = board.offcut ? hanging("  - ", says.offcutToKeep(board.offcut.text), width) : [];
-  return [...pieces, ...rest];
+  const rests = board.rests.flatMap(({ name, length }) =>
+    hanging("  - ", says.restToKeep(name, length.text), width),
+  );
+  return [...pieces, ...rests];
 }
 
 function frame(grid: string[][], left: number, right: number, top: number, bottom: number): void {

@@ -11,7 +11,7 @@ import {
 } from "../cutting/job";
 import { layOutSheets, type SheetAnswer, type SheetJob } from "../cutting/sheets";
 import { ifKnown } from "../plan";
-import { exactOf, fraction, type Quantity } from "../units";
+import { exactly, exactOf, fraction, LENGTH, type Quantity } from "../units";
 import { Lately } from "./lately";
 import type { Material } from "./materials";
 import { type Part, pieceIds } from "./parts";
@@ -44,9 +44,14 @@ export interface SheetWork {
   readonly proof: Proof | null;
   readonly tooLong: readonly Part[];
   readonly tooWide: readonly Part[];
+  /** Parts that are neither too long nor too wide for every sheet, and yet fit on none. */
+  readonly tooLarge: readonly Part[];
   readonly leftOut: readonly Part[];
   readonly spares: number;
 }
+
+/** A length of so many ticks. */
+export const ofTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
 
 /** The whole tick at or above a length: pieces are never cut short. */
 const ticksUp = (q: Quantity): number => {
@@ -88,7 +93,7 @@ export function layOutBoards(
   const kerf = ticksUp(settings.kerf.value);
   const endTrim = ticksUp(material.endTrim.value);
   const spans = onHand.flatMap((board) => clearLengths(board, kerf));
-  const reaches = [...sold.map((s) => s.length - endTrim), ...spans];
+  const reaches = [...sold.map((s) => s.length - endTrim), ...spans].filter((reach) => reach > 0);
   const longest = reaches.length > 0 ? Math.max(...reaches) : null;
   const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
     const length = ticksUp(ifKnown(part.needs)!);
@@ -137,6 +142,7 @@ export function layOutPanels(
   );
   const all = [...sold, ...onHand];
   const tooWide: Part[] = [];
+  const tooLarge: Part[] = [];
   const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
     const length = ticksUp(ifKnown(part.needs)!);
     const width = ticksUp(ifKnown(part.width)!);
@@ -144,9 +150,10 @@ export function layOutPanels(
     const fits = (b: { length: number; width: number }) =>
       (length <= b.length && width <= b.width) || (free && length <= b.width && width <= b.length);
     if (all.length > 0 && !all.some(fits)) {
-      if (all.every((b) => length > b.length)) return "too long";
-      tooWide.push(part);
-      return "too wide";
+      // Of a sheet without grain, a piece may lie either way: what is told of is its longer side.
+      if (all.every((b) => length > b.length) && (grained || length >= width)) return "too long";
+      (grained && all.every((b) => width > b.width) ? tooWide : tooLarge).push(part);
+      return "too large";
     }
     return (id) => ({ id, length, width, grain: free ? ("free" as const) : ("along" as const) });
   });
@@ -157,6 +164,7 @@ export function layOutPanels(
     ...(layouts.sheets(job) ?? first(SHEETS.of(job))),
     tooLong,
     tooWide,
+    tooLarge,
     leftOut,
     spares,
   };
@@ -171,7 +179,7 @@ const first = <Answer>(answer: Answer): Omit<Laid<Answer>, "proof"> & { proof: n
 function collect<Piece>(
   parts: readonly Part[],
   settings: Settings,
-  cutting: (part: Part) => ((id: string) => Piece) | "too long" | "too wide",
+  cutting: (part: Part) => ((id: string) => Piece) | "too long" | "too large",
 ): { pieces: Piece[]; tooLong: Part[]; leftOut: Part[]; spares: number } {
   const pieces: Piece[] = [];
   const tooLong: Part[] = [];

@@ -277,7 +277,9 @@ export class Materials {
         const bad = item.bad.flatMap(({ from, to }) => {
           const start = ifKnown(this.worker.expect(from, file, LENGTH, "a length"));
           const end = ifKnown(this.worker.expect(to, file, LENGTH, "a length"));
-          return start && end ? [{ from: start, to: end }] : [];
+          // From either end: what lies between is bad.
+          if (!start || !end) return [];
+          return [start.approx <= end.approx ? { from: start, to: end } : { from: end, to: start }];
         });
         return count && length ? [{ count, length, width, bad }] : [];
       }),

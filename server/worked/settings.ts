@@ -54,7 +54,12 @@ export interface Settings {
   /** Extra pieces: `count` in every `per`. */
   readonly spare: { readonly count: number; readonly per: number } | undefined;
   readonly make: number;
-  readonly kerf: { readonly value: Quantity; readonly from: "plan" | "tools" | "assumed" };
+  readonly kerf: {
+    readonly value: Quantity;
+    readonly from: "plan" | "tools" | "assumed";
+    /** The clause that says it. */
+    readonly at: At | undefined;
+  };
   readonly lumber: LumberStandard;
   readonly writtenBy: string;
   readonly licence: string;
@@ -121,10 +126,10 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
     spare: spareCount && sparePer ? { count: spareCount, per: sparePer } : undefined,
     make: (make && whole(make.value, "how many to make", MOST_COPIES)) ?? 1,
     kerf: kerf
-      ? { value: kerf, from: "plan" }
+      ? { value: kerf, from: "plan", at: placeOf(main.file, read.all("kerf")[0]!) }
       : tools?.kerf
-        ? { value: tools.kerf, from: "tools" }
-        : { value: KERF, from: "assumed" },
+        ? { value: tools.kerf, from: "tools", at: tools.kerfAt }
+        : { value: KERF, from: "assumed", at: undefined },
     lumber: lumberOf(loaded),
     writtenBy: read.clause("written by")?.text.text ?? "",
     licence: read.clause("licence")?.text.text ?? "",
@@ -262,7 +267,10 @@ function displayOf(units: Of<"units"> | undefined, worker: Worker, file: string)
   return mark?.exact ? { system: units.system, mark: mark.exact } : usual;
 }
 
-function toolsOf(loaded: Loaded, worker: Worker): (Tools & { kerf: Quantity | undefined }) | undefined {
+function toolsOf(
+  loaded: Loaded,
+  worker: Worker,
+): (Tools & { kerf: Quantity | undefined; kerfAt: At | undefined }) | undefined {
   for (const { file, tree } of loaded.files) {
     const [entry, second] = tree.entries.filter((e) => e.kind === "tools");
     if (!entry) continue;
@@ -278,6 +286,7 @@ function toolsOf(loaded: Loaded, worker: Worker): (Tools & { kerf: Quantity | un
     return {
       at: placeOf(file, entry.keyword),
       kerf: read.length("kerf", "the kerf"),
+      kerfAt: read.all("kerf").map((clause) => placeOf(file, clause))[0],
       miters: angle("miters to"),
       bevels: angle("bevels to"),
       rips: read.clause("rips")?.can,

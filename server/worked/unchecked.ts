@@ -8,8 +8,8 @@ import { uncheckedGuarding } from "./guarding/unchecked";
 import { holdingUnchecked } from "./holding";
 import { movementUnchecked } from "./movement";
 import type { Placement } from "./placing";
-import { PLANNED_CODES } from "./planned";
 import { rootsUnchecked } from "./roots";
+import { shortageOf, whyNothing } from "./shortage";
 import { unknownWaits } from "./step-finish";
 import { standingUnchecked } from "./tipping/unchecked";
 import { waterUnchecked } from "./water";
@@ -101,14 +101,6 @@ export function uncheckedOf(worked: Partial1): Unchecked[] {
   for (const must of worked.musts) {
     for (const side of [must.left, must.right]) add("your own rule", {}, side, must.at);
   }
-  for (const line of worked.accepted) {
-    if (!PLANNED_CODES.includes(line.code)) continue;
-    list.push({
-      what: say("accepted code", { code: line.code }),
-      why: say("not looked for yet"),
-      at: line.at,
-    });
-  }
   return merged(list);
 }
 
@@ -180,9 +172,9 @@ function wood({ boards, sheets, shopping }: Partial1, list: Unchecked[]): void {
     const nothing = material.sold.length === 0 && material.onHand.length === 0;
     if (nothing) {
       list.push({ what: say("what to buy", { material: material.name }), why: say("no lengths sold") });
-    } else if (answer.unplaced.length > 0) {
+    } else if (answer.unplaced.length > 0 && !whyNothing(work) && !shortageOf(work)) {
       const slots = { n: answer.unplaced.length, material: material.name };
-      list.push({ what: say("where to cut from", slots), why: say("no wood found") });
+      list.push({ what: say("where to cut from", slots), why: say("too large to lay out") });
     }
   }
   for (const what of new Set(shopping.withoutPrice))

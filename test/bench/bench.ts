@@ -3,6 +3,7 @@ import { statSync } from "node:fs";
 import { parse } from "../../grammar/parser";
 import { completionsAt } from "../../server/features/completion";
 import { hoverAt } from "../../server/features/hover";
+import { PAUSE_MS } from "../../server/lsp/layouts/looking";
 import type { Reader } from "../../server/plan";
 import { evaluate, sheetOf, writeSheet } from "../../server/service";
 import { planOf } from "./plan";
@@ -82,7 +83,33 @@ async function overStdio(short: string, long: string): Promise<void> {
     add(`keystroke to problems over stdio, everything, ${lines} lines`, budget, inMs(times.slice(10)));
     server.close();
   }
+  await whileLayoutsRun(short);
   await memory(short);
+}
+
+/** Typed so fast that nothing is looked for, and slowly enough for a search to run whenever a key comes. */
+async function whileLayoutsRun(text: string): Promise<void> {
+  for (const [pause, how] of [
+    [PAUSE_MS * 0.8, "typed without a pause"],
+    [PAUSE_MS * 1.6, "while layouts run"],
+  ] as const) {
+    let looking = 0;
+    const server = new Server((method, params) => {
+      if (method === "sawbuck/layouts") looking = (params as { looking: number }).looking;
+    });
+    await server.open(URI, text);
+    const times: number[] = [];
+    let busy = 0;
+    for (let i = 0; i < 70; i++) {
+      await new Promise((resolve) => setTimeout(resolve, pause));
+      if (looking > 0 && i >= 10) busy++;
+      times.push(await edit(server, edited(text, i), i + 2));
+    }
+    const searches = pause > PAUSE_MS ? `, something looked for before ${busy} of 60 keys` : "";
+    const value = `${inMs(times.slice(10))}${searches}`;
+    add(`keystroke to problems over stdio, everything, 300 lines, ${how}`, "30 ms", value);
+    server.close();
+  }
 }
 
 /** Milliseconds from sending a whole changed text to having its problems. */

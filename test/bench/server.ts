@@ -8,7 +8,8 @@ export class Server {
   private next = 1;
   private readonly waiting = new Map<number, (result: unknown) => void>();
 
-  constructor() {
+  /** `told` hears what the server tells unasked. */
+  constructor(private readonly told: (method: string, params: unknown) => void = () => {}) {
     this.process = spawn(
       process.execPath,
       ["--max-semi-space-size=8", "--heap-growing-percent=100", "dist/server.js", "--stdio"],
@@ -68,6 +69,7 @@ export class Server {
       this.buffer = this.buffer.subarray(head + 4 + length);
       if (message.method && message.id !== undefined)
         this.send({ jsonrpc: "2.0", id: message.id, result: null });
+      else if (message.method) this.told(message.method, message.params);
       else if (message.id !== undefined) this.waiting.get(message.id)?.(message.result ?? message.error);
     }
   }

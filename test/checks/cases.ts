@@ -1,8 +1,9 @@
 /** How the plans of the message tests are written, and shown in an inch plan and in a metric one. */
 import type { Problem } from "../../server/checks";
 import type { Reader } from "../../server/plan";
-import type { Evaluated } from "../../server/service";
-import { told } from "./plans";
+import { type Evaluated, evaluate } from "../../server/service";
+import { layoutsOf } from "../laid-out";
+import { run, told } from "./plans";
 
 /** A plan's text. `UNITS` stands for its units clause; a plan without one is given a plan line of its own. */
 export type Case =
@@ -13,6 +14,8 @@ export type Case =
       readonly files?: Readonly<Record<string, string>>;
       /** What the snapshot shows in place of a text too long or too odd to show. */
       readonly shown?: string;
+      /** With the layouts that so much counted work finds. */
+      readonly effort?: number;
       /** Read just as it is, since what comes before it matters: not shown in both units. */
       readonly bare?: true;
     };
@@ -39,12 +42,23 @@ export const readerOf = (c: Case): Reader => {
   };
 };
 
+/** The plan of a case, worked out. */
+export function planOf(c: Case, system: System): Evaluated {
+  const [text, read] = [textIn(c, system), readerOf(c)];
+  const first = run(text, read);
+  const effort = typeof c === "string" ? undefined : c.effort;
+  return effort === undefined
+    ? first
+    : evaluate(first.file, text, read, { layouts: layoutsOf(first, effort) });
+}
+
 /** The text with the problems found in it, as the snapshot holds them. */
 export function shownCase(c: Case, plan: Evaluated): string {
   const text = typeof c === "string" ? c : (c.shown ?? c.text);
+  const effort = typeof c === "string" || c.effort === undefined ? [] : [`| (laid out with ${c.effort})`];
   const quoted = text.split("\n").map((line) => `| ${line}`);
   const problems = plan.problems.map((p: Problem) => `${p.code} ${told(p, plan)}`);
-  return [...quoted, ...(problems.length > 0 ? problems : ["no problem"])].join("\n");
+  return [...quoted, ...effort, ...(problems.length > 0 ? problems : ["no problem"])].join("\n");
 }
 
 /** A text repeated until it is at least that long. */

@@ -8,6 +8,7 @@ import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
+import { STOCK_CASES } from "./cases-stock";
 import { TIPPING_CASES } from "./cases-tipping";
 import { WATER_CASES } from "./cases-water";
 import { WEATHER_CASES } from "./cases-weather";
@@ -25,6 +26,7 @@ const ALL = [
   WHERE_CASES,
   FITS_CASES,
   STEPS_CASES,
+  STOCK_CASES,
   TIPPING_CASES,
   WATER_CASES,
   GUARDING_CASES,

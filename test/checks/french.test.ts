@@ -12,8 +12,7 @@ import type { Language, Template } from "../../server/checks/telling";
 import { UNCHECKED } from "../../server/checks/unchecked-words";
 import { fillNames, speciesNames } from "../../server/trade";
 import type { Display } from "../../server/units";
-import { type Case, readerOf, textIn } from "./cases";
-import { run } from "./plans";
+import { type Case, planOf, textIn } from "./cases";
 
 /** The plans of every code, from all files of cases. */
 const CASES: Record<string, Case[]> = {};
@@ -99,7 +98,7 @@ for (const code of CODES) {
   snapshot.push(`== ${code}`);
   for (const c of CASES[code] ?? []) {
     const plan = textIn(c, "inches");
-    const { problems, worked } = run(plan, readerOf(c));
+    const { problems, worked } = planOf(c, "inches");
     notChecked.push(...worked.unchecked);
     const { display } = worked.settings;
     for (const p of problems.filter((one) => one.code === code)) {

@@ -257,7 +257,7 @@ describe("a thing whose value leads back to itself is told once, and the rest go
     ['roll liner, width width of liner\nmust width of liner at least 9"', ["in-a-circle error"]],
     ['box b, inside inside width of b x 9" x 9"', ["in-a-circle error"]],
     // What is sold may be told by the board's own size.
-    ['stock 1x4, sold 20 * width of 1x4 $5, end trim thickness of 1x4\npart a 2 of 1x4, length 9"', []],
+    ['stock 1x4, sold 20 * width of 1x4 $4, end trim thickness of 1x4\npart a 2 of 1x4, length 9"', []],
   ])("%s", (text, problems) => {
     expect(found(`${text}\n`).filter((p) => !p.startsWith("never-used"))).toEqual(problems);
   });

@@ -5,7 +5,7 @@
 import { describe, expect, test } from "vitest";
 import { CHECKS, type Problem } from "../../server/checks";
 import { CODES } from "../../server/checks/codes";
-import { type Case, readerOf, type System, shownCase, textIn } from "./cases";
+import { type Case, planOf, type System, shownCase } from "./cases";
 import { FITS_CASES } from "./cases-fits";
 import { FORM_CASES } from "./cases-form";
 import { GUARDING_CASES } from "./cases-guarding";
@@ -13,12 +13,12 @@ import { HOLDING_CASES } from "./cases-holding";
 import { MEANING_CASES } from "./cases-meaning";
 import { PLACED_CASES } from "./cases-placed";
 import { STEPS_CASES } from "./cases-steps";
+import { STOCK_CASES } from "./cases-stock";
 import { TIPPING_CASES } from "./cases-tipping";
 import { WATER_CASES } from "./cases-water";
 import { WEATHER_CASES } from "./cases-weather";
 import { WHERE_CASES } from "./cases-where";
 import { WORK_CASES } from "./cases-work";
-import { run } from "./plans";
 
 /** The cases of every code, from all these. */
 function together(
@@ -39,6 +39,7 @@ const CASES = together([
   WHERE_CASES,
   FITS_CASES,
   STEPS_CASES,
+  STOCK_CASES,
   TIPPING_CASES,
   WATER_CASES,
   GUARDING_CASES,
@@ -46,16 +47,14 @@ const CASES = together([
 ]);
 const SYSTEMS: readonly System[] = ["inches", "millimetres"];
 
-const evaluated = (c: Case, system: System) => run(textIn(c, system), readerOf(c));
-
 describe.each(CODES)("%s", (code) => {
   test.each(SYSTEMS)("in %s", async (system) => {
-    const shown = CASES[code]!.map((c) => shownCase(c, evaluated(c, system)));
+    const shown = CASES[code]!.map((c) => shownCase(c, planOf(c, system)));
     await expect(`${shown.join("\n\n")}\n`).toMatchFileSnapshot(`snapshots/${code}-${system}.txt`);
   });
 
   test("every plan shows it", () => {
-    const silent = CASES[code]!.filter((c) => !evaluated(c, "inches").problems.some((p) => p.code === code));
+    const silent = CASES[code]!.filter((c) => !planOf(c, "inches").problems.some((p) => p.code === code));
     expect(silent).toEqual([]);
   });
 });
@@ -65,7 +64,7 @@ describe("every sentence", () => {
   const note = (p: Problem): void => {
     for (const said of [p, ...p.related, ...p.assumed, ...p.cures]) seen.add(`${p.code} ${said.says}`);
   };
-  for (const c of Object.values(CASES).flat()) evaluated(c, "inches").problems.forEach(note);
+  for (const c of Object.values(CASES).flat()) planOf(c, "inches").problems.forEach(note);
   const all = CHECKS.flatMap((c) => Object.keys(c.templates).map((says) => `${c.code} ${says}`));
   const ofForm = Object.keys(FORM_CASES);
   const isTitle = (s: string): boolean => TITLES.some((t) => ofForm.some((code) => s === `${code} ${t}`));

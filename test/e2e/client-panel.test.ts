@@ -30,6 +30,7 @@ vi.mock("../../client/protocol", () => ({
   SheetRequest: "sheet",
   PiecesAtRequest: "pieces",
   WorkedNotification: "worked",
+  LayoutsNotification: "layouts",
 }));
 
 function uri(text: string): Uri {

@@ -1,6 +1,7 @@
 /** Drawings on their own clock: kept while nothing changes, mixed with those of before while they are made, never after a fault. */
 import { describe, expect, test } from "vitest";
-import { type Asked, drawer, turn } from "../../server/lsp/drawn";
+import { type Asked, drawer } from "../../server/lsp/drawn";
+import { turn } from "../../server/lsp/turn";
 import { evaluate } from "../../server/service";
 import type { SheetDrawing } from "../../server/sheet/drawings";
 

@@ -11,6 +11,8 @@ import {
   StreamMessageWriter,
 } from "vscode-languageserver/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
+import type { LayoutHost } from "../../server/lsp/layouts/host";
+import type { Standing } from "../../server/lsp/layouts/looking";
 import { serveOn } from "../../server/lsp/server";
 import type { Reader } from "../../server/plan";
 
@@ -29,6 +31,8 @@ export interface Editor {
   readonly pushes: { readonly uri: string; readonly version?: number; readonly diagnostics: Diagnostic[] }[];
   readonly pull: (file: string) => Promise<readonly Diagnostic[]>;
   readonly worked: { readonly uri: string; readonly version: number }[];
+  /** What was told of layouts, in order. */
+  readonly layouts: ({ readonly uri: string; readonly version: number } & Standing)[];
   readonly refreshes: () => number;
   readonly logged: string[];
   /** Resolves when `ready` holds; fails after twenty seconds. */
@@ -45,6 +49,8 @@ export interface Setup {
   /** Answers `workspace/configuration`. */
   readonly setting?: () => unknown;
   readonly folder?: string;
+  /** Where better layouts are looked for; unsaid, nowhere. */
+  readonly layoutHost?: LayoutHost;
   /** Refuses every `client/registerCapability`. */
   readonly refuses?: boolean;
 }
@@ -58,12 +64,14 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     read: memoryReader(setup.disk ?? new Map()),
     home: "/home",
     pageBeside: (code) => `file:///pages/${code}.md`,
+    ...(setup.layoutHost && { layoutHost: () => setup.layoutHost! }),
   });
   server.listen();
 
   const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
   const pushes: Editor["pushes"] = [];
   const worked: Editor["worked"] = [];
+  const layouts: Editor["layouts"] = [];
   const logged: string[] = [];
   let refreshes = 0;
   connection.onNotification("textDocument/publishDiagnostics", (what: Editor["pushes"][number]) => {
@@ -71,6 +79,9 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
   });
   connection.onNotification("sawbuck/worked", (what: Editor["worked"][number]) => {
     worked.push(what);
+  });
+  connection.onNotification("sawbuck/layouts", (what: Editor["layouts"][number]) => {
+    layouts.push(what);
   });
   connection.onNotification("window/logMessage", ({ message }: { message: string }) => {
     logged.push(message);
@@ -137,6 +148,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
       return report.items;
     },
     worked,
+    layouts,
     refreshes: () => refreshes,
     logged,
     until: async (ready) => {

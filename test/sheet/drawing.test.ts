@@ -212,7 +212,7 @@ describe("a board on paper", () => {
       '20"',
       "c",
       '20"',
-      "offcut",
+      "offcut 1:",
       '25-3/8", keep',
     ]);
     const sides = drawing.items.flatMap((item) => {

@@ -60,9 +60,18 @@ export function board({ label, kind, count = 1, length, trim, cuts, keep }: Boar
   }
   lose(x, length - trim, "offcut");
   lose(Math.max(x, length - trim), length, "trim");
-  const rests = waste.filter(({ why }) => why === "offcut").map(({ from, to }) => (to - from) / 25.4);
-  const offcut = keep && rests.length > 0 ? inches(Math.max(...rests)) : null;
-  return { label, kind, count, length: inches(length), cuts: laid, waste, offcut };
+  const longest = Math.max(...waste.map(({ from, to, why }) => (why === "offcut" ? to - from : 0)));
+  const kept = waste.filter(({ from, to, why }) => keep && why === "offcut" && to - from === longest);
+  const rests = kept.map(({ from, to }) => ({
+    name: "offcut 1",
+    count: 1,
+    x: from,
+    y: 0,
+    length: inches((to - from) / 25.4),
+    width: null,
+  }));
+  const offcut = rests[0]?.length ?? null;
+  return { label, kind, count, length: inches(length), cuts: laid, waste, offcut, rests };
 }
 
 type Panel = readonly [label: string, x: number, y: number, length: number, width: number];
@@ -83,5 +92,6 @@ export function panel(label: string, length: number, width: number, cuts: readon
       length: inches(long),
       width: inches(wide),
     })),
+    rests: [],
   };
 }

@@ -107,6 +107,7 @@ describe("what the sheet says of its own", () => {
         "Cut list",
         "Board layouts",
         "Sheet layouts",
+        "Offcuts to keep",
         "Liner and fabric",
         "Finish",
         "Where the screws go",

@@ -1,5 +1,5 @@
 /** A sheet written by hand for the yard of the hillside school: a salad trough with a shelf under it. */
-import type { Place, SheetData, SheetProblem } from "../../server/sheet/data";
+import type { Place, SheetData, SheetProblem, SheetProof } from "../../server/sheet/data";
 import { letters } from "../../server/sheet/identity";
 import { inches, board as plainBoard, panel as plainPanel } from "./made";
 
@@ -8,6 +8,33 @@ const FILE = "salad-trough.sawbuck";
 function at(line: number, column = 1, endColumn = 40): Place {
   return { file: FILE, line, column, endLine: line, endColumn };
 }
+
+const FIRST: SheetProof = {
+  status: "first",
+  cost: 2400,
+  bound: null,
+  unit: "cents",
+  currency: "$",
+  work: 0,
+  certificate: null,
+};
+const BOUNDED: SheetProof = {
+  ...FIRST,
+  status: "bounded",
+  cost: 2438.4,
+  bound: 2012.5,
+  unit: "mm",
+  currency: "",
+  work: 120_000,
+  certificate: { worths: [[3, 1]], held: [], refuted: [] },
+};
+const PROVEN: SheetProof = {
+  ...FIRST,
+  status: "proven",
+  bound: 2400,
+  work: 4_000_000,
+  certificate: { worths: [[8, 8, 1, 5, 1, 2]], held: [[0, 4]], refuted: [[0]] },
+};
 
 const POKES: SheetProblem = {
   code: "screw-pokes-through",
@@ -267,6 +294,9 @@ export const trough: SheetData = {
       ],
       assumed: ['1/8" lost to each saw cut', '1/2" trimmed off each bought end'],
       unplaced: [],
+      proof: FIRST,
+      stops: [],
+      onHandAfter: "",
     },
     {
       stock: "2x2",
@@ -295,6 +325,9 @@ export const trough: SheetData = {
       ],
       assumed: ['1/8" lost to each saw cut'],
       unplaced: [],
+      proof: BOUNDED,
+      stops: [{ length: inches(39.5), count: 2, marks: "C", boards: [{ label: "8' board", count: 1 }] }],
+      onHandAfter: 'on hand 1 of 27-3/8"',
     },
     {
       stock: "1x6",
@@ -328,6 +361,9 @@ export const trough: SheetData = {
       ],
       assumed: ['1/8" lost to each saw cut'],
       unplaced: [],
+      proof: FIRST,
+      stops: [],
+      onHandAfter: "",
     },
     {
       stock: "1x4",
@@ -377,6 +413,9 @@ export const trough: SheetData = {
       ],
       assumed: ['1/8" lost to each saw cut'],
       unplaced: ["drip-strip / 1"],
+      proof: FIRST,
+      stops: [],
+      onHandAfter: "",
     },
   ],
   panels: [
@@ -397,6 +436,8 @@ export const trough: SheetData = {
       ],
       assumed: ['1/8" lost to each saw cut', "cuts run from edge to edge"],
       unplaced: [],
+      proof: PROVEN,
+      onHandAfter: "",
     },
   ],
   shopping: {
@@ -489,6 +530,11 @@ export const trough: SheetData = {
     budget: "$160.00",
     carry: { count: 10, longest: inches(96), weight: "52 lb (24 kg)" },
     withoutPrice: ["outdoor-oil"],
+    pile: [
+      { stock: "2x4", count: 1, length: inches(54), width: null, pieces: 6, saves: "$3.20" },
+      { stock: "2x2", count: 1, length: inches(41), width: null, pieces: 1, saves: null },
+    ],
+    left: { amount: "$1.09", over: true },
   },
   fasteners: [
     {
@@ -773,6 +819,8 @@ export const empty: SheetData = {
   shopping: {
     rows: [],
     onHand: [],
+    pile: [],
+    left: null,
     subtotal: null,
     tax: null,
     total: null,

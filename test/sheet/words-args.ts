@@ -110,6 +110,20 @@ const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   "work.coats": [[1], [3]],
   pieces: [[1], [3]],
   cutAlike: [["§a", 3]],
+  stops: [[["§a", "§b"]]],
+  stop: [
+    ["§a", 3, "§c", 2],
+    ["§a", 2, "", 1],
+  ],
+  piled: [
+    ["§a", 3, "§c"],
+    ["§a", 1, ""],
+  ],
+  "wood.layouts.rest": [
+    ["§a", 1, 1],
+    ["§a", 2, 3],
+    ["§a", 2, 5],
+  ],
   carry: [
     [3, "§b", "§c"],
     [1, "", ""],

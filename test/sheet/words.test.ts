@@ -294,7 +294,7 @@ const CODES: ReadonlySet<string> = new Set(
 /** What the plan itself says, longest first: titles, notes, reasons, rules, whose limits, expressions for lengths. */
 function typedIn(
   { worked: { settings, loaded, finishes } }: Evaluated,
-  { cutList, musts, accepted }: SheetData,
+  { cutList, musts, accepted, boards, panels }: SheetData,
 ): string[] {
   const { title, anchoredTo, writtenBy, licence, floorLimit, footLimit, shares, tools: has } = settings;
   const titles = loaded.files.flatMap(({ tree }) =>
@@ -308,6 +308,7 @@ function typedIn(
     ...cutList.flatMap(({ rows }) => rows.map(({ rule }) => rule)),
     ...musts.flatMap(({ rule, because }) => [rule, because]),
     ...accepted.map((problem) => problem.accepted ?? ""),
+    ...[...boards, ...panels].map(({ onHandAfter }) => onHandAfter),
   ]
     .filter((text) => text !== "")
     .sort((a, b) => b.length - a.length);

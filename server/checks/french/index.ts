@@ -9,6 +9,7 @@ import { FRENCH_PHRASES } from "./phrases";
 import { PLACED } from "./placed";
 import { SCREWS } from "./screws";
 import { STEPS } from "./steps";
+import { STOCK } from "./stock";
 import { TIPPING } from "./tipping";
 import { FRENCH_UNCHECKED } from "./unchecked";
 import { WATER } from "./water";
@@ -19,6 +20,7 @@ export const FRENCH: Readonly<Record<string, Templates>> = {
   ...FORM,
   ...MEANING,
   ...WORK,
+  ...STOCK,
   ...PLACED,
   ...SCREWS,
   ...STEPS,

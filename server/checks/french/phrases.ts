@@ -293,6 +293,9 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "stock for": "{stock} ({why}) pour {parts}",
   "and in more lines": counted("n", ", ici et dans {n} autre ligne", ", ici et dans {n} autres lignes"),
 
+  "so many of a length": "{part} ({n} de {length})",
+  "so many of a sheet": "{part} ({n} de {length} x {width})",
+
   step: "l’étape {n}",
   "titled step": "l’étape {n} (« {title} »)",
   "so many more": counted("n", "{n} autre", "{n} autres"),

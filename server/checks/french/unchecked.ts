@@ -42,7 +42,6 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "thing tips over": "si ce qui repose sur {foot} se renverse",
   "tips filled": "si l’ouvrage se renverse une fois {box} rempli",
   "anchor holds": "si sa fixation tient",
-  "accepted code": "« {code} », que le plan accepte",
   "fits the space": "si l’ouvrage tient dans son espace",
   "goes in": "si l’ouvrage entre par le passage",
   climbing: "si on peut grimper près d’un garde-corps",
@@ -108,7 +107,6 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "only ways out": "on regarde seulement combien il y a de sorties, et leur largeur",
   "no shrinkage": "aucune table ne dit de combien ce bois gonfle : {wood}",
   "only widths": "on regarde seulement de combien elles s’élargissent",
-  "not looked for yet": "cette version ne le cherche pas encore",
   "only miters": "seuls ses onglets se calculent pour l’instant",
   "outside table": "sa table ne vaut que pour {range}",
   "a mistake": "une faute y fait obstacle",
@@ -154,8 +152,8 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "unsaid coating": "rien ne dit de quoi le métal est revêtu",
   "only its maker says": "seul son fabricant dit pour quels bois il est fait",
   "no lengths sold": "ni le plan ni le fichier d’atelier ne disent quelles longueurs se vendent",
-  "no wood found":
-    "la première réponse n’a pas trouvé de bois pour cela : rien de plus ne se vend, ou ce n’est pas assez long",
+  "too large to lay out":
+    "une de ses tailles est trop grande pour le débit, qui va jusqu’à 105 m pour les planches et 13 m pour les panneaux",
   "no price": "aucun prix n’est donné",
   "several currencies": "les prix sont en {currencies}",
   "guards are for code":

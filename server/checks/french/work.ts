@@ -63,6 +63,8 @@ export const WORK: Readonly<Record<string, Templates>> = {
     uncounted: "On ne sait pas combien il faut de {what} : tout n’est donc pas compté ici.",
     unmeasured: "On ne sait pas quelle quantité de {what} il faut : tout n’est donc pas compté ici.",
     first: "Le débit des planches est une première réponse ; il en existe peut-être une moins chère.",
+    within: "En débitant autrement, on épargnerait au plus {saves}.",
+    cheapest: "À ces prix, aucun débit n’est moins cher.",
   },
   "ring-open": {
     short:

@@ -1,12 +1,13 @@
 /** What to buy, by aisle, and what it comes to. */
 import type { SheetData, Shopping, ShoppingRow } from "../data";
 import type { Section } from "../document";
+import { pileWords } from "../gather-work";
 import type { SheetWords } from "../words";
-import { type ColumnOf, paragraph, section, some, table } from "./blocks";
+import { type ColumnOf, list, paragraph, section, some, table } from "./blocks";
 
 export function buyingSection({ shopping }: SheetData, words: SheetWords): Section[] {
-  const { rows, onHand, withoutPrice, carry } = shopping;
-  if (rows.length + onHand.length + withoutPrice.length === 0) return [];
+  const { rows, pile, withoutPrice, carry } = shopping;
+  if (rows.length + pile.length + withoutPrice.length === 0) return [];
   const aisles = [...new Set(rows.map(({ aisle }) => aisle))];
   return section("shopping", words.headings.buying, [
     ...(carry
@@ -24,7 +25,11 @@ export function buyingSection({ shopping }: SheetData, words: SheetWords): Secti
       sums(shopping, words),
     ),
     ...(withoutPrice.length > 0 ? [paragraph("source", words.withoutPrice(withoutPrice.join(", ")))] : []),
-    ...(onHand.length > 0 ? [paragraph("source", words.fromOnHand(onHand.join(", ")))] : []),
+    ...(pile.length > 0 ? [paragraph("plain", words.fromPile)] : []),
+    list(
+      "bullets",
+      pile.map((one) => ({ words: words.piled(pileWords(one, words), one.pieces, one.saves ?? "") })),
+    ),
   ]);
 }
 
@@ -62,13 +67,14 @@ function columnsOf(words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
 }
 
 /** The sums that are known. */
-function sums({ subtotal, tax, total, budget }: Shopping, words: SheetWords) {
+function sums({ subtotal, tax, total, budget, left }: Shopping, words: SheetWords) {
   const all = [
     // Without a tax it is the total.
     { label: words.beforeTax, value: tax === null ? null : subtotal },
     { label: words.tax, value: tax },
     { label: words.total, value: total },
     { label: words.budget, value: budget },
+    { label: left?.over ? words.overBudget : words.leftOfBudget, value: left?.amount ?? null },
   ];
   return all.flatMap(({ label, value }) => (value === null ? [] : [{ label, value }]));
 }

@@ -11,6 +11,7 @@ import { drawingSection } from "./drawings";
 import { gapSection, holdingSection, rootSection } from "./holding";
 import { kitSection } from "./kits";
 import { layoutSections } from "./layouts";
+import { offcutSection } from "./offcuts";
 import { cautionSection, figureSections, noteSection } from "./others";
 import { problemSections } from "./problems";
 import { fastenerSection, setOutSection, squareSection } from "./screws";
@@ -61,6 +62,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...cutListSection(data, words),
     ...kitSection(data, words),
     ...layoutSections(data, words),
+    ...offcutSection(data, words),
     ...linerSection(data, words),
     ...finishSection(data, words),
     ...fastenerSection(data, words),
@@ -83,7 +85,11 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...rootSection(data, words),
     ...gapSection(data, words),
     ...atStation("mark", layoutSections(data, words), words),
-    ...atStation("cut", [...cutListSection(data, words), ...kitSection(data, words)], words),
+    ...atStation(
+      "cut",
+      [...cutListSection(data, words), ...kitSection(data, words), ...offcutSection(data, words)],
+      words,
+    ),
     ...atStation("drill", [...fastenerSection(data, words), ...setOutSection(data, words)], words),
     ...atStation("finish", finishSection(data, words), words),
     ...atStation(
@@ -107,6 +113,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...answerSection(data, words),
     // They tell the lengths too.
     ...layoutSections(data, words),
+    ...offcutSection(data, words),
   ],
 };
 

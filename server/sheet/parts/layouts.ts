@@ -90,7 +90,21 @@ function layout(
       ...(unplaced.length > 0
         ? [paragraph("source", words.noWoodFor(unplaced.map(words.piece).join(", ")))]
         : []),
+      ...("stops" in plan ? stopsOf(plan, words) : []),
       ...figures,
     ],
   };
+}
+
+/** Lengths to set a stop for. */
+function stopsOf({ stops }: BoardPlan, words: SheetWords): Paragraph[] {
+  const told = stops.map(({ length, count, marks, boards }) =>
+    words.stop(
+      length.text,
+      count,
+      marks,
+      boards.reduce((sum, board) => sum + board.count, 0),
+    ),
+  );
+  return told.length > 0 ? [paragraph("plain", words.stops(told))] : [];
 }

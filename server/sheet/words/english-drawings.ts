@@ -29,13 +29,14 @@ export const ENGLISH_DRAWINGS = {
   noAssembly: (assembly: string, there: readonly string[]) =>
     `no assembly “${assembly}” is placed in this plan. ${there.length > 0 ? `There is ${there.join(", ")}.` : "It places no assembly at all."}`,
 
-  offcut: "offcut",
   keep: (length: string) => `${length}, keep`,
   size: (length: string, width: string) => `${length} x ${width}`,
   inARow: (label: string, count: number) => `${label}, ${count} in a row`,
   /** A piece of a board, and where its end is marked. */
   piece: (label: string, length: string, mark: string) => `${label} ${length}, mark at ${mark}`,
-  offcutToKeep: (length: string) => `offcut ${length}, keep`,
+  restToKeep: (name: string, length: string) => `${name}: ${length}, keep`,
+  /** Before its length. */
+  rest: (name: string) => `${name}:`,
   /** A board or sheet with what is cut from it. */
   holds: (label: string, cuts: readonly string[]) => `${label}: ${cuts.join("; ")}`,
   tooSmall: (label: string) => `${label} (too small to number)`,

@@ -55,6 +55,19 @@ export const ENGLISH_WOOD = {
     keep: "what is on hand is kept for what nothing sold can do",
     wholeWidth: "a ripped piece takes the whole width of its board here",
     firstAnswer: "this is a first answer, and a cheaper way may exist",
+    /** What is known of a layout. */
+    cheapest: "checked: with these saw cuts, trims, spares and prices, no cheaper way to cut it exists",
+    leastWood:
+      "checked: with these saw cuts, trims and spares, no way to cut it takes less wood; a price is missing",
+    withinMoney: (most: string) =>
+      `with these saw cuts, trims, spares and prices, it costs at most ${most} over the cheapest possible`,
+    withinWood: (most: string) =>
+      `with these saw cuts, trims and spares, it takes at most ${most} more than the least possible; a price is missing`,
+    /** What is left over, by its number among those of its stock. */
+    rest: (stock: string, from: number, to: number) =>
+      from === to
+        ? `${stock} rest ${from}`
+        : `${stock} rests ${from} ${to === from + 1 ? "and" : "to"} ${to}`,
   },
 
   /** By the aisle's name in the data. */

@@ -54,6 +54,7 @@ export const ENGLISH = {
     cutList: "Cut list",
     boards: "Board layouts",
     panels: "Sheet layouts",
+    offcuts: "Offcuts to keep",
     liners: "Liner and fabric",
     finish: "Finish",
     fasteners: "Screws and other fasteners",
@@ -208,6 +209,13 @@ export const ENGLISH = {
   cutAlike: (label: string, count: number) => `${label}, ${count} cut alike`,
   allowedFor: (what: string) => `Allowed for: ${what}.`,
   noWoodFor: (pieces: string) => `No wood found for: ${pieces}.`,
+  /** Lengths cut more than once, each with how many, marks and boards: for a stop on the saw. */
+  stops: (stops: readonly string[]) => `Set a stop on the saw once for each length: ${stops.join("; ")}.`,
+  stop: (length: string, count: number, marks: string, boards: number) =>
+    `${count} of ${length}${marks === "" ? "" : ` (${marks})`} from ${boards} board${boards === 1 ? "" : "s"}`,
+  nameRests: "Write its name on each.",
+  /** What a shop file then says of each stock. */
+  onHandAfter: "For the next plan, your shop file then says:",
   noPrice: "no price",
   carry: (count: number, longest: string, weight: string) => {
     const said = [
@@ -222,7 +230,12 @@ export const ENGLISH = {
   total: "Total",
   budget: "Budget",
   withoutPrice: (what: string) => `Without a price, so not in the total: ${what}.`,
-  fromOnHand: (what: string) => `From what is on hand: ${what}.`,
+  leftOfBudget: "Left of the budget",
+  overBudget: "Over the budget",
+  fromPile: "From the pile:",
+  /** Boards or sheets of one size, `2 of 41" 2x4`; `saves` is empty where there is no price. */
+  piled: (what: string, pieces: number, saves: string) =>
+    `${what}, for ${pieces} piece${pieces === 1 ? "" : "s"}${saves === "" ? "" : `; saves about ${saves}`}`,
   kit: (n: number, of: number) => (n === 0 ? `Each of the ${of} kits` : `Kit ${n} of ${of}`),
   allKits: (make: number) => `All ${make} kits together`,
   inKit: "in it",

@@ -27,12 +27,12 @@ export const FRENCH_DRAWINGS: DrawingWords = {
   noAssembly: (assembly, there) =>
     fr`aucun sous-ensemble « ${assembly} » n'est placé dans ce plan. ${there.length > 0 ? `Il y a ${et(there)}.` : fr`Il n'en place aucun.`}`,
 
-  offcut: "chute",
   keep: (length) => `${length}, à garder`,
   size: (length, width) => `${length} x ${width}`,
   inARow: (label, count) => `${label}, ${count} de suite`,
   piece: (label, length, mark) => `${label} ${length}, trait à ${mark}`,
-  offcutToKeep: (length) => `chute de ${length}, à garder`,
+  restToKeep: (name, length) => fr`${name} : ${length}, à garder`,
+  rest: (name) => fr`${name} :`,
   holds: (label, cuts) => fr`${label} : ${cuts.join(fr` ; `)}`,
   tooSmall: (label) => `${label} (trop petite pour un numéro)`,
   marks: fr`Traits : `,

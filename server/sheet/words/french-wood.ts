@@ -115,6 +115,13 @@ export const FRENCH_WOOD: SheetWords["wood"] = {
     keep: "la réserve est gardée pour ce que rien de vendu ne peut donner",
     wholeWidth: "une pièce délignée prend ici toute la largeur de sa planche",
     firstAnswer: fr`c'est une première réponse, il peut en exister une moins chère`,
+    cheapest: fr`vérifié : avec ces traits de scie, ces affranchissements, ces rechanges et ces prix, aucun débit n'est moins cher`,
+    leastWood: fr`vérifié : avec ces traits de scie, ces affranchissements et ces rechanges, aucun débit ne prend moins de bois ; il manque un prix`,
+    withinMoney: (most) =>
+      fr`avec ces traits de scie, ces affranchissements, ces rechanges et ces prix, cela coûte au plus ${most} de plus que le moins cher possible`,
+    withinWood: (most) =>
+      fr`avec ces traits de scie, ces affranchissements et ces rechanges, cela prend au plus ${most} de plus que le moins possible ; il manque un prix`,
+    rest: (stock, from, to) => (from === to ? `${stock} chute ${from}` : `${stock} chutes ${from} à ${to}`),
   },
 
   aisles: {

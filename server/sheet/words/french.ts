@@ -45,6 +45,7 @@ export const FRENCH: SheetWords = {
     cutList: "Fiche de débit",
     boards: "Débit des planches",
     panels: "Débit des panneaux",
+    offcuts: "Chutes à garder",
     liners: "Doublure et toile",
     finish: "Finition",
     fasteners: "Vis et autres fixations",
@@ -190,6 +191,11 @@ export const FRENCH: SheetWords = {
   cutAlike: (label, count) => `${label}, ${count} fois la même coupe`,
   allowedFor: (what) => fr`Compté : ${what}.`,
   noWoodFor: (pieces) => fr`Pas de bois trouvé pour : ${pieces}.`,
+  stops: (stops) => fr`Régler la butée de la scie une fois pour chaque longueur : ${stops.join("\u00a0; ")}.`,
+  stop: (length, count, marks, boards) =>
+    `${count} de ${length}${marks === "" ? "" : ` (${marks})`} dans ${many(boards, "planche", "planches")}`,
+  nameRests: "Écrire sur chacune son nom.",
+  onHandAfter: fr`Pour le prochain plan, le fichier d'atelier dit alors :`,
   noPrice: "sans prix",
   carry: (count, longest, weight) => {
     const said = [
@@ -204,7 +210,11 @@ export const FRENCH: SheetWords = {
   total: "Total",
   budget: "Budget",
   withoutPrice: (what) => fr`Sans prix, donc hors du total : ${what}.`,
-  fromOnHand: (what) => fr`Pris dans la réserve : ${what}.`,
+  leftOfBudget: "Reste du budget",
+  overBudget: "Dépassement du budget",
+  fromPile: fr`Pris dans la réserve :`,
+  piled: (what, pieces, saves) =>
+    fr`${what}, pour ${many(pieces, "pièce", "pièces")}${saves === "" ? "" : fr` ; épargne environ ${saves}`}`,
   kit: (n, of) => (n === 0 ? `Chacun des ${of} lots` : `Lot ${n} sur ${of}`),
   allKits: (make) => `Les ${make} lots ensemble`,
   inKit: "dans le lot",

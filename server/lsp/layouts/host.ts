@@ -1,0 +1,25 @@
+/** Where better layouts are looked for: one job at a time, off the typing wherever that can be. */
+import type { improve, LayoutJob } from "../../cutting/improve";
+import { type Cancel, drive, type Tell } from "./driving";
+
+export interface LayoutHost {
+  /** What was started before must have ended or been cancelled. Nothing is told before this returns. */
+  readonly start: (job: LayoutJob, effort: number, tell: Tell) => Cancel;
+  /** Nothing is started after it. */
+  readonly end: () => void;
+}
+
+/** So long at a time, typing waits. */
+const SLICE_MS = 8;
+
+/** Between the keys, where there is no other thread. */
+export function inlineHost(improving?: typeof improve): LayoutHost {
+  let cancel: Cancel | undefined;
+  return {
+    start: (job, effort, tell) => {
+      cancel = drive(job, effort, SLICE_MS, tell, improving);
+      return cancel;
+    },
+    end: () => cancel?.(),
+  };
+}
