@@ -207,6 +207,21 @@ describe("a worker", () => {
     expect(workers[0]!.ended).toBe(false);
   });
 
+  test("with nothing to do is ended, and another is started when there is", async () => {
+    const { host, workers } = fakes();
+    const all = run(host, job);
+    workers[0]!.says({ of: 1, what: "last", news: news(1) });
+    await all;
+    vi.advanceTimersByTime(9_000);
+    host.start(job, EFFORT, () => {})();
+    vi.advanceTimersByTime(9_000);
+    expect(workers.map(({ ended }) => ended)).toEqual([false]);
+    vi.advanceTimersByTime(1_000);
+    expect(workers.map(({ ended }) => ended)).toEqual([true]);
+    host.start(job, EFFORT, () => {});
+    expect(workers.length).toBe(2);
+  });
+
   test("that does not leave off a cancelled job is ended, and the next job begins anew elsewhere", async () => {
     const { host, workers } = fakes();
     const cancel = host.start(job, EFFORT, () => {});

@@ -45,6 +45,9 @@ interface Started {
   used: boolean;
 }
 
+/** ms with nothing to do after which a worker is ended: it takes some 30 MB. */
+const IDLE = 10_000;
+
 /** Workers lost one after another, without a job ended between, after which there are no more. */
 const MOST_LOST = 3;
 
@@ -55,11 +58,21 @@ export function workerHost(wiring: Wiring, { otherwise, log }: WorkerChoices): L
   let lost = 0;
   let instead: Cancel | undefined;
   let cannotStart = false;
+  let idle: ReturnType<typeof setTimeout> | undefined;
+
+  const rest = (): void => {
+    clearTimeout(idle);
+    idle = setTimeout(() => {
+      worker?.wire.end();
+      worker = undefined;
+    }, IDLE);
+  };
 
   const settle = (told: Told): void => {
     const settled = current;
     clearTimeout(settled?.timer);
     current = undefined;
+    rest();
     settled?.tell(told);
   };
 
@@ -129,6 +142,7 @@ export function workerHost(wiring: Wiring, { otherwise, log }: WorkerChoices): L
   const post = (one: Current): void => {
     worker ??= start();
     if (!worker) return;
+    clearTimeout(idle);
     one.waits = worker.used;
     worker.used = true;
     watch(one);
@@ -148,9 +162,11 @@ export function workerHost(wiring: Wiring, { otherwise, log }: WorkerChoices): L
         clearTimeout(one.timer);
         current = undefined;
         worker?.wire.post({ cancel: one.of });
+        rest();
       };
     },
     end: () => {
+      clearTimeout(idle);
       clearTimeout(current?.timer);
       current = undefined;
       worker?.wire.end();
