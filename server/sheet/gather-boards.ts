@@ -8,6 +8,7 @@ import {
   boardRests,
   ofTicks,
   partOfPiece,
+  piecesOf,
   type SheetWork,
   sheetRests,
   type Worked,
@@ -25,7 +26,7 @@ export function boardPlans(worked: Worked, { ofLayout }: Identities, words: Shee
     if (work.answer.boards.length === 0 && work.answer.unplaced.length === 0) return [];
     if (work.material.sold.length === 0 && work.material.onHand.length === 0) return [];
     const named = new Rests(work.material.name, words);
-    const boards = grouped(work.answer.boards, boardKey).map((same) =>
+    const boards = grouped(work.answer.boards, (board) => boardKey(board, work)).map((same) =>
       boardOf(same, work, display, ofLayout, named, words),
     );
     return [
@@ -34,7 +35,7 @@ export function boardPlans(worked: Worked, { ofLayout }: Identities, words: Shee
         title: materialTitle(work.material, display, words),
         boards,
         assumed: assumptions(work, worked, words),
-        unplaced: work.answer.unplaced.map((id) => ofLayout(id).id),
+        unplaced: work.answer.unplaced.flatMap((id) => piecesOf(work, id)).map((id) => ofLayout(id).id),
         proof: proofOf(work),
         stops: stopsOf(boards),
         onHandAfter: onHandLine(work, worked.settings),
@@ -64,12 +65,24 @@ class Rests {
 const marksOf = (ids: readonly string[], ofLayout: Identities["ofLayout"]): string =>
   [...new Set(ids.map((id) => ofLayout(id).mark))].filter(Boolean).join(", ");
 
-const boardKey = (b: BoardLayout): string =>
+const boardKey = (b: BoardLayout, work: BoardWork): string =>
   JSON.stringify([
     b.kind === "bought" ? b.boardId : b.length,
     b.bad,
-    b.cuts.map((c) => [partOfPiece(c.pieceId), c.from, c.to]),
+    b.cuts.map((c) => [piecesOf(work, c.pieceId).map(partOfPiece), c.from, c.to]),
   ]);
+
+/** `slat`, `slat (spare)`; of pieces side by side how many of each. */
+function cutLabel(pieces: readonly string[], { wood: { layouts } }: SheetWords): string {
+  const labels = pieces.map((id) =>
+    id.startsWith("spare") ? layouts.spare(partOfPiece(id)) : partOfPiece(id),
+  );
+  if (labels.length === 1) return labels[0]!;
+  const counts = [...new Set(labels)].map(
+    (label) => [labels.filter((l) => l === label).length, label] as const,
+  );
+  return layouts.sideBySide(counts);
+}
 
 /** Runs of equal things, in the order of the first of each. */
 function grouped<T>(list: readonly T[], key: (t: T) => string): T[][] {
@@ -89,9 +102,11 @@ function boardOf(
   display: Display,
   ofLayout: Identities["ofLayout"],
   named: Rests,
-  { wood: { layouts } }: SheetWords,
+  words: SheetWords,
 ): SheetBoard {
+  const { layouts } = words.wood;
   const [board] = same as [BoardLayout];
+  const idsAt = (i: number): string[] => same.flatMap((b) => piecesOf(work, b.cuts[i]!.pieceId));
   const length = ofTicks(board.length);
   const sold =
     board.kind === "bought" ? work.material.sold[Number(board.boardId.slice("sold ".length))] : undefined;
@@ -105,14 +120,11 @@ function boardOf(
     count: same.length,
     length: marked(length, display),
     cuts: board.cuts.map((cut, i) => ({
-      piece: same.map((b) => ofLayout(b.cuts[i]!.pieceId).id).join(", "),
-      label: cut.pieceId.startsWith("spare")
-        ? layouts.spare(partOfPiece(cut.pieceId))
-        : partOfPiece(cut.pieceId),
-      mark: marksOf(
-        same.map((b) => b.cuts[i]!.pieceId),
-        ofLayout,
-      ),
+      piece: idsAt(i)
+        .map((id) => ofLayout(id).id)
+        .join(", "),
+      label: cutLabel(piecesOf(work, cut.pieceId), words),
+      mark: marksOf(idsAt(i), ofLayout),
       from: marked(ofTicks(cut.from), display),
       to: marked(ofTicks(cut.to), display),
       length: marked(ofTicks(cut.to - cut.from), display),
@@ -141,7 +153,8 @@ function assumptions(work: BoardWork | SheetWork, { settings }: Worked, words: S
   }
   if (work.spares > 0) list.push(layouts.spares(work.spares));
   if (material.onHand.length > 0) list.push(material.salvage === "use up" ? layouts.useUp : layouts.keep);
-  if ("ripped" in work && work.ripped) list.push(layouts.wholeWidth);
+  if ("ripped" in work && work.ripped)
+    list.push(work.sideBySide.size > 0 ? layouts.sharedWidth : layouts.wholeWidth);
   return [...list, ...proofWords(work, settings, words)];
 }
 

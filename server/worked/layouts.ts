@@ -12,6 +12,7 @@ import {
 import { layOutSheets, type SheetAnswer, type SheetJob } from "../cutting/sheets";
 import { ifKnown } from "../plan";
 import { exactly, exactOf, fraction, LENGTH, type Quantity } from "../units";
+import { type Blank, blanksOf, type Ripped } from "./blanks";
 import { Lately } from "./lately";
 import type { Material } from "./materials";
 import { type Part, pieceIds } from "./parts";
@@ -22,7 +23,10 @@ export const TICKS_PER_MM = 640;
 
 export interface BoardWork {
   readonly material: Material;
+  /** Ripped pieces that lie side by side are one piece in it, under the name of the first. */
   readonly job: BoardJob;
+  /** By that name: all that are ripped from one stretch of board. */
+  readonly sideBySide: ReadonlyMap<string, readonly string[]>;
   readonly answer: BoardAnswer;
   /** Null for a first answer, of which nothing is known. */
   readonly proof: Proof | null;
@@ -68,6 +72,18 @@ const cents = (q: Quantity | undefined): number | null =>
 /** An edit that changes no length of a material leaves its boards as they are. */
 const BOARDS = new Lately(16, layOut);
 const SHEETS = new Lately(16, layOutSheets);
+const BLANKS = new Lately(
+  16,
+  ({
+    pieces,
+    width,
+    kerf,
+  }: {
+    pieces: readonly Ripped[];
+    width: number | undefined;
+    kerf: number;
+  }): Blank[] => blanksOf(pieces, width, kerf),
+);
 
 /** None but first answers. */
 export const FIRST_ANSWERS: Layouts = { boards: () => undefined, sheets: () => undefined };
@@ -95,14 +111,24 @@ export function layOutBoards(
   const spans = onHand.flatMap((board) => clearLengths(board, kerf));
   const reaches = [...sold.map((s) => s.length - endTrim), ...spans].filter((reach) => reach > 0);
   const longest = reaches.length > 0 ? Math.max(...reaches) : null;
-  const { pieces, tooLong, leftOut, spares } = collect(parts, settings, (part) => {
+  const collected = collect(parts, settings, (part) => {
     const length = ticksUp(ifKnown(part.needs)!);
-    return longest !== null && length > longest ? "too long" : (id) => ({ id, length });
+    const width = part.ripped ? ticksUp(ifKnown(part.width)!) : undefined;
+    return longest !== null && length > longest ? "too long" : (id) => ({ id, length, width });
   });
+  const { tooLong, leftOut, spares } = collected;
+  const boardWidth = material.width && ifKnown(material.width);
+  const blanks = BLANKS.of({
+    pieces: collected.pieces,
+    width: boardWidth && ticksDown(boardWidth),
+    kerf,
+  });
+  const pieces = blanks.map(({ id, length }) => ({ id, length }));
   const job: BoardJob = { pieces, sold, onHand, kerf, endTrim, salvage: material.salvage };
   return {
     material,
     job,
+    sideBySide: new Map(blanks.flatMap((b) => (b.pieces.length > 1 ? [[b.id, b.pieces] as const] : []))),
     ...(layouts.boards(job) ?? first(BOARDS.of(job))),
     longest,
     tooLong,
@@ -111,6 +137,10 @@ export function layOutBoards(
     ripped: parts.some((p) => p.ripped),
   };
 }
+
+/** The pieces under a name of a board's layout: those that lie side by side there, or the one. */
+export const piecesOf = ({ sideBySide }: BoardWork, id: string): readonly string[] =>
+  sideBySide.get(id) ?? [id];
 
 export function layOutPanels(
   material: Material,

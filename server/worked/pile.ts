@@ -1,6 +1,6 @@
 /** What the pile of a stock gives to a plan, and what lies there once all is cut. */
 import { type Display, exactly, exactOf, fraction, LENGTH, type Quantity } from "../units";
-import { type BoardWork, ofTicks, type SheetWork } from "./layouts";
+import { type BoardWork, ofTicks, piecesOf, type SheetWork } from "./layouts";
 import type { Pile } from "./materials";
 import { currencyOf, ofCents } from "./proving";
 import { boardRests, isAcross, sheetRests } from "./rests";
@@ -25,11 +25,11 @@ export function pileUsed(work: Work): PileUsed[] {
   return material.onHand.flatMap((pile, i): PileUsed[] => {
     const used = cut.filter(({ id }) => id.startsWith(`pile ${i} /`));
     if (used.length === 0) return [];
-    const pieces = used.flatMap((one) => one.pieces);
-    const wood = pieces.reduce((sum, piece) => sum + amountOf(piece), 0);
+    const pieces = used.reduce((sum, one) => sum + one.count, 0);
+    const wood = used.flatMap((one) => one.pieces).reduce((sum, piece) => sum + amountOf(piece), 0);
     const saves =
       currency && rates.length > 0 ? ofCents(Math.round(wood * Math.min(...rates)), currency) : undefined;
-    return [{ pile, count: used.length, pieces: pieces.length, saves }];
+    return [{ pile, count: used.length, pieces, saves }];
   });
 }
 
@@ -44,17 +44,23 @@ const amountOf = ({ length, width = 1 }: Sides): number => length * width;
 interface Laid {
   readonly kind: "bought" | "on hand";
   readonly id: string;
+  /** What is cut from it; pieces that lie side by side on a board are one of these. */
   readonly pieces: readonly Sides[];
+  readonly count: number;
 }
 
-function layoutsOf({ answer }: Work): Laid[] {
-  if ("boards" in answer)
-    return answer.boards.map(({ kind, boardId: id, cuts }) => ({
-      kind,
-      id,
-      pieces: cuts.map(({ from, to }) => ({ length: to - from })),
-    }));
-  return answer.sheets.map(({ kind, sheetId: id, placements }) => ({ kind, id, pieces: placements }));
+function layoutsOf(work: Work): Laid[] {
+  if ("sheets" in work.answer)
+    return work.answer.sheets.map(({ kind, sheetId: id, placements }) => {
+      return { kind, id, pieces: placements, count: placements.length };
+    });
+  const { answer } = work as BoardWork;
+  return answer.boards.map(({ kind, boardId: id, cuts }) => ({
+    kind,
+    id,
+    pieces: cuts.map(({ from, to }) => ({ length: to - from })),
+    count: cuts.reduce((sum, { pieceId }) => sum + piecesOf(work as BoardWork, pieceId).length, 0),
+  }));
 }
 
 /** So many alike on hand. */

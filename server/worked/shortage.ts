@@ -1,7 +1,7 @@
 /** Pieces that find no wood, and why: what there is gives none at all, or there is too little of it on hand. */
 import { clearLengths, MOST } from "../cutting/job";
 import { AREA, exactly, fraction, type Quantity } from "../units";
-import { type BoardWork, ofTicks, type SheetWork, TICKS_PER_MM } from "./layouts";
+import { type BoardWork, ofTicks, piecesOf, type SheetWork, TICKS_PER_MM } from "./layouts";
 
 /**
  * Why nothing at all can be cut from a stock of which there is some: the saw takes as much as there is, squaring the
@@ -54,8 +54,12 @@ function ofBoards(work: BoardWork): Shortage | undefined {
   const spans = job.onHand.flatMap((board) => clearLengths(board, job.kerf));
   const withKerfs = (lengths: readonly number[]) => sum(lengths.map((length) => length + job.kerf));
   const needs = asked.map(({ length }) => length);
+  const each = asked.flatMap((piece) => piecesOf(work, piece.id).map((id) => ({ ...piece, id })));
   return {
-    ...grouped(asked, answer.unplaced),
+    ...grouped(
+      each,
+      answer.unplaced.flatMap((id) => piecesOf(work, id)),
+    ),
     sold: job.sold.length > 0,
     needs: ofTicks(sum(needs)),
     has: ofTicks(sum(spans)),

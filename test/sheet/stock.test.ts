@@ -211,3 +211,33 @@ part shelf 1 of ply, length 40", width 20"
     expect(JSON.stringify(sheetDocument(data))).toContain("Left of the budget");
   });
 });
+
+describe("ripped pieces of one length", () => {
+  const text = `plan A rack
+  kerf 1/8"
+stock 1x6, sold 8' $10.55
+part slat 7 of 1x6, length 22", width 2-1/2"
+part lip 3 of 1x6, length 22", width 1-1/4"
+part rail 2 of 1x6, length 40"
+`;
+
+  it("share a stretch of board, each told once, and take fewer boards than one after the other", () => {
+    const sheet = sheetOf(better(text));
+    const [plan] = sheet.boards;
+    const cut = plan!.boards.flatMap(({ cuts, count }) =>
+      cuts.map(({ piece, label }) => ({ piece, label, count })),
+    );
+    // floor((5-1/2" + 1/8") / (2-1/2" + 1/8")) = 2 side by side: seven slats and three lips on five stretches.
+    expect(cut.filter(({ label }) => /slat|lip/.test(label)).reduce((n, { count }) => n + count, 0)).toBe(5);
+    const pieces = cut.flatMap(({ piece }) => piece.split(", "));
+    expect(pieces.sort()).toEqual([
+      ...["lip / 1", "lip / 2", "lip / 3", "rail / 1", "rail / 2"],
+      ...[1, 2, 3, 4, 5, 6, 7].map((n) => `slat / ${n}`),
+    ]);
+    expect(plan!.boards.reduce((n, { count }) => n + count, 0)).toBe(3);
+    expect(plan!.assumed).toContain(
+      "ripped pieces of one length lie side by side where the board is wide enough: cut to length first, then rip",
+    );
+    expect(cut.some(({ label }) => label === "2 slat side by side")).toBe(true);
+  });
+});

@@ -111,6 +111,14 @@ const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   pieces: [[1], [3]],
   cutAlike: [["§a", 3]],
   stops: [[["§a", "§b"]]],
+  "wood.layouts.sideBySide": [
+    [
+      [
+        [2, "§a"],
+        [1, "§b"],
+      ],
+    ],
+  ],
   stop: [
     ["§a", 3, "§c", 2],
     ["§a", 2, "", 1],

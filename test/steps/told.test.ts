@@ -4,7 +4,7 @@ import { run, STAND } from "../checks/plans";
 
 describe("what cannot be read", () => {
   const beam =
-    "stock beam of 6x6, species douglas-fir, sold 24' $99\npart sill 1 of beam, length 12'\nstep Lay it\n  uses sill";
+    "stock beam of 6x6, species douglas-fir, sold 14' $60\npart sill 1 of beam, length 12'\nstep Lay it\n  uses sill";
 
   test("leaves how many people there are, and how long is waited, open", () => {
     const codes = (text: string) => run(text).problems.map((p) => p.code);

@@ -11,7 +11,7 @@ import type { BoardAnswer, BoardJob } from "../job";
 import { firstBins } from "../lay-out";
 import type { Bin } from "../pack";
 import { type Question, readJob } from "../question";
-import { shrink } from "../score";
+import { isBetter, scoreOf, shrink } from "../score";
 import type { Pausing } from "./cover";
 import { isLess } from "./least";
 import { nearest } from "./nearest";
@@ -29,7 +29,7 @@ export function* settled(
   if (job.pieces.length > MOST_PIECES) return { answer: proven, work: 0 };
   const first =
     ends.length <= MOST_STEPS ? 0 : ANCHORS * Math.floor((ends.length - MOST_STEPS / 2) / ANCHORS);
-  const each = Math.floor(effort / MOST_STEPS);
+  const each = Math.floor(effort / SHARES);
   let work = 0;
   let before: Step | null = null;
   for (const end of ends.slice(first)) {
@@ -58,7 +58,9 @@ interface Step {
 /** With more pieces than these it would take too long. */
 const MOST_PIECES = 1200;
 /** Parts that are taken up one by one; of more than these the first ones are laid out together. */
-const MOST_STEPS = 24;
+const MOST_STEPS = 16;
+/** Of the effort, each of them has one such share. */
+const SHARES = 32;
 /** Where they begin moves by so many parts at once. */
 const ANCHORS = 8;
 
@@ -104,14 +106,28 @@ const countBought = (held: readonly Held[]): number => held.filter(({ bought }) 
 const isAllPlaced = (question: Question, bins: readonly Bin[]): boolean =>
   leftOut(question, bins).every((n) => n === 0);
 
-/** The new pieces in the smallest rests that take them, longest first, and on boards bought for those that fit none. */
-function extend(job: BoardJob, question: Question, { held, pieces: from }: Step): readonly Held[] {
+/**
+ * The new pieces in the smallest rests that take them, longest first, and on boards bought for those that fit none; or all
+ * of them on new boards, where that costs no more and leaves a longer rest.
+ */
+function extend(job: BoardJob, question: Question, before: Step): readonly Held[] {
+  const ways = [true, false].map((intoRests) => extendedBy(job, question, before, intoRests));
+  const scores = ways.map((held) => scoreOf(question, binsOfHeld(job, question, held)));
+  return ways[isBetter(scores[1]!, scores[0]!) ? 1 : 0]!;
+}
+
+function extendedBy(
+  job: BoardJob,
+  question: Question,
+  { held, pieces: from }: Step,
+  intoRests: boolean,
+): readonly Held[] {
   const { kinds, spans, sizes, tooLong, kerf } = question;
   const groupOf = groupsOf(question);
   const longest = sizes[tooLong] ?? 0;
-  const used = new Set(held.flatMap((one) => (one.bought ? [] : [one.wood])));
+  const taken = new Set(held.flatMap((one) => (one.bought ? [] : [one.wood])));
   const empty = spans.flatMap((_, wood): Held[] =>
-    used.has(wood) ? [] : [{ bought: false, wood, pieces: [] }],
+    taken.has(wood) ? [] : [{ bought: false, wood, pieces: [] }],
   );
   const boards = [...held, ...empty].map((one) => {
     const room = one.bought ? kinds[one.wood]!.room : spans[one.wood]!.room;
@@ -125,10 +141,12 @@ function extend(job: BoardJob, question: Question, { held, pieces: from }: Step)
   for (const p of fresh) {
     const g = groupOf.get(p);
     if (g === undefined) continue;
+    // What nothing sold can take goes on hand in any case.
+    const may = intoRests || g < tooLong;
     let best: (typeof boards)[number] | null = null;
     for (const board of boards) {
       const kept = !board.bought && job.salvage === "keep" && sizes[g]! <= longest;
-      if (board.rest < sizes[g]! || kept || (best !== null && board.rest >= best.rest)) continue;
+      if (!may || board.rest < sizes[g]! || kept || (best !== null && board.rest >= best.rest)) continue;
       best = board;
     }
     if (best) {

@@ -54,6 +54,10 @@ export const ENGLISH_WOOD = {
     useUp: "what is on hand is used first",
     keep: "what is on hand is kept for what nothing sold can do",
     wholeWidth: "a ripped piece takes the whole width of its board here",
+    sharedWidth:
+      "ripped pieces of one length lie side by side where the board is wide enough: cut to length first, then rip",
+    sideBySide: (counts: readonly (readonly [count: number, part: string])[]): string =>
+      `${counts.map(([n, part]) => `${n} ${part}`).join(", ")} side by side`,
     firstAnswer: "this is a first answer, and a cheaper way may exist",
     /** What is known of a layout. */
     cheapest: "checked: with these saw cuts, trims, spares and prices, no cheaper way to cut it exists",

@@ -114,6 +114,8 @@ export const FRENCH_WOOD: SheetWords["wood"] = {
     useUp: "la réserve sert d’abord",
     keep: "la réserve est gardée pour ce que rien de vendu ne peut donner",
     wholeWidth: "une pièce délignée prend ici toute la largeur de sa planche",
+    sharedWidth: fr`les pièces délignées d'une même longueur sont côte à côte là où la planche est assez large : couper d'abord à longueur, puis déligner`,
+    sideBySide: (counts) => `${counts.map(([n, part]) => `${n} ${part}`).join(", ")} côte à côte`,
     firstAnswer: fr`c'est une première réponse, il peut en exister une moins chère`,
     cheapest: fr`vérifié : avec ces traits de scie, ces affranchissements, ces rechanges et ces prix, aucun débit n'est moins cher`,
     leastWood: fr`vérifié : avec ces traits de scie, ces affranchissements et ces rechanges, aucun débit ne prend moins de bois ; il manque un prix`,
