@@ -79,7 +79,7 @@ function coatNotes(coat: CoatWork, { settings, shopping }: Worked, words: SheetW
 }
 
 export function liningRows(
-  { linings, settings }: Worked,
+  { linings, settings, shopping }: Worked,
   place: (at: At) => Place,
   { work: words }: SheetWords,
 ): readonly SheetLining[] {
@@ -97,7 +97,14 @@ export function liningRows(
           length: marked(length, display),
           width: marked(width, display),
         })),
-        notes: liningNotes(lining, display, words),
+        notes: [
+          ...liningNotes(lining, display, words),
+          ...shopping.liners
+            .filter((need) => need.roll === roll)
+            .flatMap(({ sideBySide }) => sideBySide)
+            .filter(({ boxes }) => boxes.includes(name))
+            .map(({ boxes, along }) => words.besideOnRoll(boxes, lengthText(along, display))),
+        ],
         assumed: lining.assumed.map((one) => words.assumed(one, display)),
         place: place(at),
       },

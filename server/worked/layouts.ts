@@ -58,7 +58,7 @@ export interface SheetWork {
 export const ofTicks = (ticks: number): Quantity => exactly(LENGTH, fraction.rational(ticks, TICKS_PER_MM));
 
 /** The whole tick at or above a length: pieces are never cut short. */
-const ticksUp = (q: Quantity): number => {
+export const ticksUp = (q: Quantity): number => {
   const scaled = fraction.multiply(exactOf(q), fraction.rational(TICKS_PER_MM));
   return Number(-fraction.floor(fraction.negate(scaled)));
 };

@@ -111,6 +111,7 @@ const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   pieces: [[1], [3]],
   cutAlike: [["§a", 3]],
   stops: [[["§a", "§b"]]],
+  "work.besideOnRoll": [[["§a", "§b"], "§c"]],
   "wood.layouts.sideBySide": [
     [
       [

@@ -22,6 +22,9 @@ export const ENGLISH_WORK = {
   strip: "strip",
   foldOver: (fold: string) => `${fold} of it folds over the rim on every side`,
   overlapped: (overlap: string) => `each strip lies ${overlap} over the next`,
+  /** Liners of several boxes, or copies, that one length of the roll gives. */
+  besideOnRoll: (boxes: readonly string[], length: string) =>
+    `side by side on ${length} of the roll: ${boxes.join(", ")}`,
   offTheRoll: (length: string) => `${length} off the roll for one`,
   staples: (how: string) => `staples: ${how}`,
   finishedWith: (finish: string, coats: string) => `${finish}, ${coats}`,

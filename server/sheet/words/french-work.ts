@@ -31,6 +31,7 @@ export const FRENCH_WORK: typeof ENGLISH_WORK = {
   strip: "bande",
   foldOver: (fold) => `dont ${fold} rabattus par-dessus le bord de chaque côté`,
   overlapped: (overlap) => `chaque bande recouvre la suivante de ${overlap}`,
+  besideOnRoll: (boxes, length) => fr`côte à côte sur ${length} de rouleau : ${boxes.join(", ")}`,
   offTheRoll: (length) => `${length} de rouleau pour un exemplaire`,
   staples: (how) => fr`agrafes : ${how}`,
   finishedWith: (finish, coats) => `${finish}, ${coats}`,
