@@ -1,8 +1,8 @@
 // Board layouts against figures from outside the project.
-import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { verifyLayout } from "../../server/cutting/check";
 import { type BoardJob, layOut } from "../../server/cutting/job";
+import { orLibrary } from "../bench/layout/bins";
 
 const INCH = 16256;
 
@@ -36,36 +36,25 @@ describe("parts from one stick", () => {
   });
 });
 
-const BINPACK1 = new URL("../../../shared/bench/orlib/binpack1.txt", import.meta.url);
-const absent = existsSync(BINPACK1) ? "" : " (skipped: ../shared/bench/orlib/binpack1.txt is absent)";
+const BENCH = `${import.meta.dirname}/../../../shared/bench`;
+const binpack1 = orLibrary(1, BENCH);
+const absent = binpack1 ? "" : " (skipped: ../shared/bench/orlib/binpack1.txt is absent)";
 
-describe(`OR-Library binpack1, u120 (E. Falkenauer; J. E. Beasley)${absent}`, () => {
-  // The header's best is one too many for two instances; the lower counts were proven optimal later (from memory).
-  const improved: Readonly<Record<string, number>> = { u120_08: 50, u120_19: 49 };
-
-  it.skipIf(absent !== "")(
+describe(`first answers for OR-Library binpack1, u120 (E. Falkenauer; J. E. Beasley)${absent}`, () => {
+  it.skipIf(!binpack1)(
     "20 instances within 2% of the best known bins together, none more than one bin over",
     () => {
-      const instances = read(readFileSync(BINPACK1, "utf8"));
-      expect(instances).toHaveLength(20);
+      expect(binpack1).toHaveLength(20);
       let [bins, best] = [0, 0];
-      for (const { name, capacity, sizes, known } of instances) {
-        const job = {
-          pieces: sizes.map((length, i) => ({ id: String(i), length })),
-          sold: [{ id: "bin", length: capacity, price: 1 }],
-          onHand: [],
-          kerf: 0,
-          endTrim: 0,
-          salvage: "keep",
-        } as const;
-        const answer = layOut(job);
-        expect(verifyLayout(job, answer)).toEqual([]);
+      for (const instance of binpack1!) {
+        const answer = layOut(instance.job);
+        expect(verifyLayout(instance.job, answer)).toEqual([]);
         const count = answer.boards.length;
         expect(answer.cost).toBe(count);
-        expect(count).toBeGreaterThanOrEqual(improved[name] ?? known);
-        expect(count).toBeLessThanOrEqual((improved[name] ?? known) + 1);
+        expect(count).toBeGreaterThanOrEqual(instance.best);
+        expect(count).toBeLessThanOrEqual(instance.best + 1);
         bins += count;
-        best += improved[name] ?? known;
+        best += instance.best;
       }
       console.log(
         `binpack1: ${bins} bins, best known ${best}, ${((bins / best - 1) * 100).toFixed(2)}% over`,
@@ -74,14 +63,3 @@ describe(`OR-Library binpack1, u120 (E. Falkenauer; J. E. Beasley)${absent}`, ()
     },
   );
 });
-
-/** The file's form: how many; then for each a name, capacity, items and best known, and the sizes. */
-function read(text: string) {
-  const [count, ...words] = text.split(/\s+/).filter(Boolean);
-  let at = 0;
-  const next = () => words[at++]!;
-  return Array.from({ length: Number(count) }, () => {
-    const [name, capacity, items, known] = [next(), Number(next()), Number(next()), Number(next())];
-    return { name, capacity, known, sizes: Array.from({ length: items }, () => Number(next())) };
-  });
-}

@@ -3,6 +3,7 @@
  * purchase that meets them is either filled (`search.ts`) or refuted by a new need (`relax.ts`). What is reported as a
  * bound, or as proven, the independent check (`certify-sheets.ts`) has accepted.
  */
+import { type Dice, diceFrom } from "../dice";
 import { isLess, leastPurchase, type Price, type Purchase } from "../proof/least";
 import { answerOf, bestShelves, type SheetAnswer, type SheetJob } from "../sheets";
 import { partings } from "./bundles";
@@ -15,7 +16,7 @@ import { bestPattern } from "./pattern";
 import { type Laid, type Meter, type PanelQuestion, readPanels } from "./question";
 import { relax, relaxHolding } from "./relax";
 import { leftOf, repack } from "./repack";
-import { type Dice, diceFrom, searchPacking } from "./search";
+import { searchPacking } from "./search";
 
 export interface SheetProof {
   /** "proven": no answer leaves over fewer pieces, and none of those costs less, or as much with less area bought. */

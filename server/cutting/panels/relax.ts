@@ -1,6 +1,6 @@
 /** Whether pieces can fit a purchase as far as fractions of patterns tell, by column generation. */
 import { sharesOf } from "./holding";
-import { type Column, type Master, masterOf, solve, TINY, used } from "./master";
+import { type Column, Master, TINY } from "./master";
 import { needOf, type RoomKind, type WorthNeed } from "./needs";
 import { bestPattern, type Pattern } from "./pattern";
 import type { Meter, PanelQuestion } from "./question";
@@ -38,12 +38,12 @@ export function* relax(
   const demand = groups.map(({ count }, g) => (sellable.includes(g) ? count : 0));
   const largest = groups.reduce((most, { length, width }) => Math.max(most, length * width), 1);
   const costs = groups.map(({ length, width }) => (length * width) / largest);
-  const columns = pool.filter(({ counts }) => held.every((g) => counts[g]! <= groups[g]!.count));
-  const master: Master = masterOf(costs, demand, supply, columns);
+  const master = new Master(costs, demand, supply);
+  for (const column of pool) if (held.every((g) => column.counts[g]! <= groups[g]!.count)) master.add(column);
   let work = 0;
   for (let round = 0; round < MOST_ROUNDS && meter.used < until; round++) {
-    const duals = solve(master, meter);
-    if (duals.left < TINY * 100) return { fits: true, patterns: used(master), work };
+    const duals = master.solve(meter);
+    if (duals.left < TINY * 100) return { fits: true, patterns: master.used(), work };
     const worths = duals.worths.map((n, g) =>
       sellable.includes(g) ? Math.max(0, Math.floor(n * SCALE + 0.5)) : 0,
     );
@@ -59,7 +59,7 @@ export function* relax(
       const value = pattern.counts.reduce((sum, n, g) => sum + n * duals.worths[g]!, 0);
       if (value <= duals.sheets[k]! + TINY * 10) continue;
       pool.push({ kind: k, counts: pattern.counts });
-      columns.push(pool.at(-1)!);
+      master.add(pool.at(-1)!);
       news++;
     }
     work = Math.max(work, meter.used - before);

@@ -1,9 +1,10 @@
 /** What lies on one or two sheets, and what found no place, shared out anew in the best way there is. */
+
+import type { Dice } from "../dice";
 import { partings } from "./bundles";
 import { type BundleShelf, shareOut, slackOf, stock } from "./exhaust";
 import type { Lie, Packing, Sheet } from "./pack";
 import type { Group, Meter } from "./question";
-import type { Dice } from "./search";
 
 /** More partings of bundles than these are not tried at once. */
 const MOST_PARTINGS = 200_000;

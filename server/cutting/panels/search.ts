@@ -1,19 +1,7 @@
 /** Packing into given sheets again and again: the order of the pieces and the rule are changed a little each time. */
+import type { Dice } from "../dice";
 import { PACK_RULES, type Packing, packInto, type Sheet } from "./pack";
 import { type Group, isDue, type Meter } from "./question";
-
-/** Whole numbers below n from a fixed seed (a 32-bit mixing generator). */
-export type Dice = (n: number) => number;
-
-export function diceFrom(seed: number): Dice {
-  let state = seed | 0;
-  return (n) => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return Math.floor((((t ^ (t >>> 14)) >>> 0) / 4294967296) * n);
-  };
-}
 
 /**
  * The packing with the fewest pieces left over, then the least area of them, found before `until` on the meter; ends as

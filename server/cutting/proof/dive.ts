@@ -3,6 +3,7 @@
  * takes most of, and the rest is asked anew. Where that ends with pieces left over it begins again with a few fillings drawn
  * at random, from a fixed seed.
  */
+import { type Dice, diceFrom } from "../dice";
 import type { Cover, Pausing, Share, Work } from "./cover";
 import { isSpent } from "./cover";
 import { type Filled, type Packed, packInto } from "./fill";
@@ -17,10 +18,10 @@ export function* diveFor(
   dives: number,
   work: Work,
 ): Pausing<Packed | null> {
-  const random = randomFrom(SEED);
+  const dice = diceFrom(SEED);
   let best: Packed | null = null;
   for (let n = 0; n < dives && !isSpent(work) && best?.lack !== 0; n++) {
-    const packed = yield* dive(puzzle, counts, cover, n % WANDERING, random, work);
+    const packed = yield* dive(puzzle, counts, cover, n % WANDERING, dice, work);
     if (packed && (best === null || packed.lack < best.lack)) best = packed;
     puzzle.demand.forEach((to, g) => {
       cover.demandOf(g, to);
@@ -38,7 +39,7 @@ function* dive(
   counts: readonly number[],
   cover: Cover,
   wandering: number,
-  random: () => number,
+  dice: Dice,
   work: Work,
 ): Pausing<Packed | null> {
   const demand = puzzle.demand.slice();
@@ -64,7 +65,7 @@ function* dive(
     const shares = cover.shares();
     if (shares.length === 0) return best;
     const whole = shares.filter(({ times }) => times > 1 - NEAR);
-    if (round < wandering) cut(shares[Math.floor(random() * shares.length)]!, 1);
+    if (round < wandering) cut(shares[dice(shares.length)]!, 1);
     else if (whole.length === 0)
       cut(
         shares.reduce((most, share) => (share.times > most.times ? share : most)),
@@ -90,12 +91,3 @@ const NEAR = 1e-6;
 const WANDERING = 8;
 const STEPS = 60;
 const SEED = 20_270;
-
-/** Numbers from 0 up to 1, the same ones for the same seed (a linear congruential generator modulo 2^32). */
-export function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32;
-  };
-}

@@ -2,8 +2,9 @@
  * A packing that leaves little over, mended: a few of its boards, the emptiest and some others drawn from a fixed seed,
  * are packed anew together with what is left over, until nothing is.
  */
+import { type Dice, diceFrom } from "../dice";
 import { Cover, isSpent, type Pausing, type Work } from "./cover";
-import { diveFor, randomFrom } from "./dive";
+import { diveFor } from "./dive";
 import type { Filled, Packed } from "./fill";
 import { type Filling, lengthOf } from "./knapsack";
 import type { Puzzle } from "./puzzle";
@@ -16,10 +17,10 @@ export function* repaired(
   tries: number,
   work: Work,
 ): Pausing<Packed> {
-  const random = randomFrom(SEED);
+  const dice = diceFrom(SEED);
   let best = packed;
   for (let n = 0; n < tries && best.lack > 0 && !isSpent(work); n++) {
-    const [some, others] = drawn(puzzle, best.filled, random);
+    const [some, others] = drawn(puzzle, best.filled, dice);
     const few = { ...puzzle, demand: together(some, best.left) };
     const free = counts.map(
       (count, p) => count - others.reduce((used, { place }) => used + (place === p ? 1 : 0), 0),
@@ -34,13 +35,13 @@ export function* repaired(
 }
 
 /** The boards to pack anew, and the others. */
-function drawn(puzzle: Puzzle, filled: readonly Filled[], random: () => number): [Filled[], Filled[]] {
+function drawn(puzzle: Puzzle, filled: readonly Filled[], dice: Dice): [Filled[], Filled[]] {
   const rest = ({ place, filling }: Filled) => puzzle.places[place]!.room - lengthOf(puzzle, filling);
-  const byRest = filled.map((one) => ({ one, key: rest(one) * random() })).sort((a, b) => b.key - a.key);
-  const emptiest = 2 + Math.floor(random() * 6);
-  const others = byRest.slice(emptiest).map(({ one }) => ({ one, key: random() }));
+  const byRest = filled.map((one) => ({ one, key: rest(one) * dice(FINELY) })).sort((a, b) => b.key - a.key);
+  const emptiest = 2 + dice(6);
+  const others = byRest.slice(emptiest).map(({ one }) => ({ one, key: dice(FINELY) }));
   others.sort((a, b) => b.key - a.key);
-  const more = 4 + Math.floor(random() * 16);
+  const more = 4 + dice(16);
   return [
     [...byRest.slice(0, emptiest), ...others.slice(0, more)].map(({ one }) => one),
     others.slice(more).map(({ one }) => one),
@@ -56,5 +57,7 @@ function together(filled: readonly Filled[], left: Int32Array): Int32Array {
   return demand;
 }
 
+/** Keys by which boards are drawn are below this. */
+const FINELY = 2 ** 20;
 const DIVES = 2;
 const SEED = 7_411;
