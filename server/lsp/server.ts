@@ -92,6 +92,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     problems.end();
     better?.end();
   });
+  if (better) open.onChange(better.typed);
   keepUp(open, plans, problems.again);
   settings.watch(open, plans, problems.again);
   connection.onDidChangeWatchedFiles(({ changes }) => {

@@ -91,10 +91,10 @@ export function editorOf(page, start) {
     /** Rests the pointer on `find`, and waits for a hover that says `said`. */
     hover: async (line, find, said) => {
       await goTo(offsetOf(line, find));
-      const spot = await page
-        .waitForFunction(placeOnScreen, { line, find })
-        .then((handle) => handle.jsonValue());
+      // Where it is may change once more: the editor scrolls, and a panel opens, in their own time.
       const point = async () => {
+        const found = await page.waitForFunction(placeOnScreen, { line, find });
+        const spot = await found.jsonValue();
         await page.mouse.move(spot.x, spot.y - 60);
         await page.mouse.move(spot.x, spot.y, { steps: 4 });
       };

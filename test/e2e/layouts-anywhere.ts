@@ -22,7 +22,7 @@ export async function inPage(program: string): Promise<{ worker: string[]; inlin
     throw new Error(why);
   };
   const worker = workerHost(webWorkerOf(program), {
-    otherwise: { start: () => fails("no worker"), end: () => {} },
+    otherwise: { start: () => fails("no worker"), hold: () => {}, goOn: () => {}, end: () => {} },
     log: fails,
   });
   return { worker: await all(worker), inline: await all(inlineHost()) };

@@ -136,6 +136,21 @@ describe("between the keys", () => {
     expect(told).toEqual([]);
   });
 
+  test("a search that is held takes no time until it may go on, and then ends as it would have", async () => {
+    const host = used(inlineHost(stepping(60, 5)));
+    const told: Told[] = [];
+    host.start(job, EFFORT, (one) => told.push(one));
+    host.hold();
+    await wait(400);
+    expect(told).toEqual([]);
+    host.goOn();
+    host.goOn();
+    await vi.waitFor(() => expect(told.at(-1)?.what).toBe("last"), 20_000);
+    host.goOn();
+    await wait(50);
+    expect(told.filter(({ what }) => what === "last")).toHaveLength(1);
+  });
+
   test("a search that fails leaves its job as it is", async () => {
     const failing = (): never => {
       throw new Error("no");
@@ -290,6 +305,29 @@ describe("at work", () => {
     hear({ start: 2, job, effort: EFFORT });
     await wait(300);
     expect(sent.map(({ of, what }) => `${of} ${what}`)).toEqual(["0 alive", "1 alive", "2 alive", "2 last"]);
+  });
+});
+
+describe("a key while a worker is at work", () => {
+  test("holds it until it may go on", async () => {
+    const { host, workers } = fakes();
+    host.hold();
+    host.start(job, EFFORT, () => {});
+    const [worker] = workers;
+    host.hold();
+    host.goOn();
+    expect(worker!.asked.slice(1)).toEqual([{ hold: 1 }, { goOn: 1 }]);
+  });
+
+  test("is heard between two slices", async () => {
+    const sent: FromWorker[] = [];
+    const hear = atWork((message) => sent.push(message));
+    hear({ start: 1, job, effort: EFFORT });
+    hear({ hold: 1 });
+    await wait(300);
+    expect(sent.map(({ of, what }) => `${of} ${what}`)).toEqual(["0 alive", "1 alive"]);
+    hear({ goOn: 1 });
+    await vi.waitFor(() => expect(sent.at(-1)?.what).toBe("last"), 20_000);
   });
 });
 

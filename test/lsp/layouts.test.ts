@@ -55,7 +55,7 @@ function watched({ hold = false } = {}) {
     held = false;
     begin();
   };
-  const host: LayoutHost = { start, end: inner.end };
+  const host: LayoutHost = { ...inner, start };
   return { host, started, cancelled, letGo };
 }
 

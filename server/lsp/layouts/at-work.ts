@@ -1,30 +1,33 @@
 /** The side of the worker: it looks for one job at a time, tells how it goes, and hears when it is to leave off. */
 import type { LayoutJob } from "../../cutting/improve";
-import { type Cancel, drive, type Told } from "./driving";
+import { drive, type Search, type Told } from "./driving";
 
 /** Jobs are known by numbers, each used once. */
 export type ToWorker =
   | { readonly start: number; readonly job: LayoutJob; readonly effort: number }
-  | { readonly cancel: number };
+  | { readonly cancel: number }
+  | { readonly hold: number }
+  | { readonly goOn: number };
 
 /** Of job 0 it tells once, when it begins to listen. */
 export type FromWorker = { readonly of: number } & Told;
 
-/** Short enough that a cancel is soon heard. */
-const SLICE_MS = 25;
+/** Short enough that it is soon heard when it is to leave off, or to hold. */
+const SLICE_MS = 8;
 
 /** Gives what is to hear the messages. */
 export function atWork(send: (message: FromWorker) => void): (message: ToWorker) => void {
-  let current: { readonly of: number; readonly cancel: Cancel } | undefined;
+  let current: { readonly of: number; readonly search: Search } | undefined;
   send({ of: 0, what: "alive" });
   return (message) => {
-    if ("cancel" in message) {
-      if (current?.of === message.cancel) current.cancel();
+    if (!("start" in message)) {
+      const [[what, of]] = Object.entries(message) as [["cancel" | "hold" | "goOn", number]];
+      if (current?.of === of) current.search[what]();
       return;
     }
     const { start: of, job, effort } = message;
-    current?.cancel();
+    current?.search.cancel();
     send({ of, what: "alive" });
-    current = { of, cancel: drive(job, effort, SLICE_MS, (told) => send({ of, ...told })) };
+    current = { of, search: drive(job, effort, SLICE_MS, (told) => send({ of, ...told })) };
   };
 }

@@ -20,6 +20,14 @@ export type Tell = (told: Told) => void;
 /** After it nothing more is told of the job. */
 export type Cancel = () => void;
 
+/** A search that is under way. */
+export interface Search {
+  readonly cancel: Cancel;
+  /** It takes no more time until it may go on: a key has been pressed. */
+  readonly hold: () => void;
+  readonly goOn: () => void;
+}
+
 /** ms between two pieces of news while they stream in, and between two signs of life. */
 export const NEWS_MS = 250;
 export const ALIVE_MS = 1000;
@@ -31,9 +39,13 @@ export function drive(
   slice: number,
   tell: Tell,
   improving: typeof improve = improve,
-): Cancel {
+): Search {
   const run = improving(job, effort);
+  /** Or ended. */
   let cancelled = false;
+  let held = false;
+  /** A slice is on its way. */
+  let coming = false;
   let told = performance.now();
   let untold: LayoutNews | undefined;
 
@@ -49,15 +61,18 @@ export function drive(
   };
 
   const goOn = (): void => {
-    if (cancelled) return;
+    coming = false;
+    if (cancelled || held) return;
     let last: LayoutNews | undefined;
     try {
       last = step();
     } catch (error) {
+      cancelled = true;
       tell({ what: "left", why: String(error) });
       return;
     }
     if (last) {
+      cancelled = true;
       tell({ what: "last", news: last });
       return;
     }
@@ -67,11 +82,27 @@ export function drive(
       tell(untold ? { what: "news", news: untold } : { what: "alive" });
       untold = undefined;
     }
+    comeAgain();
+  };
+
+  const comeAgain = (): void => {
+    if (coming) return;
+    coming = true;
     afterwards(goOn);
   };
 
-  afterwards(goOn);
-  return () => {
-    cancelled = true;
+  comeAgain();
+  return {
+    cancel: () => {
+      cancelled = true;
+    },
+    hold: () => {
+      held = true;
+    },
+    goOn: () => {
+      if (!held || cancelled) return;
+      held = false;
+      comeAgain();
+    },
   };
 }

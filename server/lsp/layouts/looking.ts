@@ -28,6 +28,8 @@ export interface Standing extends Omit<LayoutsKnown, "jobs" | "proven"> {
 export interface Looking {
   /** What is known, for whoever works a plan out. */
   readonly layouts: Layouts;
+  /** A key has been pressed: nothing is to take time before its problems are out. */
+  readonly typed: () => void;
   /** A version of a plan has been worked out; its problems are on their way. */
   readonly worked: (uri: string, version: number, evaluated: Evaluated) => void;
   readonly closed: (uri: string) => void;
@@ -141,10 +143,16 @@ export function looking({ host, again, tell, effort = EFFORT }: LookingFor): Loo
       afterwards(goOn);
       return;
     }
+    typed();
+  };
+
+  const typed = (): void => {
+    if (pause === undefined) host.hold();
     clearTimeout(showing);
     clearTimeout(pause);
     pause = setTimeout(() => {
       pause = undefined;
+      host.goOn();
       goOn();
       show();
     }, PAUSE_MS);
@@ -152,6 +160,7 @@ export function looking({ host, again, tell, effort = EFFORT }: LookingFor): Loo
 
   return {
     layouts,
+    typed,
     worked,
     closed: (uri) => {
       plans.delete(uri);

@@ -165,6 +165,18 @@ export function workerHost(wiring: Wiring, { otherwise, log }: WorkerChoices): L
         rest();
       };
     },
+    hold: () => {
+      if (cannotStart) otherwise.hold();
+      if (!current || !worker) return;
+      clearTimeout(current.timer);
+      worker.wire.post({ hold: current.of });
+    },
+    goOn: () => {
+      if (cannotStart) otherwise.goOn();
+      if (!current || !worker) return;
+      worker.wire.post({ goOn: current.of });
+      watch(current);
+    },
     end: () => {
       clearTimeout(idle);
       clearTimeout(current?.timer);
