@@ -26,7 +26,7 @@ import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
-import { shownIn, type Worked, work } from "./worked";
+import { laidOutAnew, shownIn, type Worked, work } from "./worked";
 
 export { type Scene, sameScene } from "./sheet/drawings";
 
@@ -45,6 +45,12 @@ export interface EvaluateOptions extends LoadOptions {
 export function evaluate(file: string, text: string, read: Reader, options: EvaluateOptions = {}): Evaluated {
   const worked = work(load(file, text, read, options), options.layouts);
   return { file, text, worked, ...judge(worked) };
+}
+
+/** A plan that was evaluated, with the layouts that are known by now: what evaluating it with them would give, but sooner. */
+export function withLayouts(e: Evaluated, layouts: Layouts): Evaluated {
+  const worked = laidOutAnew(e.worked, layouts);
+  return { ...e, worked, ...judge(worked) };
 }
 
 /** The questions of its boards and sheets, whose best answers take longer than a keystroke. */

@@ -5,7 +5,7 @@
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import type { Layouts } from "../cutting/improve";
 import type { Reader } from "../plan";
-import { type Evaluated, evaluate } from "../service";
+import { type Evaluated, evaluate, withLayouts } from "../service";
 
 /** How documents' addresses and files' names turn into each other; told apart by where the server runs. */
 export interface Files {
@@ -32,8 +32,8 @@ export interface Plans {
   readonly reader: Reader;
   /** Forgets what depends on a file, and gives the addresses of the open plans that do. */
   readonly changed: (file: string) => string[];
-  /** Forgets how a plan was worked out, though its text is the same. */
-  readonly forget: (uri: string) => void;
+  /** Its layouts are to be those that are known by now. */
+  readonly layOutAnew: (uri: string) => void;
   /** Sets the shop file of a plan; true when that is news. */
   readonly setShop: (uri: string, shop: Shop | undefined) => boolean;
 }
@@ -49,7 +49,7 @@ interface Held {
   readonly file: string;
   shop: Shop | undefined;
   /** The answer for one version. */
-  answer: { readonly version: number; readonly evaluated: Evaluated } | undefined;
+  answer: { readonly version: number; readonly evaluated: Evaluated; anew: boolean } | undefined;
   /** Every file that was looked for, found or not. */
   readonly asked: Set<string>;
 }
@@ -106,7 +106,10 @@ export function openPlans(
       if (one.answer?.version !== version) {
         // Two answers at once would take twice the memory.
         one.answer = undefined;
-        one.answer = { version, evaluated: workOut(one) };
+        one.answer = { version, evaluated: workOut(one), anew: false };
+        onWorked(uri, version, one.answer.evaluated);
+      } else if (one.answer.anew && layouts) {
+        one.answer = { version, evaluated: withLayouts(one.answer.evaluated, layouts), anew: false };
         onWorked(uri, version, one.answer.evaluated);
       }
       return one.answer.evaluated;
@@ -120,9 +123,9 @@ export function openPlans(
       for (const [, one] of hit) one.answer = undefined;
       return hit.map(([uri]) => uri);
     },
-    forget: (uri) => {
-      const one = held.get(uri);
-      if (one) one.answer = undefined;
+    layOutAnew: (uri) => {
+      const answer = held.get(uri)?.answer;
+      if (answer) answer.anew = true;
     },
     setShop: (uri, shop) => {
       const one = held.get(uri);

@@ -85,7 +85,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   const open = documents(connection);
   const problems = showProblems(connection, params, open, guard("problems", diagnosed, []));
   const again = (uris: readonly string[]): void => {
-    for (const uri of uris) plans.forget(uri);
+    for (const uri of uris) plans.layOutAnew(uri);
     problems.again(uris);
   };
   connection.onShutdown(() => {

@@ -138,6 +138,18 @@ export function layOutBoards(
   };
 }
 
+/** The same boards, laid out as is known by now. */
+export const boardsAnew = (work: BoardWork, { boards }: Layouts): BoardWork => ({
+  ...work,
+  ...(boards(work.job) ?? first(BOARDS.of(work.job))),
+});
+
+/** The same sheets, laid out as is known by now. */
+export const sheetsAnew = (work: SheetWork, { sheets }: Layouts): SheetWork => ({
+  ...work,
+  ...(sheets(work.job) ?? first(SHEETS.of(work.job))),
+});
+
 /** The pieces under a name of a board's layout: those that lie side by side there, or the one. */
 export const piecesOf = ({ sideBySide }: BoardWork, id: string): readonly string[] =>
   sideBySide.get(id) ?? [id];

@@ -18,7 +18,15 @@ import { type Guarding, guardingOf } from "./guarding";
 import { type Holding, holdingOf, type SaidLoad, saidLoads } from "./holding";
 import { type LoosePiece, loosePieces } from "./joined";
 import { type Joint, jointLines, workJoint } from "./joints";
-import { type BoardWork, FIRST_ANSWERS, layOutBoards, layOutPanels, type SheetWork } from "./layouts";
+import {
+  type BoardWork,
+  boardsAnew,
+  FIRST_ANSWERS,
+  layOutBoards,
+  layOutPanels,
+  type SheetWork,
+  sheetsAnew,
+} from "./layouts";
 import { type LiningWork, liningsOf } from "./lining";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
@@ -218,6 +226,16 @@ export function work(loaded: Loaded, layouts: Layouts = FIRST_ANSWERS): Worked {
   };
   const stood = { ...partial, standing: whole ? standingOf(partial) : [] };
   return { ...stood, unchecked: uncheckedOf(stood) };
+}
+
+/** The same plan with the layouts that are known by now: all that working it out with them from the start would give. */
+export function laidOutAnew(worked: Worked, layouts: Layouts): Worked {
+  const { joints, fasteners, coats, linings, settings } = worked;
+  const boards = worked.boards.map((one) => boardsAnew(one, layouts));
+  const sheets = worked.sheets.map((one) => sheetsAnew(one, layouts));
+  const shopping = shoppingOf(boards, sheets, joints, fasteners, coats, linings, settings);
+  const anew = { ...worked, boards, sheets, shopping };
+  return { ...anew, unchecked: uncheckedOf(anew) };
 }
 
 /** Whether there are few enough pieces to work with; a fault when not. */

@@ -21,10 +21,21 @@ export interface Certificate {
  */
 export function boundHolds(
   job: BoardJob,
+  certificate: Certificate,
+  leftOut: readonly number[],
+  least: readonly [weight: number, size: number],
+): boolean {
+  const steps = checkingBound(job, certificate, leftOut, least);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+}
+
+/** The same in slices of some milliseconds. */
+export function* checkingBound(
+  job: BoardJob,
   { worths }: Certificate,
   leftOut: readonly number[],
   [weight, size]: readonly [weight: number, size: number],
-): boolean {
+): Generator<undefined, boolean, void> {
   const { kerf, endTrim } = job;
   if (![kerf, endTrim].every(isAmount)) return false;
   const counted = new Map<number, number>();
@@ -54,19 +65,20 @@ export function boundHolds(
     Math.min(...wood.filter((_, s) => rooms[s]! >= length).map((w) => w.weight), Number.MAX_SAFE_INTEGER);
   // More than all pieces cost with a board for each of them.
   const lack = lengths.reduce((sum, l) => sum + (l <= bought ? alone(l) * counted.get(l)! : 0), 1);
-  const needs = worths.map((worth): CheckedNeed => {
+  const needs: CheckedNeed[] = [];
+  for (const worth of worths) {
     const sound = worth.length === lengths.length && worth.every((w) => Number.isSafeInteger(w) && w >= 0);
-    if (!sound) return { gives: [], least: 0 };
-    const most = fillings(lengths, due, worth, kerf, Math.max(0, ...rooms, ...spans));
+    if (!sound) return false;
+    const most = yield* fillings(lengths, due, worth, kerf, Math.max(0, ...rooms, ...spans));
     const few = worth.map((w, g) => (job.salvage === "use up" || lengths[g]! > bought ? w : 0));
-    const onHand = fillings(lengths, due, few, kerf, Math.max(0, ...spans));
-    return {
+    const onHand = yield* fillings(lengths, due, few, kerf, Math.max(0, ...spans));
+    needs.push({
       gives: [...rooms.map(most), ...missing.map((g) => worth[g]!)],
       least:
         lengths.reduce((sum, _, g) => sum + due[g]! * worth[g]!, 0) -
         spans.reduce((sum, room) => sum + onHand(room), 0),
-    };
-  });
+    });
+  }
   const wares = [...wood, ...missing.map((g) => ({ weight: lack, size: 0, supply: due[g]! }))];
   const left = missing.reduce((sum, g) => sum + leftOut[g]!, 0);
   return noneBelow(wares, needs, [weight + left * lack, size]);
@@ -78,27 +90,35 @@ const isAmount = (n: number): boolean => Number.isInteger(n) && n >= 0 && n <= M
 const MOST_CELLS = 2 ** 18;
 /** For all pieces together. */
 const MOST_UPDATES = 2 ** 26;
+/** Updates between two pauses. */
+const PAUSE = 2 ** 20;
 
 /** What the best filling of a room is worth, for rooms up to the longest. */
-function fillings(
+function* fillings(
   lengths: readonly number[],
   due: readonly number[],
   worth: readonly number[],
   kerf: number,
   longest: number,
-): (room: number) => number {
+): Generator<undefined, (room: number) => number, void> {
   const common = lengths.reduce((a, length) => divisor(a, length + kerf), 0) || 1;
   const pieces = due.reduce((sum, n) => sum + n, 1);
   const most = Math.min(MOST_CELLS, Math.ceil(MOST_UPDATES / pieces));
   const cell = Math.max(common, Math.ceil((longest + kerf) / most));
   const cells = Math.floor((longest + kerf) / cell);
   const best = new Float64Array(cells + 1);
-  lengths.forEach((length, g) => {
+  let since = 0;
+  for (const [g, length] of lengths.entries()) {
     const size = Math.floor((length + kerf) / cell);
     const copies = worth[g]! > 0 ? Math.min(due[g]!, size > 0 ? Math.floor(cells / size) : due[g]!) : 0;
-    for (let n = 0; n < copies; n++)
+    for (let n = 0; n < copies; n++) {
       for (let at = cells; at >= size; at--) best[at] = Math.max(best[at]!, best[at - size]! + worth[g]!);
-  });
+      since += cells;
+      if (since < PAUSE) continue;
+      since = 0;
+      yield;
+    }
+  }
   return (room) => best[Math.floor((room + kerf) / cell)]!;
 }
 

@@ -7,6 +7,7 @@ import { Branching } from "./branch";
 import type { Filled } from "./fill";
 import { bestFillings, bestWorths, type Filling } from "./knapsack";
 import type { Need } from "./least";
+import { isSpent, type Pausing, type Work } from "./pausing";
 import type { Puzzle } from "./puzzle";
 import { Simplex } from "./simplex";
 
@@ -24,17 +25,6 @@ export interface Share {
 }
 
 export type Covered = "all" | "unsure" | Worths;
-
-/** Counted work, shared by all that a proof does. */
-export interface Work {
-  done: number;
-  readonly most: number;
-}
-
-export const isSpent = (work: Work): boolean => work.done >= work.most;
-
-/** A pause: whoever drives the generator may do other things, or never come back. */
-export type Pausing<T> = Generator<undefined, T, void>;
 
 export class Cover {
   private readonly lp: Simplex;
@@ -102,9 +92,9 @@ export class Cover {
       if (!this.improve()) return "unsure";
       yield;
       if (lp.objective() < NOTHING) return "all";
-      const { short, fresh } = this.price();
+      const { short, fresh } = yield* this.price();
       if (short > NOTHING) {
-        const worths = this.inWhole();
+        const worths = yield* this.inWhole();
         if (worths) return worths;
       }
       if (fresh === 0) return "unsure";
@@ -117,7 +107,7 @@ export class Cover {
     for (let round = 0; round < ROUNDS && !isSpent(this.work); round++) {
       if (!this.improve()) break;
       yield;
-      if (this.price().fresh === 0) break;
+      if ((yield* this.price()).fresh === 0) break;
     }
     return this.duals();
   }
@@ -151,11 +141,11 @@ export class Cover {
   }
 
   /** Adds fillings worth more than their place; `short` is by how much all pieces are worth more than all boards. */
-  private price(): { short: number; fresh: number } {
+  private *price(): Pausing<{ short: number; fresh: number }> {
     const duals = this.duals();
     const quick = this.priceQuickly(duals);
     if (quick > 0) return { short: 0, fresh: quick };
-    const found = bestFillings(this.puzzle, duals, this.demand);
+    const found = yield* bestFillings(this.puzzle, duals, this.demand);
     this.work.done += found.work;
     let short = 0;
     let fresh = 0;
@@ -194,10 +184,10 @@ export class Cover {
     return true;
   }
 
-  private inWhole(): Worths | null {
+  private *inWhole(): Pausing<Worths | null> {
     for (const scale of SCALES) {
       const worths = scaled(this.duals(), scale);
-      const found = wholeNeed(this.puzzle, worths, this.demand, this.counts);
+      const found = yield* wholeNeed(this.puzzle, worths, this.demand, this.counts);
       this.work.done += found.work;
       if (isShort(found.need, this.counts)) return { worths, need: found.need };
     }
@@ -209,7 +199,7 @@ export class Cover {
 export function needOf(
   puzzle: Puzzle,
   worths: readonly number[],
-): { readonly need: Need; readonly work: number } {
+): Pausing<{ readonly need: Need; readonly work: number }> {
   return wholeNeed(
     puzzle,
     worths,
@@ -218,13 +208,13 @@ export function needOf(
   );
 }
 
-function wholeNeed(
+function* wholeNeed(
   puzzle: Puzzle,
   worths: readonly number[],
   demand: ArrayLike<number>,
   counts: readonly number[],
-): { readonly need: Need; readonly work: number } {
-  const { worth, work } = bestWorths(puzzle, worths, demand);
+): Pausing<{ readonly need: Need; readonly work: number }> {
+  const { worth, work } = yield* bestWorths(puzzle, worths, demand);
   let least = 0;
   for (let g = 0; g < demand.length; g++) least += demand[g]! * worths[g]!;
   for (let p = puzzle.wares; p < counts.length; p++) least -= counts[p]! * worth[p]!;

@@ -4,10 +4,10 @@
  * at random, from a fixed seed.
  */
 import { type Dice, diceFrom } from "../dice";
-import type { Cover, Pausing, Share, Work } from "./cover";
-import { isSpent } from "./cover";
+import type { Cover, Share } from "./cover";
 import { type Filled, type Packed, packInto } from "./fill";
 import type { Filling } from "./knapsack";
+import { isSpent, type Pausing, type Work } from "./pausing";
 import type { Puzzle } from "./puzzle";
 
 /** `cover` has found that these boards cover all pieces. The packing that leaves least over; it may leave nothing. */

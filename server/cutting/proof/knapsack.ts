@@ -1,4 +1,5 @@
 /** The fillings worth most, for all places at once: bounded knapsack by dynamic programming over the cells of the grid. */
+import type { Pausing } from "./pausing";
 import type { Grid, Place, Puzzle } from "./puzzle";
 
 /** Groups and how many …, groups ascending. */
@@ -14,10 +15,14 @@ export interface Fillings {
 }
 
 /** Worths that are 0 or less count as nothing. No filling holds more than `most` of a group. */
-export function bestFillings(puzzle: Puzzle, worths: ArrayLike<number>, most: ArrayLike<number>): Fillings {
+export function* bestFillings(
+  puzzle: Puzzle,
+  worths: ArrayLike<number>,
+  most: ArrayLike<number>,
+): Pausing<Fillings> {
   const { places } = puzzle;
   const groups = puzzle.sizes.length;
-  const { all, few, worth } = tablesOf(puzzle, worths, most, true);
+  const { all, few, worth } = yield* tablesOf(puzzle, worths, most, true);
   const of = (p: number): Filling | null => {
     const place = places[p]!;
     if (place.kind === "missing") return [place.from, 1];
@@ -28,22 +33,22 @@ export function bestFillings(puzzle: Puzzle, worths: ArrayLike<number>, most: Ar
 }
 
 /** Only what they are worth, on the finer grid. */
-export function bestWorths(
+export function* bestWorths(
   { fine }: Puzzle,
   worths: ArrayLike<number>,
   most: ArrayLike<number>,
-): Omit<Fillings, "of"> {
-  const { all, few, worth } = tablesOf(fine, worths, most, false);
+): Pausing<Omit<Fillings, "of">> {
+  const { all, few, worth } = yield* tablesOf(fine, worths, most, false);
   return { worth, work: all.work + few.work };
 }
 
-function tablesOf(grid: Grid, worths: ArrayLike<number>, most: ArrayLike<number>, traced: boolean) {
+function* tablesOf(grid: Grid, worths: ArrayLike<number>, most: ArrayLike<number>, traced: boolean) {
   const { places, cells } = grid;
   const groups = cells.length;
   const whole = places.filter((p) => p.kind !== "missing" && !isKept(p, groups));
   const kept = places.filter((p) => isKept(p, groups));
-  const all = table(grid, worths, most, groups, whole, traced);
-  const few = table(grid, worths, most, kept[0]?.to ?? 0, kept, traced);
+  const all = yield* table(grid, worths, most, groups, whole, traced);
+  const few = yield* table(grid, worths, most, kept[0]?.to ?? 0, kept, traced);
   const worth = Float64Array.from(places, (place) => {
     if (place.kind === "missing") return Math.max(0, worths[place.from]!);
     return (isKept(place, groups) ? few : all).value[place.cells]!;
@@ -76,14 +81,14 @@ interface Table {
   readonly work: number;
 }
 
-function table(
+function* table(
   { cells }: Grid,
   worths: ArrayLike<number>,
   most: ArrayLike<number>,
   to: number,
   places: readonly Place[],
   traced: boolean,
-): Table {
+): Pausing<Table> {
   const room = places.reduce((largest, place) => Math.max(largest, place.cells), 0);
   const items: Item[] = [];
   for (let group = 0; group < to; group++) {
@@ -99,17 +104,30 @@ function table(
   const width = room + 1;
   const value = new Float64Array(width);
   const taken = new Uint8Array(traced ? items.length * width : 0);
-  items.forEach((item, i) => {
-    const gain = worths[item.group]! * item.copies;
-    const row = i * width;
-    for (let at = room, before = room - item.cells; before >= 0; at--, before--) {
-      const sum = value[before]! + gain;
-      if (sum <= value[at]!) continue;
-      value[at] = sum;
-      if (traced) taken[row + at] = 1;
+  let since = 0;
+  for (const [i, item] of items.entries()) {
+    since += width;
+    if (since > PAUSE) {
+      since = 0;
+      yield;
     }
-  });
+    const gain = worths[item.group]! * item.copies;
+    takeIn(value, gain, item.cells, traced ? taken.subarray(i * width, (i + 1) * width) : null);
+  }
   return { value, items, taken, work: items.length * width };
+}
+
+/** Cells looked at between two pauses. */
+const PAUSE = 1_000_000;
+
+/** One item more: worth so much, over so many cells. */
+function takeIn(value: Float64Array, gain: number, cells: number, taken: Uint8Array | null): void {
+  for (let at = value.length - 1, before = at - cells; before >= 0; at--, before--) {
+    const sum = value[before]! + gain;
+    if (sum <= value[at]!) continue;
+    value[at] = sum;
+    if (taken) taken[at] = 1;
+  }
 }
 
 function trace({ items, taken, value }: Table, cells: number): Filling {

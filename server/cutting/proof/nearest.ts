@@ -1,9 +1,10 @@
 /** Of the layouts on the boards that are the cheapest, one that leaves most boards of an earlier layout as they were. */
 import type { Held } from "../answer";
 import type { BoardJob } from "../job";
-import { Cover, isSpent, type Pausing } from "./cover";
+import { Cover } from "./cover";
 import { diveFor } from "./dive";
 import { type Packed, packInto } from "./fill";
+import { isSpent, type Pausing } from "./pausing";
 import { repaired } from "./repair";
 import type { State } from "./state";
 

@@ -3,24 +3,28 @@
  * others allow. It is looked for, not proven to be the largest.
  */
 import type { Bin } from "../pack";
-import type { Work } from "./cover";
 import { packInto } from "./fill";
 import { lengthOf } from "./knapsack";
+import type { Pausing, Work } from "./pausing";
 import type { Puzzle } from "./puzzle";
 import { binsOf, filledOf } from "./state";
 
 /** The same boards, packed so that the largest rest of any is no smaller. */
-export function withLargestOffcut(puzzle: Puzzle, bins: readonly Bin[], work: Work): readonly Bin[] {
+export function* withLargestOffcut(
+  puzzle: Puzzle,
+  bins: readonly Bin[],
+  work: Work,
+): Pausing<readonly Bin[]> {
   let best = bins;
   for (let round = 0; round < ROUNDS; round++) {
-    const better = withLarger(puzzle, best, work);
+    const better = yield* withLarger(puzzle, best, work);
     if (!better) return best;
     best = better;
   }
   return best;
 }
 
-function withLarger(puzzle: Puzzle, bins: readonly Bin[], work: Work): readonly Bin[] | null {
+function* withLarger(puzzle: Puzzle, bins: readonly Bin[], work: Work): Pausing<readonly Bin[] | null> {
   const filled = filledOf(puzzle, bins);
   const rest = (n: number) => puzzle.places[filled[n]!.place]!.room - lengthOf(puzzle, filled[n]!.filling);
   const byRest = filled.map((_, n) => n).sort((a, b) => rest(b) - rest(a) || a - b);
@@ -41,6 +45,7 @@ function withLarger(puzzle: Puzzle, bins: readonly Bin[], work: Work): readonly 
     for (let g = demand.length - 1; g >= 0; g--) {
       if (demand[g] === 0) continue;
       if (puzzle.places[place]!.room - puzzle.sizes[g]! <= largest) break;
+      yield;
       const others = demand.slice();
       others[g]!--;
       const packed = packInto(puzzle, others, free, STEPS);

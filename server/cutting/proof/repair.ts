@@ -3,10 +3,11 @@
  * are packed anew together with what is left over, until nothing is.
  */
 import { type Dice, diceFrom } from "../dice";
-import { Cover, isSpent, type Pausing, type Work } from "./cover";
+import { Cover } from "./cover";
 import { diveFor } from "./dive";
 import type { Filled, Packed } from "./fill";
 import { type Filling, lengthOf } from "./knapsack";
+import { isSpent, type Pausing, type Work } from "./pausing";
 import type { Puzzle } from "./puzzle";
 
 /** The packing, mended as far as so many tries go. */

@@ -4,10 +4,11 @@
  */
 import { packBought } from "../bought";
 import { shrink } from "../score";
-import { Cover, isSpent, needOf, type Pausing, SCALES, scaled, type Work, type Worths } from "./cover";
+import { Cover, needOf, SCALES, scaled, type Worths } from "./cover";
 import { diveFor } from "./dive";
 import { type Packed, packInto } from "./fill";
 import { isLess, leastPurchase, type Purchase } from "./least";
+import { isSpent, type Pausing, type Work } from "./pausing";
 import type { Puzzle } from "./puzzle";
 import { repaired } from "./repair";
 import { binsOf, priceOf, type State } from "./state";
@@ -15,11 +16,12 @@ import { binsOf, priceOf, type State } from "./state";
 /** True when the best there is has been proven to be the least. */
 export function* search(state: State): Pausing<boolean> {
   const { puzzle, work, pool } = state;
-  state.worths.push(worthsOf(puzzle, [...puzzle.sizes], work));
+  state.worths.push(yield* worthsOf(puzzle, [...puzzle.sizes], work));
   if (cheapest(state, []) === null) return true;
   if (puzzle.sizes.length > MOST_GROUPS) return false;
   const cover = new Cover(puzzle, null, pool, work);
-  state.worths.push(worthsOf(puzzle, scaled(yield* cover.leastWorths(), SCALES.at(-1)!), work));
+  const least = scaled(yield* cover.leastWorths(), SCALES.at(-1)!);
+  state.worths.push(yield* worthsOf(puzzle, least, work));
   state.bound = [leastWeight(state), 0];
   // Purchases of which it is not known whether the pieces can be cut from them, cheapest first.
   const open: Purchase[] = [];
@@ -110,8 +112,8 @@ export function leastWeight({ puzzle, worths }: Pick<State, "puzzle" | "worths">
   }, 0);
 }
 
-function worthsOf(puzzle: Puzzle, worths: readonly number[], work: Work): Worths {
-  const { need, work: done } = needOf(puzzle, worths);
+function* worthsOf(puzzle: Puzzle, worths: readonly number[], work: Work): Pausing<Worths> {
+  const { need, work: done } = yield* needOf(puzzle, worths);
   work.done += done;
   return { worths, need };
 }

@@ -12,10 +12,10 @@ import { firstBins } from "../lay-out";
 import type { Bin } from "../pack";
 import { type Question, readJob } from "../question";
 import { isBetter, scoreOf, shrink } from "../score";
-import type { Pausing } from "./cover";
 import { isLess } from "./least";
 import { nearest } from "./nearest";
 import { withLargestOffcut } from "./offcut";
+import type { Pausing } from "./pausing";
 import { search } from "./search";
 import { begun, leftOut } from "./state";
 
@@ -97,7 +97,7 @@ function* grown(job: BoardJob, before: Step | null, effort: number): Pausing<Ste
   if (extended && state.bins === bins) return { held: extended, pieces, least, work: work.done };
   const near = before && isAllPlaced(question, state.bins) ? yield* nearest(job, state, before.held) : null;
   if (near) return { held: near, pieces, least, work: work.done };
-  const held = dealt(question, withLargestOffcut(state.puzzle, state.bins, work));
+  const held = dealt(question, yield* withLargestOffcut(state.puzzle, state.bins, work));
   return { held, pieces, least, work: work.done };
 }
 

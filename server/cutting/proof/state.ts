@@ -2,10 +2,11 @@
 import type { BoardJob } from "../job";
 import type { Bin } from "../pack";
 import type { Question } from "../question";
-import type { Work, Worths } from "./cover";
+import type { Worths } from "./cover";
 import type { Filled } from "./fill";
 import { lengthOf } from "./knapsack";
 import type { Price } from "./least";
+import type { Work } from "./pausing";
 import { type Puzzle, puzzleOf } from "./puzzle";
 
 export interface State {

@@ -1,7 +1,7 @@
 /** A plan with the best layouts there are, by whoever can wait for them. */
 import { EFFORT, improved } from "../../cutting/improve";
 import type { Reader } from "../../plan";
-import { type Evaluated, type EvaluateOptions, evaluate, layoutJobs } from "../../service";
+import { type Evaluated, type EvaluateOptions, evaluate, layoutJobs, withLayouts } from "../../service";
 import { keptLayouts } from "./kept";
 
 /** What an editor ends with after the same effort; with none, what it begins with. */
@@ -17,5 +17,5 @@ export function evaluatedBest(
   if (jobs.length === 0) return first;
   const layouts = keptLayouts();
   for (const job of jobs) layouts.keep(job, improved(job, effort));
-  return evaluate(file, text, read, { ...options, layouts });
+  return withLayouts(first, layouts);
 }
