@@ -6,6 +6,7 @@ import { type Display, lengthText } from "../units";
 import {
   type BoardWork,
   boardRests,
+  isSlanted,
   ofTicks,
   partOfPiece,
   piecesOf,
@@ -141,7 +142,7 @@ function boardOf(
   };
 }
 
-function assumptions(work: BoardWork | SheetWork, { settings }: Worked, words: SheetWords): string[] {
+function assumptions(work: BoardWork | SheetWork, { settings, parts }: Worked, words: SheetWords): string[] {
   const { layouts } = words.wood;
   const { display } = settings;
   const { material } = work;
@@ -155,6 +156,8 @@ function assumptions(work: BoardWork | SheetWork, { settings }: Worked, words: S
   if (material.onHand.length > 0) list.push(material.salvage === "use up" ? layouts.useUp : layouts.keep);
   if ("ripped" in work && work.ripped)
     list.push(work.sideBySide.size > 0 ? layouts.sharedWidth : layouts.wholeWidth);
+  if ("ripped" in work && [...parts.values()].some((p) => p.material === material && isSlanted(p)))
+    list.push(layouts.tipToTip);
   return [...list, ...proofWords(work, settings, words)];
 }
 

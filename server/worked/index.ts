@@ -31,7 +31,7 @@ export * from "./movement";
 export * from "./moving";
 export type { NearMiss } from "./near";
 export type { Notch } from "./notches";
-export { sortOf } from "./operations";
+export { isSlanted, sortOf } from "./operations";
 export { hasOrder } from "./order-of-work";
 export * from "./overlaps";
 export * from "./parts";

@@ -111,6 +111,9 @@ function isRipped({ ripped, width, material }: Part): boolean {
   );
 }
 
+/** An end of it is mitered or beveled. */
+export const isSlanted = (part: Part): boolean => slantedEnds(part).length > 0;
+
 function slantedEnds(part: Part): SlantedEnd[] {
   const { leftEnd, rightEnd } = part;
   const ends = leftEnd === rightEnd ? [leftEnd] : [leftEnd, rightEnd];

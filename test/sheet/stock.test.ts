@@ -241,3 +241,23 @@ part rail 2 of 1x6, length 40"
     expect(cut.some(({ label }) => label === "2 slat side by side")).toBe(true);
   });
 });
+
+describe("pieces with slanted ends", () => {
+  const assumed = (end: string): string =>
+    sheetOf(better(`plan A frame\nstock 1x4, sold 8' $5\npart rail 4 of 1x4, length 22"${end}\n`))
+      .boards.flatMap((plan) => plan.assumed)
+      .join("; ");
+
+  it.each([", ends mitered 45°", ", left end mitered 10°", ", right end beveled 22.5°"])(
+    "are laid out from tip to tip, which is said: %s",
+    (end) => {
+      expect(assumed(end)).toMatch(
+        /a piece with a slanted end is laid out from tip to tip: two such ends made by one saw cut are not counted on; checked: .* no cheaper way to cut it exists$/,
+      );
+    },
+  );
+
+  it("are not spoken of where there are none", () => {
+    expect(assumed("")).not.toContain("tip to tip");
+  });
+});
