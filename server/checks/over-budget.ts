@@ -1,6 +1,6 @@
 import { minus, type Quantity, refused } from "../units";
 import { cheapestOf, type Worked } from "../worked";
-import type { Check, Says } from "./check";
+import type { Check, Finding, Says } from "./check";
 
 export const overBudget: Check = {
   code: "over-budget",
@@ -54,8 +54,9 @@ part rail 2 of 2x4, length 60"
           { name: "costs", value: total, source: "the shop's prices" },
           { name: "budget", value: budget.value, source: "the plan" },
         ],
+        related: cuttingSaves(worked),
         assumed: [
-          ...cuttingSaves(worked),
+          ...firstAnswers(worked),
           ...shopping.fasteners
             .filter((f) => !f.complete)
             .map((f) => ({ says: "uncounted", slots: { what: f.fastener.name } })),
@@ -66,14 +67,21 @@ part rail 2 of 2x4, length 60"
   },
 };
 
-/** How much cheaper the boards and sheets could be had; nothing where none are bought. */
-function cuttingSaves(worked: Worked): Says[] {
-  if ([...worked.boards, ...worked.sheets].every(({ answer }) => answer.buy.length === 0)) return [];
+const bought = ({ boards, sheets }: Worked) =>
+  [...boards, ...sheets].filter(({ answer }) => answer.buy.length > 0);
+
+/** How much cheaper the boards and sheets could be had, told where the first of those bought is declared. */
+function cuttingSaves(worked: Worked): Finding["related"] {
+  const [first] = bought(worked);
+  const at = first?.material.declared?.at ?? worked.settings.budget?.at;
   const cheapest = cheapestOf(worked);
-  if (cheapest.known === "nothing") return [{ says: "first", slots: {} }];
-  if (cheapest.known === "cheapest") return [{ says: "cheapest", slots: {} }];
-  return [{ says: "within", slots: { saves: cheapest.saves } }];
+  if (!first || !at || cheapest.known === "nothing") return [];
+  if (cheapest.known === "cheapest") return [{ at, says: "cheapest", slots: {} }];
+  return [{ at, says: "within", slots: { saves: cheapest.saves } }];
 }
+
+const firstAnswers = (worked: Worked): Says[] =>
+  bought(worked).length > 0 && cheapestOf(worked).known === "nothing" ? [{ says: "first", slots: {} }] : [];
 
 /** Finish and liner of which some line's amount is not known. */
 function unmeasured({ coats, linings }: Worked): string[] {

@@ -151,6 +151,7 @@ export const UNCHECKED = {
   "too large to lay out":
     "something of it is too large to be laid out: boards up to 105 m and sheets up to 13 m are",
   "no price": "no price is given",
+  "no price of size": "no price is given for {sizes}",
   "several currencies": "prices are in {currencies}",
   "guards are for code": "guards, and what stands beside them, are for local code to judge",
   "fill level unknown": "it is not known how high the walls of {box} hold it",

@@ -177,8 +177,19 @@ function wood({ boards, sheets, shopping }: Partial1, list: Unchecked[]): void {
       list.push({ what: say("where to cut from", slots), why: say("too large to lay out") });
     }
   }
-  for (const what of new Set(shopping.withoutPrice))
-    list.push({ what: say("what it costs", { what }), why: say("no price") });
+  const lacking = new Map(
+    [...boards, ...sheets].map(({ material: { name, sold } }) => [
+      name,
+      sold.some(({ price }) => price) ? sold.filter(({ price }) => !price) : [],
+    ]),
+  );
+  for (const what of new Set(shopping.withoutPrice)) {
+    const sizes = (lacking.get(what) ?? []).map(({ length, width }) =>
+      width ? { row: [width, length], by: " x " } : length,
+    );
+    const why = sizes.length > 0 ? say("no price of size", { sizes: { all: sizes } }) : say("no price");
+    list.push({ what: say("what it costs", { what }), why });
+  }
   if (shopping.currencies.length > 1) {
     const why = say("several currencies", { currencies: { all: shopping.currencies } });
     list.push({ what: say("cost in all"), why });

@@ -25,7 +25,17 @@ const PLANS: Readonly<Record<string, Outcome>> = {
   "a price missing": {
     text: "stock 2x4, sold 6', 8' $4.20\npart rail 5 of 2x4, length 60\"\npart peg 3 of 2x4, length 20\"",
     codes: [],
-    unchecked: /what 2x4 costs: no price is given/,
+    unchecked: /what 2x4 costs: no price is given for 72"/,
+  },
+  "no price at all": {
+    text: "stock 2x4, sold 6', 8'\npart rail 5 of 2x4, length 60\"",
+    codes: [],
+    unchecked: /what 2x4 costs: no price is given$/m,
+  },
+  "prices missing of sheets": {
+    text: 'sheet ply, plywood 1/2", sold 48" x 96" $38, 24" x 48", 48" x 48"\npart shelf 2 of ply, length 40", width 20"',
+    codes: [],
+    unchecked: /what ply costs: no price is given for 24" x 48" and 48" x 48"/,
   },
   "5,000 pieces": {
     text: "stock 1x4, sold 6' $3.10, 8' $4.20, 10' $5.25\npart picket 4990 of 1x4, length 41-3/8\"\npart rail 10 of 1x4, length 60\"",

@@ -155,6 +155,7 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
   "too large to lay out":
     "une de ses tailles est trop grande pour le débit, qui va jusqu’à 105 m pour les planches et 13 m pour les panneaux",
   "no price": "aucun prix n’est donné",
+  "no price of size": "aucun prix n’est donné pour {sizes}",
   "several currencies": "les prix sont en {currencies}",
   "guards are for code":
     "les garde-corps et ce qui se trouve à côté relèvent des règles de construction locales",

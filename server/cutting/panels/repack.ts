@@ -9,7 +9,7 @@ import type { Group, Meter } from "./question";
 /** More partings of bundles than these are not tried at once. */
 const MOST_PARTINGS = 200_000;
 
-/** The packing made better, two sheets at a time, until none of these steps leaves over less; `sequence` as it was packed. */
+/** The packing made better, two sheets at a time, until none of these steps leaves over less. */
 export function* repack(
   groups: readonly Group[],
   sheets: readonly Sheet[],
