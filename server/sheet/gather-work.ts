@@ -26,6 +26,8 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
   const { shopping, settings } = worked;
   const { display } = settings;
   const text = (q: Quantity | null | undefined) => (q ? moneyText(q, display) : null);
+  // Where nothing has a price a sum would say that it costs nothing.
+  const sumText = (q: Quantity | null) => (shopping.rows.some(({ each }) => each) ? text(q) : null);
   const pile = pileRows(worked);
   return {
     rows: shopping.rows.map(
@@ -41,9 +43,9 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
       }),
     ),
     onHand: pile.map((one) => pileWords(one, words)),
-    subtotal: shopping.rows.length > 0 ? text(shopping.subtotal) : null,
-    tax: text(shopping.tax),
-    total: shopping.rows.length > 0 ? text(shopping.total) : null,
+    subtotal: sumText(shopping.subtotal),
+    tax: sumText(shopping.tax),
+    total: sumText(shopping.total),
     budget: text(settings.budget?.value),
     withoutPrice: [...new Set(shopping.withoutPrice)],
     carry: carryOf(worked),
@@ -58,11 +60,12 @@ export function pileWords({ stock, count, length, width }: SheetPile, { wood, by
   return wood.pile(count, size, stock);
 }
 
-/** What the total leaves of the budget. */
+/** What the total leaves of the budget; where prices are missing, only by how much it is over. */
 function leftOf({ shopping, settings: { budget, display } }: Worked): Shopping["left"] {
   const left = budget && shopping.total && minus(budget.value, shopping.total);
   if (!left || refused(left) || shopping.rows.length === 0) return null;
   const over = left.approx < 0;
+  if (!over && shopping.withoutPrice.length > 0) return null;
   const amount = over ? minus(shopping.total!, budget.value) : left;
   return refused(amount) ? null : { amount: moneyText(amount, display), over };
 }

@@ -185,7 +185,7 @@ function wood({ boards, sheets, shopping }: Partial1, list: Unchecked[]): void {
   );
   for (const what of new Set(shopping.withoutPrice)) {
     const sizes = (lacking.get(what) ?? []).map(({ length, width }) =>
-      width ? { row: [width, length], by: " x " } : length,
+      width ? { row: [length, width], by: " x " } : length,
     );
     const why = sizes.length > 0 ? say("no price of size", { sizes: { all: sizes } }) : say("no price");
     list.push({ what: say("what it costs", { what }), why });

@@ -261,3 +261,30 @@ describe("pieces with slanted ends", () => {
     expect(assumed("")).not.toContain("tip to tip");
   });
 });
+
+describe("prices that are missing", () => {
+  const shopping = (text: string) =>
+    sheetOf(better(`plan A rack\n  budget $50\n  tax 10%\n${text}`)).shopping;
+  const shelf = 'part shelf 2 of 1x6, length 40"\n';
+  const post = "stock 2x4, sold 8' $20\npart post 1 of 2x4, length 60\"\n";
+
+  it("of everything leave no sum, which would say that it costs nothing", () => {
+    const { subtotal, tax, total, left, withoutPrice } = shopping(`stock 1x6, sold 8'\n${shelf}`);
+    expect({ subtotal, tax, total, left }).toEqual({ subtotal: null, tax: null, total: null, left: null });
+    expect(withoutPrice).toEqual(["1x6"]);
+  });
+
+  it("of something leave the sum of the rest, and nothing of the budget is said to be left", () => {
+    const { total, left } = shopping(`stock 1x6, sold 8'\n${shelf}${post}`);
+    expect({ total, left }).toEqual({ total: "$22.00", left: null });
+  });
+
+  it("do not hide what it is over the budget in any case", () => {
+    const { left } = shopping(`stock 1x6, sold 8'\n${shelf}${post.replace("$20", "$60")}`);
+    expect(left).toEqual({ amount: "$16.00", over: true });
+  });
+
+  it("of nothing leave a budget", () => {
+    expect(shopping(post).left).toEqual({ amount: "$28.00", over: false });
+  });
+});
