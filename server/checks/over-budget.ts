@@ -1,6 +1,6 @@
 import { minus, type Quantity, refused } from "../units";
-import { cheapestOf, type Worked } from "../worked";
-import type { Check, Finding, Says } from "./check";
+import { type Cheapest, cheapestOf, type Worked } from "../worked";
+import type { Check } from "./check";
 
 export const overBudget: Check = {
   code: "over-budget",
@@ -25,13 +25,19 @@ part rail 2 of 2x4, length 60"
 \`\`\``,
   templates: {
     over: "It costs {total}, {more} over the budget of {budget}.",
+    "over-cheapest":
+      "It costs {total}, {more} over the budget of {budget}, and no cheaper way to cut it exists at these prices.",
+    "over-within":
+      "It costs {total}, {more} over the budget of {budget}; cutting it otherwise could save {saves} at most.",
     least: "It costs {total} and more, {more} over the budget of {budget}: no price is known for {without}.",
+    "least-cheapest":
+      "It costs {total} and more, {more} over the budget of {budget}: no price is known for {without}, and no cheaper way to cut it exists at these prices.",
+    "least-within":
+      "It costs {total} and more, {more} over the budget of {budget}: no price is known for {without}; cutting it otherwise could save {saves} at most.",
     other: "The prices are in {currency}, so they cannot be compared with the budget of {budget}.",
     uncounted: "How many {what} it takes is not known, so they are not all in this.",
     unmeasured: "How much {what} it takes is not known, so it is not all in this.",
     first: "The boards are laid out by a first answer; a cheaper way may exist.",
-    within: "At most {saves} could be saved by cutting it otherwise.",
-    cheapest: "No cheaper way to cut it exists, at these prices.",
   },
   run: (worked) => {
     const { settings, shopping } = worked;
@@ -45,18 +51,25 @@ part rail 2 of 2x4, length 60"
     }
     if (more.approx <= 0) return [];
     const without = withoutPrice(worked);
+    const buysWood = [...worked.boards, ...worked.sheets].some(({ answer }) => answer.buy.length > 0);
+    const cut: Cheapest = buysWood ? cheapestOf(worked) : { known: "nothing" };
     return [
       {
         at: budget.at,
-        says: without.length > 0 ? "least" : "over",
-        slots: { total, more: more as Quantity, budget: budget.value, without: { row: without, by: ", " } },
+        says: `${without.length > 0 ? "least" : "over"}${cut.known === "nothing" ? "" : `-${cut.known}`}`,
+        slots: {
+          total,
+          more: more as Quantity,
+          budget: budget.value,
+          without: { row: without, by: ", " },
+          ...(cut.known === "within" && { saves: cut.saves }),
+        },
         numbers: [
           { name: "costs", value: total, source: "the shop's prices" },
           { name: "budget", value: budget.value, source: "the plan" },
         ],
-        related: cuttingSaves(worked),
         assumed: [
-          ...firstAnswers(worked),
+          ...(cut.known === "nothing" && buysWood ? [{ says: "first", slots: {} }] : []),
           ...shopping.fasteners
             .filter((f) => !f.complete)
             .map((f) => ({ says: "uncounted", slots: { what: f.fastener.name } })),
@@ -66,22 +79,6 @@ part rail 2 of 2x4, length 60"
     ];
   },
 };
-
-const bought = ({ boards, sheets }: Worked) =>
-  [...boards, ...sheets].filter(({ answer }) => answer.buy.length > 0);
-
-/** How much cheaper the boards and sheets could be had, told where the first of those bought is declared. */
-function cuttingSaves(worked: Worked): Finding["related"] {
-  const [first] = bought(worked);
-  const at = first?.material.declared?.at ?? worked.settings.budget?.at;
-  const cheapest = cheapestOf(worked);
-  if (!first || !at || cheapest.known === "nothing") return [];
-  if (cheapest.known === "cheapest") return [{ at, says: "cheapest", slots: {} }];
-  return [{ at, says: "within", slots: { saves: cheapest.saves } }];
-}
-
-const firstAnswers = (worked: Worked): Says[] =>
-  bought(worked).length > 0 && cheapestOf(worked).known === "nothing" ? [{ says: "first", slots: {} }] : [];
 
 /** Finish and liner of which some line's amount is not known. */
 function unmeasured({ coats, linings }: Worked): string[] {

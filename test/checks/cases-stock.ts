@@ -61,6 +61,14 @@ export const STOCK_CASES: Readonly<Record<string, readonly Case[]>> = {
       text: 'plan A rack\n  UNITS\n  budget $5\nstock 2x4, sold 6\' $3.15, 8\' $4.20, 10\' $5.40\npart rail 7 of 2x4, length 41"\npart post 9 of 2x4, length 33-1/2"\npart slat 11 of 2x4, length 22-3/4"\npart peg 5 of 2x4, length 17-1/8"',
       effort: 1,
     },
+    {
+      text: "plan A rail\n  UNITS\n  budget $5\nfinish brew, tin of 1 qt, covers 250 sqft per gal\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"\ncoat rail with brew",
+      effort: 1_000_000_000,
+    },
+    {
+      text: 'plan A rack\n  UNITS\n  budget $5\nfinish brew, tin of 1 qt, covers 250 sqft per gal\nstock 2x4, sold 6\' $3.15, 8\' $4.20, 10\' $5.40\npart rail 7 of 2x4, length 41"\npart post 9 of 2x4, length 33-1/2"\npart slat 11 of 2x4, length 22-3/4"\npart peg 5 of 2x4, length 17-1/8"\ncoat rail with brew',
+      effort: 1,
+    },
     "plan A rail\n  UNITS\n  budget $5\nfinish brew, tin of 1 qt $18, covers 250 sqft per gal\nstock 2x4, on hand 2 of 8'\npart rail 2 of 2x4, length 60\"\ncoat rail with brew",
   ],
 };

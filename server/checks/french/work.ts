@@ -59,12 +59,18 @@ export const WORK: Readonly<Record<string, Templates>> = {
     over: "Cela coûte {total}, soit {more} de plus que le budget de {budget}.",
     least:
       "Cela coûte {total} et davantage, soit {more} de plus que le budget de {budget} : on ne connaît pas le prix de {without}.",
+    "over-cheapest":
+      "Cela coûte {total}, soit {more} de plus que le budget de {budget}, et à ces prix aucun débit n’est moins cher.",
+    "over-within":
+      "Cela coûte {total}, soit {more} de plus que le budget de {budget} ; en débitant autrement, on épargnerait au plus {saves}.",
+    "least-cheapest":
+      "Cela coûte {total} et davantage, soit {more} de plus que le budget de {budget} : on ne connaît pas le prix de {without}, et à ces prix aucun débit n’est moins cher.",
+    "least-within":
+      "Cela coûte {total} et davantage, soit {more} de plus que le budget de {budget} : on ne connaît pas le prix de {without} ; en débitant autrement, on épargnerait au plus {saves}.",
     other: "Les prix sont en {currency} : on ne peut pas les comparer au budget de {budget}.",
     uncounted: "On ne sait pas combien il faut de {what} : tout n’est donc pas compté ici.",
     unmeasured: "On ne sait pas quelle quantité de {what} il faut : tout n’est donc pas compté ici.",
     first: "Le débit des planches est une première réponse ; il en existe peut-être une moins chère.",
-    within: "En débitant autrement, on épargnerait au plus {saves}.",
-    cheapest: "À ces prix, aucun débit n’est moins cher.",
   },
   "ring-open": {
     short:

@@ -20,7 +20,7 @@ export const scenarios = [
       const status = await pinned(page);
       await status.filter({ hasText: PROVEN }).waitFor();
       await editor.openProblems();
-      await editor.problem("over-budget").filter({ hasText: "No cheaper way to cut it exists" }).waitFor();
+      await editor.problem("over-budget").filter({ hasText: "no cheaper way to cut it exists" }).waitFor();
       await shot("layouts-proven");
 
       await page.locator(".monaco-editor .view-lines").first().click();
