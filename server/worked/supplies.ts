@@ -55,11 +55,11 @@ export function finishNeeds(coats: readonly CoatWork[], { make }: Settings): Fin
 export function linerNeeds(linings: readonly LiningWork[], { make, display }: Settings): LinerNeed[] {
   const used = new Set(linings.flatMap(({ roll }) => roll ?? []));
   return [...used].flatMap((roll): LinerNeed[] => {
-    const used = linings.filter((l) => l.roll === roll);
-    const lengths = used.map((l) => ifKnown(l.along));
+    const own = linings.filter((l) => l.roll === roll);
+    const lengths = own.map((l) => ifKnown(l.along));
     const inARow = lengths.reduce((sum, l) => sum + (l?.approx ?? 0), 0) * make;
     if (inARow <= 0) return [];
-    const bands = bandsOf(roll, used, make);
+    const bands = bandsOf(roll, own, make);
     const inBands = bands?.reduce((sum, band) => sum + band.along, 0);
     const along = inBands === undefined ? inARow : Math.min(inARow, inBands / TICKS_PER_MM);
     const per = roll.price?.per ?? ONE[display.system];

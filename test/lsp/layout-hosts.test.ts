@@ -181,7 +181,7 @@ describe("a worker", () => {
     const [worker] = workers;
     expect(worker!.asked).toEqual([
       { start: 1, job, effort: 7 },
-      { cancel: 1 },
+      { of: 1, what: "cancel" },
       { start: 2, job, effort: 7 },
     ]);
     worker!.says({ of: 1, what: "last", news: news(1) });
@@ -301,7 +301,7 @@ describe("at work", () => {
     const hear = atWork((message) => sent.push(message));
     expect(sent).toEqual([{ of: 0, what: "alive" }]);
     hear({ start: 1, job: boards(226), effort: EFFORT });
-    hear({ cancel: 1 });
+    hear({ of: 1, what: "cancel" });
     hear({ start: 2, job, effort: EFFORT });
     await wait(300);
     expect(sent.map(({ of, what }) => `${of} ${what}`)).toEqual(["0 alive", "1 alive", "2 alive", "2 last"]);
@@ -316,17 +316,20 @@ describe("a key while a worker is at work", () => {
     const [worker] = workers;
     host.hold();
     host.goOn();
-    expect(worker!.asked.slice(1)).toEqual([{ hold: 1 }, { goOn: 1 }]);
+    expect(worker!.asked.slice(1)).toEqual([
+      { of: 1, what: "hold" },
+      { of: 1, what: "goOn" },
+    ]);
   });
 
   test("is heard between two slices", async () => {
     const sent: FromWorker[] = [];
     const hear = atWork((message) => sent.push(message));
     hear({ start: 1, job, effort: EFFORT });
-    hear({ hold: 1 });
+    hear({ of: 1, what: "hold" });
     await wait(300);
     expect(sent.map(({ of, what }) => `${of} ${what}`)).toEqual(["0 alive", "1 alive"]);
-    hear({ goOn: 1 });
+    hear({ of: 1, what: "goOn" });
     await vi.waitFor(() => expect(sent.at(-1)?.what).toBe("last"), 20_000);
   });
 });

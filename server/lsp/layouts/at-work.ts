@@ -5,9 +5,7 @@ import { drive, type Search, type Told } from "./driving";
 /** Jobs are known by numbers, each used once. */
 export type ToWorker =
   | { readonly start: number; readonly job: LayoutJob; readonly effort: number }
-  | { readonly cancel: number }
-  | { readonly hold: number }
-  | { readonly goOn: number };
+  | { readonly of: number; readonly what: "cancel" | "hold" | "goOn" };
 
 /** Of job 0 it tells once, when it begins to listen. */
 export type FromWorker = { readonly of: number } & Told;
@@ -20,9 +18,8 @@ export function atWork(send: (message: FromWorker) => void): (message: ToWorker)
   let current: { readonly of: number; readonly search: Search } | undefined;
   send({ of: 0, what: "alive" });
   return (message) => {
-    if (!("start" in message)) {
-      const [[what, of]] = Object.entries(message) as [["cancel" | "hold" | "goOn", number]];
-      if (current?.of === of) current.search[what]();
+    if ("what" in message) {
+      if (current?.of === message.of) current.search[message.what]();
       return;
     }
     const { start: of, job, effort } = message;

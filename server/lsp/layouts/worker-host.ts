@@ -161,7 +161,7 @@ export function workerHost(wiring: Wiring, { otherwise, log }: WorkerChoices): L
         if (current !== one) return;
         clearTimeout(one.timer);
         current = undefined;
-        worker?.wire.post({ cancel: one.of });
+        worker?.wire.post({ of: one.of, what: "cancel" });
         rest();
       };
     },
@@ -169,12 +169,12 @@ export function workerHost(wiring: Wiring, { otherwise, log }: WorkerChoices): L
       if (cannotStart) otherwise.hold();
       if (!current || !worker) return;
       clearTimeout(current.timer);
-      worker.wire.post({ hold: current.of });
+      worker.wire.post({ of: current.of, what: "hold" });
     },
     goOn: () => {
       if (cannotStart) otherwise.goOn();
       if (!current || !worker) return;
-      worker.wire.post({ goOn: current.of });
+      worker.wire.post({ of: current.of, what: "goOn" });
       watch(current);
     },
     end: () => {
