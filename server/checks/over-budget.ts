@@ -1,5 +1,5 @@
 import { minus, type Quantity, refused } from "../units";
-import { type Cheapest, cheapestOf, type Worked } from "../worked";
+import { type Cheapest, cheapestOf } from "../worked";
 import type { Check } from "./check";
 
 export const overBudget: Check = {
@@ -42,6 +42,7 @@ part rail 2 of 2x4, length 60"
   run: (worked) => {
     const { settings, shopping } = worked;
     const { budget } = settings;
+    const { withoutPrice, uncounted, unmeasured } = shopping;
     const total = shopping.total ?? shopping.subtotal;
     if (!budget || !total || shopping.rows.length === 0) return [];
     const more = minus(total, budget.value);
@@ -50,18 +51,17 @@ part rail 2 of 2x4, length 60"
       return [{ at: budget.at, says: "other", slots }];
     }
     if (more.approx <= 0) return [];
-    const without = withoutPrice(worked);
     const buysWood = [...worked.boards, ...worked.sheets].some(({ answer }) => answer.buy.length > 0);
     const cut: Cheapest = buysWood ? cheapestOf(worked) : { known: "nothing" };
     return [
       {
         at: budget.at,
-        says: `${without.length > 0 ? "least" : "over"}${cut.known === "nothing" ? "" : `-${cut.known}`}`,
+        says: `${withoutPrice.length > 0 ? "least" : "over"}${cut.known === "nothing" ? "" : `-${cut.known}`}`,
         slots: {
           total,
           more: more as Quantity,
           budget: budget.value,
-          without: { row: without, by: ", " },
+          without: { row: withoutPrice, by: ", " },
           ...(cut.known === "within" && { saves: cut.saves }),
         },
         numbers: [
@@ -70,28 +70,10 @@ part rail 2 of 2x4, length 60"
         ],
         assumed: [
           ...(cut.known === "nothing" && buysWood ? [{ says: "first", slots: {} }] : []),
-          ...shopping.fasteners
-            .filter((f) => !f.complete)
-            .map((f) => ({ says: "uncounted", slots: { what: f.fastener.name } })),
-          ...unmeasured(worked).map((what) => ({ says: "unmeasured", slots: { what } })),
+          ...uncounted.map((what) => ({ says: "uncounted", slots: { what } })),
+          ...unmeasured.map((what) => ({ says: "unmeasured", slots: { what } })),
         ],
       },
     ];
   },
 };
-
-/** Finish and liner of which some line's amount is not known. */
-function unmeasured({ coats, linings }: Worked): string[] {
-  const finishes = coats.flatMap((c) => (c.finish && c.amount.state !== "known" ? [c.finish.name] : []));
-  const rolls = linings.flatMap((l) => (l.roll && l.along.state !== "known" ? [l.roll.name] : []));
-  return [...new Set([...finishes, ...rolls])];
-}
-
-/** What is bought at no known price: rows without one, and screws that the shop sells at none or has not at all. */
-function withoutPrice({ shopping, joints }: Worked): string[] {
-  const unpriced = shopping.fasteners.filter(
-    ({ fastener, count }) => count > fastener.onHand && !fastener.pack,
-  );
-  const unknown = joints.flatMap((j) => (j.size && !j.fastener ? [j.size.text] : []));
-  return [...new Set([...shopping.withoutPrice, ...unpriced.map((f) => f.fastener.name), ...unknown])];
-}

@@ -156,8 +156,8 @@ function assumptions(work: BoardWork | SheetWork, { settings, parts }: Worked, w
   if (material.onHand.length > 0) list.push(material.salvage === "use up" ? layouts.useUp : layouts.keep);
   if ("ripped" in work && work.ripped)
     list.push(work.sideBySide.size > 0 ? layouts.sharedWidth : layouts.wholeWidth);
-  if ("ripped" in work && [...parts.values()].some((p) => p.material === material && isSlanted(p)))
-    list.push(layouts.tipToTip);
+  if (!("ripped" in work)) list.push(layouts.edgeToEdge);
+  if ([...parts.values()].some((p) => p.material === material && isSlanted(p))) list.push(layouts.tipToTip);
   return [...list, ...proofWords(work, settings, words)];
 }
 

@@ -47,7 +47,7 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
     tax: sumText(shopping.tax),
     total: sumText(shopping.total),
     budget: text(settings.budget?.value),
-    withoutPrice: [...new Set(shopping.withoutPrice)],
+    withoutPrice: shopping.withoutPrice,
     carry: carryOf(worked),
     pile,
     left: leftOf(worked),
@@ -60,12 +60,13 @@ export function pileWords({ stock, count, length, width }: SheetPile, { wood, by
   return wood.pile(count, size, stock);
 }
 
-/** What the total leaves of the budget; where prices are missing, only by how much it is over. */
+/** What the total leaves of the budget; where it is not all that is bought, only by how much it is over. */
 function leftOf({ shopping, settings: { budget, display } }: Worked): Shopping["left"] {
   const left = budget && shopping.total && minus(budget.value, shopping.total);
   if (!left || refused(left) || shopping.rows.length === 0) return null;
   const over = left.approx < 0;
-  if (!over && shopping.withoutPrice.length > 0) return null;
+  const { withoutPrice, uncounted, unmeasured } = shopping;
+  if (!over && withoutPrice.length + uncounted.length + unmeasured.length > 0) return null;
   const amount = over ? minus(shopping.total!, budget.value) : left;
   return refused(amount) ? null : { amount: moneyText(amount, display), over };
 }

@@ -27,7 +27,11 @@ export interface Bought {
 
 export interface Shopping {
   readonly rows: readonly Bought[];
+  /** What the sums leave out, each name once: what is bought at no known price, … */
   readonly withoutPrice: readonly string[];
+  /** … and of which it is not known how many, or how much, it takes in all. */
+  readonly uncounted: readonly string[];
+  readonly unmeasured: readonly string[];
   /** Null when two currencies meet. */
   readonly subtotal: Quantity | null;
   readonly tax: Quantity | null;
@@ -76,13 +80,28 @@ export function shoppingOf(
   for (const { roll, bought, price } of liners)
     rows.push({ ...row("liner", roll.name, 1, undefined, undefined, price), length: bought });
   const unsold = finishes.flatMap(({ finish, tins }) => (tins.length === 0 ? [finish.name] : []));
+  const unpacked = counted.filter(({ fastener, count }) => count > fastener.onHand && !fastener.pack);
+  const undeclared = joints.flatMap((j) => (j.size && !j.fastener ? [j.size.text] : []));
   const currencies = [...new Set(rows.flatMap((r) => (r.each ? [r.each.dim.currency] : [])))];
   const subtotal =
     currencies.length > 1 ? null : sum(rows, currencies[0] ?? settings.budget?.value.dim.currency ?? "");
   const tax = subtotal && settings.tax ? scaled(subtotal, settings.tax) : null;
   return {
     rows,
-    withoutPrice: [...rows.filter((r) => !r.each).map((r) => r.what), ...unsold],
+    withoutPrice: once([
+      ...rows.filter((r) => !r.each).map((r) => r.what),
+      ...unsold,
+      ...unpacked.map(({ fastener }) => fastener.name),
+      ...undeclared,
+    ]),
+    uncounted: once([
+      ...[...boards, ...sheets].flatMap((w) => (w.leftOut.length > 0 ? [w.material.name] : [])),
+      ...counted.flatMap(({ fastener, complete }) => (complete ? [] : [fastener.name])),
+    ]),
+    unmeasured: once([
+      ...coats.flatMap((c) => (c.finish && c.amount.state !== "known" ? [c.finish.name] : [])),
+      ...linings.flatMap((l) => (l.roll && l.along.state !== "known" ? [l.roll.name] : [])),
+    ]),
     subtotal,
     tax,
     total: subtotal && tax ? plus(subtotal, tax) : subtotal,
@@ -92,6 +111,8 @@ export function shoppingOf(
     liners,
   };
 }
+
+const once = (names: readonly string[]): string[] => [...new Set(names)];
 
 function woodRows(aisle: "boards" | "sheets", work: BoardWork | SheetWork): Bought[] {
   const { material, answer } = work;

@@ -183,7 +183,7 @@ function wood({ boards, sheets, shopping }: Partial1, list: Unchecked[]): void {
       sold.some(({ price }) => price) ? sold.filter(({ price }) => !price) : [],
     ]),
   );
-  for (const what of new Set(shopping.withoutPrice)) {
+  for (const what of shopping.withoutPrice) {
     const sizes = (lacking.get(what) ?? []).map(({ length, width }) =>
       width ? { row: [length, width], by: " x " } : length,
     );

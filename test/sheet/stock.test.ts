@@ -260,6 +260,21 @@ describe("pieces with slanted ends", () => {
   it("are not spoken of where there are none", () => {
     expect(assumed("")).not.toContain("tip to tip");
   });
+
+  it("are laid out so on sheets too, where every cut goes from edge to edge", () => {
+    const said = (end: string): string =>
+      sheetOf(
+        better(
+          `sheet ply, plywood 1/2", sold 48" x 96" $38\npart cheek 2 of ply, length 22", width 15"${end}\n`,
+        ),
+      )
+        .panels.flatMap((plan) => plan.assumed)
+        .join("; ");
+    expect(said("")).toMatch(/; every cut goes from edge to edge; checked: /);
+    expect(said(", right end mitered 20°")).toMatch(
+      /; every cut goes from edge to edge; a piece with a slanted end is laid out from tip to tip: .*; checked: /,
+    );
+  });
 });
 
 describe("prices that are missing", () => {
@@ -282,6 +297,23 @@ describe("prices that are missing", () => {
   it("do not hide what it is over the budget in any case", () => {
     const { left } = shopping(`stock 1x6, sold 8'\n${shelf}${post.replace("$20", "$60")}`);
     expect(left).toEqual({ amount: "$16.00", over: true });
+  });
+
+  it("of screws, and how much or how many it takes, are missed as well", () => {
+    const joined = (more: string) => shopping(`${post}part rail 1 of 2x4, length 30"\n${more}`);
+    expect(joined('fasten rail into post, 2 #8 x 2-1/2"').withoutPrice).toEqual(['#8 x 2-1/2"']);
+    expect(joined('fastener deck, #8 x 2-1/2" screw\nfasten rail into post, 2 deck in all').left).toBeNull();
+    const box = 'fastener deck, #8 x 2-1/2" screw, box of 100 $8\n';
+    expect(joined(`${box}fasten rail into post, 2 deck in all`).left).toEqual({
+      amount: "$19.20",
+      over: false,
+    });
+    expect(
+      joined(`${box}fasten rail into post, 2 deck in all\nfasten post into rail, 1 deck at each crossing`)
+        .left,
+    ).toBeNull();
+    expect(joined('part stay of 2x4, length 20"\n').left).toBeNull();
+    expect(joined("finish brew, tin of 1 qt $9\ncoat rail with brew, 2 coats\n").left).toBeNull();
   });
 
   it("of nothing leave a budget", () => {

@@ -56,6 +56,7 @@ export const ENGLISH_WOOD = {
     wholeWidth: "a ripped piece takes the whole width of its board here",
     sharedWidth:
       "ripped pieces of one length lie side by side where the board is wide enough: cut to length first, then rip",
+    edgeToEdge: "every cut goes from edge to edge",
     tipToTip:
       "a piece with a slanted end is laid out from tip to tip: two such ends made by one saw cut are not counted on",
     sideBySide: (counts: readonly (readonly [count: number, part: string])[]): string =>

@@ -115,6 +115,7 @@ export const FRENCH_WOOD: SheetWords["wood"] = {
     keep: "la réserve est gardée pour ce que rien de vendu ne peut donner",
     wholeWidth: "une pièce délignée prend ici toute la largeur de sa planche",
     sharedWidth: fr`les pièces délignées d'une même longueur sont côte à côte là où la planche est assez large : couper d'abord à longueur, puis déligner`,
+    edgeToEdge: fr`chaque coupe va d'un bord à l'autre`,
     tipToTip: fr`une pièce à bout oblique compte de pointe à pointe : deux bouts faits d'un seul trait de scie ne sont pas prévus`,
     sideBySide: (counts) => `${counts.map(([n, part]) => `${n} ${part}`).join(", ")} côte à côte`,
     firstAnswer: fr`c'est une première réponse, il peut en exister une moins chère`,
