@@ -1,5 +1,5 @@
 import { minus, type Quantity, refused } from "../units";
-import { type Cheapest, cheapestOf } from "../worked";
+import { type Cheapest, cheapestOf, whyNothing } from "../worked";
 import type { Check } from "./check";
 
 export const overBudget: Check = {
@@ -44,14 +44,16 @@ part rail 2 of 2x4, length 60"
     const { budget } = settings;
     const { withoutPrice, uncounted, unmeasured } = shopping;
     const total = shopping.total ?? shopping.subtotal;
-    if (!budget || !total || shopping.rows.length === 0) return [];
+    const laid = [...worked.boards, ...worked.sheets];
+    // Where nothing can be cut from a stock, what it costs is no news.
+    if (!budget || !total || shopping.rows.length === 0 || laid.some(whyNothing)) return [];
     const more = minus(total, budget.value);
     if (refused(more)) {
       const slots = { currency: total.dim.currency, budget: budget.value };
       return [{ at: budget.at, says: "other", slots }];
     }
     if (more.approx <= 0) return [];
-    const buysWood = [...worked.boards, ...worked.sheets].some(({ answer }) => answer.buy.length > 0);
+    const buysWood = laid.some(({ answer }) => answer.buy.length > 0);
     const cut: Cheapest = buysWood ? cheapestOf(worked) : { known: "nothing" };
     return [
       {

@@ -53,6 +53,10 @@ const PLANS: Readonly<Record<string, Outcome>> = {
     text: "plan A rail\n  kerf 9'\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"",
     codes: ["cannot-be-cut"],
   },
+  "such a kerf, and a budget that it breaks": {
+    text: "plan A rail\n  kerf 9'\n  budget $5\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"",
+    codes: ["cannot-be-cut"],
+  },
   "a kerf beyond all numbers": {
     text: "plan A rail\n  kerf 200m\nstock 2x4, sold 8' $4.20\npart rail 2 of 2x4, length 60\"",
     codes: ["cannot-be-cut"],
