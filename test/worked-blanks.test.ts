@@ -1,6 +1,7 @@
 // Ripped pieces that share a stretch of board.
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { improved } from "../server/cutting/improve";
 import { blanksOf, type Ripped } from "../server/worked/blanks";
 
 const ripped = (id: string, length: number, width?: number): Ripped => ({ id, length, width });
@@ -26,6 +27,29 @@ describe("blanks", () => {
   it("are of one piece each where the width of the board is not known, or is less than theirs", () => {
     expect(blanksOf([ripped("a", 22, 20), ripped("b", 22, 20)], undefined, 1)).toHaveLength(2);
     expect(shown([ripped("a", 22, 50), ripped("b", 22, 20)], 44, 1)).toEqual(["a 22: a", "b 22: b"]);
+  });
+
+  it("are as few as is proven that there can be", () => {
+    const some = fc.tuple(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 15, max: 140 }));
+    const board = fc.constantFrom(88, 140, 184, 286);
+    fc.assert(
+      fc.property(fc.array(some, { minLength: 1, maxLength: 4 }), board, (list, width) => {
+        const widths = list.flatMap(([n, of]) => new Array<number>(n).fill(Math.min(of, width)));
+        const pieces = widths.map((length, i) => ({ id: `p${i}`, length }));
+        const sold = [{ id: "blank", length: width, price: 1 }];
+        const job = { pieces, sold, onHand: [], kerf: 3, endTrim: 0, salvage: "keep" } as const;
+        const { proof } = improved({ kind: "boards", job });
+        expect(proof.status).toBe("proven");
+        expect(
+          blanksOf(
+            widths.map((w, i) => ripped(`p${i}`, 22, w)),
+            width,
+            3,
+          ).length,
+        ).toBe(proof.cost);
+      }),
+      { numRuns: 300, seed: 20_280 },
+    );
   });
 
   it("hold every piece once, and no more than the board is wide", () => {

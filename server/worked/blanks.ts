@@ -1,6 +1,7 @@
 /**
  * Ripped pieces of one length lie side by side on a stretch of board, a blank: it is crosscut first, then ripped. Per
- * length as few blanks as there can be, which takes the least of every board, however the blanks are laid out.
+ * length as few blanks as a first answer finds, which the test compares with the fewest there can be: fewer take less of
+ * every board, however they are laid out.
  */
 import { layOut } from "../cutting/job";
 
