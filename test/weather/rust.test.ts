@@ -6,7 +6,8 @@ import { OUTDOORS, of, unlooked } from "./plans";
 const RUST = "fastener-rusts";
 const rail = (fasteners: string, stock = "", plan = OUTDOORS, screw = "own"): string =>
   `${plan}${stock}${fasteners}part post 2 of 4x4, length 30"\npart rail 2 of 2x4, length 40"\nfasten rail face into post face, 2 ${screw} at each end\n`;
-const own = (coating: string): string => `fastener own, #8 x 3" screw${coating && `, coating ${coating}`}\n`;
+const own = (coating: string): string =>
+  `fastener own, #8 x 3" screw, box of 100 $9.00${coating && `, coating ${coating}`}\n`;
 const found = (text: string): string[] => of(RUST, text).map((p) => `${p.says} ${p.class}`);
 
 const CEDAR = "stock 2x4, species western-redcedar\n";
