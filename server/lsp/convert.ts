@@ -1,24 +1,9 @@
 /** From what the features give, with offsets, to what the protocol wants, with lines and columns inside the document. */
-import {
-  type CompletionItem,
-  CompletionItemKind,
-  type Diagnostic,
-  DiagnosticSeverity,
-  type DocumentSymbol,
-  type Hover,
-  InsertTextFormat,
-  type Location,
-  MarkupKind,
-  type Range,
-  SymbolKind,
-} from "vscode-languageserver";
+import { type Diagnostic, DiagnosticSeverity, type Location, type Range } from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
-import type { Completion } from "../features/completion";
 import type { Diagnostic as Found } from "../features/diagnostics";
-import type { Hover as Told } from "../features/hover";
-import type { PlanSymbol } from "../features/symbols";
 import type { At } from "../plan";
-import type { Evaluated, HoverDrawing } from "../service";
+import type { Evaluated } from "../service";
 
 /** What an editor can show, as it said when it started. */
 export interface Shows {
@@ -90,88 +75,3 @@ export function toDiagnostic(
     ...(shows.related && related.length > 0 && { relatedInformation: related }),
   };
 }
-
-/** A drawing stands under the words where the editor shows pictures in them. */
-export const toHover = (
-  told: Told,
-  document: TextDocument,
-  { markdown }: Shows,
-  picture: HoverDrawing | undefined,
-): Hover => ({
-  contents: markdown
-    ? { kind: MarkupKind.Markdown, value: `${told.markdown}${picture ? imageOf(picture) : ""}` }
-    : { kind: MarkupKind.PlainText, value: told.markdown },
-  range: rangeIn(document, told.range),
-});
-
-/** As an address that holds the picture itself, with its size as VS Code reads it; nothing for one that would make the hover large. */
-function imageOf({ title, svg, width, height }: HoverDrawing): string {
-  const bytes = new TextEncoder().encode(svg);
-  let letters = "";
-  for (const byte of bytes) letters += String.fromCharCode(byte);
-  const data = btoa(letters);
-  if (data.length > LARGEST_PICTURE) return "";
-  return `\n\n![${title.replace(/[^\p{L}\p{N} -]/gu, "")}](data:image/svg+xml;base64,${data}|width=${pixels(width)},height=${pixels(height)})`;
-}
-
-const pixels = (mm: number): number => Math.ceil((mm * 96) / 25.4);
-
-/** Letters of a picture's address. */
-const LARGEST_PICTURE = 28_000;
-
-const COMPLETES = {
-  entry: CompletionItemKind.Keyword,
-  clause: CompletionItemKind.Property,
-  word: CompletionItemKind.Keyword,
-  section: CompletionItemKind.Constant,
-  measure: CompletionItemKind.Variable,
-  property: CompletionItemKind.Field,
-  function: CompletionItemKind.Function,
-  unit: CompletionItemKind.Unit,
-  size: CompletionItemKind.Value,
-  code: CompletionItemKind.EnumMember,
-  thing: CompletionItemKind.Class,
-} as const satisfies Readonly<Record<Completion["kind"], CompletionItemKind>>;
-
-export function toCompletion(c: Completion, document: TextDocument, { snippets }: Shows): CompletionItem {
-  const snippet = snippets ? c.snippet : undefined;
-  return {
-    label: c.label,
-    kind: COMPLETES[c.kind],
-    ...(c.detail && { detail: c.detail }),
-    ...(c.documentation && { documentation: { kind: MarkupKind.Markdown, value: c.documentation } }),
-    sortText: c.sortText,
-    filterText: c.label,
-    ...(snippet !== undefined && { insertTextFormat: InsertTextFormat.Snippet }),
-    textEdit: { range: rangeIn(document, c.range), newText: snippet ?? c.insertText },
-  };
-}
-
-const KINDS: Readonly<Record<PlanSymbol["kind"], SymbolKind>> = {
-  plan: SymbolKind.Module,
-  measure: SymbolKind.Variable,
-  stock: SymbolKind.Constant,
-  sheet: SymbolKind.Constant,
-  roll: SymbolKind.Constant,
-  fastener: SymbolKind.Constant,
-  finish: SymbolKind.Constant,
-  fill: SymbolKind.Constant,
-  tools: SymbolKind.Object,
-  part: SymbolKind.Class,
-  assembly: SymbolKind.Package,
-  ring: SymbolKind.Array,
-  box: SymbolKind.Struct,
-  joint: SymbolKind.Event,
-  load: SymbolKind.Number,
-  rule: SymbolKind.Boolean,
-  step: SymbolKind.Function,
-};
-
-export const toSymbol = (s: PlanSymbol, document: TextDocument): DocumentSymbol => ({
-  name: s.name,
-  ...(s.detail && { detail: s.detail }),
-  kind: KINDS[s.kind],
-  range: rangeIn(document, s.range),
-  selectionRange: rangeIn(document, s.selection),
-  ...(s.children.length > 0 && { children: s.children.map((c) => toSymbol(c, document)) }),
-});

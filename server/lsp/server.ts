@@ -3,23 +3,16 @@
  * reading of files above all, is handed in. A request that fails is logged and answered with nothing; the server lives on.
  */
 import {
-  type CompletionItem,
   type Connection,
   type Diagnostic,
   type InitializeParams,
   type InitializeResult,
-  type Location,
-  type TextDocumentPositionParams,
   TextDocumentSyncKind,
 } from "vscode-languageserver";
-import type { TextDocument } from "vscode-languageserver-textdocument";
-import { completionsAt } from "../features/completion";
-import { definitionAt } from "../features/definition";
 import { diagnosticsOf } from "../features/diagnostics";
-import { hoverAt } from "../features/hover";
-import { symbolsOf } from "../features/symbols";
-import { type Evaluated, hoverDrawing } from "../service";
-import { locator, type Shows, toCompletion, toDiagnostic, toHover, toSymbol } from "./convert";
+import { ANSWERERS, offered } from "./answers";
+import { answering, type Guard } from "./answers/answering";
+import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
@@ -40,21 +33,18 @@ export interface Surroundings extends Files {
 export function serveOn(connection: Connection, around: Surroundings): void {
   connection.onInitialize((params) => {
     start(connection, around, params);
-    return CAPABILITIES(pulls(params));
+    return offeredTo(params);
   });
 }
 
-const pulls = ({ capabilities }: InitializeParams): boolean =>
-  capabilities.textDocument?.diagnostic !== undefined;
-
-const CAPABILITIES = (pull: boolean): InitializeResult => ({
+/** Problems are given when asked for to an editor that asks, and pushed to any other. */
+const offeredTo = ({ capabilities }: InitializeParams): InitializeResult => ({
   capabilities: {
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-    hoverProvider: true,
-    completionProvider: { triggerCharacters: [" ", "#"] },
-    definitionProvider: true,
-    documentSymbolProvider: true,
-    ...(pull && { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } }),
+    ...(capabilities.textDocument?.diagnostic && {
+      diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
+    }),
+    ...offered(capabilities),
   },
   serverInfo: { name: "sawbuck" },
 });
@@ -98,7 +88,8 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   connection.onDidChangeWatchedFiles(({ changes }) => {
     for (const { uri } of changes) problems.again(plans.changed(around.toFile(uri)));
   });
-  answerRequests(connection, plans, shows, guard);
+  const all = answering({ connection, params, plans, shows, guard });
+  for (const { answer } of ANSWERERS) answer(all);
   answerOwnRequests(connection, plans, guard);
 }
 
@@ -126,8 +117,6 @@ function keepUp(open: Documents, plans: Plans, again: Shown["again"]): void {
   });
 }
 
-export type Guard = <A, B>(what: string, run: (asked: A) => B, otherwise: B) => (asked: A) => B;
-
 /** What fails is logged, and answered with nothing. */
 const guarded =
   (connection: Connection): Guard =>
@@ -141,62 +130,6 @@ const guarded =
       return otherwise;
     }
   };
-
-function answerRequests(connection: Connection, plans: Plans, shows: Shows, guard: Guard): void {
-  const at = <B>(
-    { textDocument: { uri }, position }: TextDocumentPositionParams,
-    run: (evaluated: Evaluated, document: TextDocument, offset: number) => B | undefined,
-  ): B | null => {
-    const evaluated = plans.evaluated(uri);
-    const document = plans.document(uri);
-    return (evaluated && document && run(evaluated, document, document.offsetAt(position))) ?? null;
-  };
-  connection.onHover(
-    guard(
-      "hover",
-      (asked) =>
-        at(asked, (evaluated, document, offset) => {
-          const told = hoverAt(evaluated, offset);
-          if (!told) return undefined;
-          const picture = shows.markdown && shows.pictures ? hoverDrawing(evaluated, offset) : undefined;
-          return toHover(told, document, shows, picture);
-        }),
-      null,
-    ),
-  );
-  connection.onCompletion(
-    guard(
-      "completion",
-      (asked) =>
-        at(asked, (evaluated, document, offset): CompletionItem[] =>
-          completionsAt(evaluated, offset).map((c) => toCompletion(c, document, shows)),
-        ),
-      null,
-    ),
-  );
-  connection.onDefinition(
-    guard(
-      "definition",
-      (asked) =>
-        at(asked, (evaluated, _, offset): Location | undefined => {
-          const found = definitionAt(evaluated, offset, plans.reader);
-          return found && locator(evaluated, plans.uriOf)(found);
-        }),
-      null,
-    ),
-  );
-  connection.onDocumentSymbol(
-    guard(
-      "symbols",
-      ({ textDocument: { uri } }) => {
-        const evaluated = plans.evaluated(uri);
-        const document = plans.document(uri);
-        return evaluated && document ? symbolsOf(evaluated).map((s) => toSymbol(s, document)) : null;
-      },
-      null,
-    ),
-  );
-}
 
 function showsOf({ capabilities, initializationOptions }: InitializeParams, around: Surroundings): Shows {
   const { textDocument } = capabilities;

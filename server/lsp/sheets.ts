@@ -5,9 +5,9 @@ import { type Evaluated, problemPages, sheetDocument, sheetOf } from "../service
 import type { SheetData } from "../sheet/data";
 import { SHEET_STYLE, sheetParts } from "../sheet/html";
 import { Lines } from "../sheet/marks";
+import type { Guard } from "./answers/answering";
 import { type Drawer, type Drawn, drawer } from "./drawn";
 import type { Plans } from "./plans";
-import type { Guard } from "./server";
 import { contentOf, type FileContent, sheetFormat } from "./sheet-files";
 import { choicesIn, inChosenUnits, type SheetChoices } from "./sheet-options";
 import { turn } from "./turn";

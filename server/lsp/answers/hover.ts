@@ -1,0 +1,54 @@
+/** Hovers, with a small drawing where the editor shows pictures in them. */
+import { type Hover, MarkupKind } from "vscode-languageserver";
+import type { TextDocument } from "vscode-languageserver-textdocument";
+import { hoverAt, type Hover as Told } from "../../features/hover";
+import { type HoverDrawing, hoverDrawing } from "../../service";
+import { rangeIn, type Shows } from "../convert";
+import type { Answerer } from "./answering";
+
+export const hover: Answerer = {
+  offers: () => ({ hoverProvider: true }),
+  answer: ({ connection, guard, at, shows }) => {
+    connection.onHover(
+      guard(
+        "hover",
+        (asked) =>
+          at(asked, ({ evaluated, document }, offset) => {
+            const told = hoverAt(evaluated, offset);
+            if (!told) return undefined;
+            const picture = shows.markdown && shows.pictures ? hoverDrawing(evaluated, offset) : undefined;
+            return toHover(told, document, shows, picture);
+          }),
+        null,
+      ),
+    );
+  },
+};
+
+/** A drawing stands under the words where the editor shows pictures in them. */
+const toHover = (
+  told: Told,
+  document: TextDocument,
+  { markdown }: Shows,
+  picture: HoverDrawing | undefined,
+): Hover => ({
+  contents: markdown
+    ? { kind: MarkupKind.Markdown, value: `${told.markdown}${picture ? imageOf(picture) : ""}` }
+    : { kind: MarkupKind.PlainText, value: told.markdown },
+  range: rangeIn(document, told.range),
+});
+
+/** As an address that holds the picture itself, with its size as VS Code reads it; nothing for one that would make the hover large. */
+function imageOf({ title, svg, width, height }: HoverDrawing): string {
+  const bytes = new TextEncoder().encode(svg);
+  let letters = "";
+  for (const byte of bytes) letters += String.fromCharCode(byte);
+  const data = btoa(letters);
+  if (data.length > LARGEST_PICTURE) return "";
+  return `\n\n![${title.replace(/[^\p{L}\p{N} -]/gu, "")}](data:image/svg+xml;base64,${data}|width=${pixels(width)},height=${pixels(height)})`;
+}
+
+const pixels = (mm: number): number => Math.ceil((mm * 96) / 25.4);
+
+/** Letters of a picture's address. */
+const LARGEST_PICTURE = 28_000;
