@@ -1,9 +1,10 @@
 /** The problems of one plan as an editor lists them, with the places they concern. */
 
 import type { Span } from "../../grammar/tree";
-import { type Problem, type ProblemClass, problemText, type Says } from "../checks";
+import { type Language, type Problem, type ProblemClass, problemText, type Says } from "../checks";
 import type { At } from "../plan";
 import type { Checked } from "./checked";
+import { DIAGNOSTIC_WORDS } from "./diagnostics-words";
 
 export interface Diagnostic {
   readonly range: Span;
@@ -22,29 +23,30 @@ export const MOST_DIAGNOSTICS = 1000;
  * The open problems, at their places in the plan's own file. One that lies in another file (its shop, or what it brings)
  * is told at the line that leads there; hints in other files are left to those files.
  */
-export function diagnosticsOf(plan: Checked): Diagnostic[] {
+export function diagnosticsOf(plan: Checked, language: Language = "en"): Diagnostic[] {
   const told = plan.problems.filter((p) => p.at.file === plan.file || p.class !== "hint");
-  const list = told.slice(0, MOST_DIAGNOSTICS).map((p) => diagnosticOf(plan, p));
+  const list = told.slice(0, MOST_DIAGNOSTICS).map((p) => diagnosticOf(plan, p, language));
   const next = told[MOST_DIAGNOSTICS];
   if (!next) return list;
-  const left = told.length - MOST_DIAGNOSTICS;
-  const message = `${left} more ${left === 1 ? "problem is" : "problems are"} not listed here: mend those above first.`;
-  return [...list, { ...diagnosticOf(plan, next), message, related: [], cures: [] }];
+  const message = DIAGNOSTIC_WORDS[language].more(told.length - MOST_DIAGNOSTICS);
+  return [...list, { ...diagnosticOf(plan, next, language), message, related: [], cures: [] }];
 }
 
-function diagnosticOf(plan: Checked, problem: Problem): Diagnostic {
+function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diagnostic {
+  const words = DIAGNOSTIC_WORDS[language];
   const { display } = plan.worked.settings;
   const here = problem.at.file === plan.file;
-  const say = (what: Says) => problemText(problem.code, what, display);
+  const say = (what: Says) => problemText(problem.code, what, display, language);
   const headline = say(problem);
   const cures = problem.cures.map(say);
-  const hazard = problem.class === "hazard" ? "Hazard: " : "";
-  const where = here ? "" : `In ${lastName(problem.at.file)}, ${lineOf(plan, problem.at)}: `;
+  const placed = here
+    ? headline
+    : words.elsewhere(lastName(problem.at.file), lineOf(plan, problem.at), headline);
   const related = problem.related.map((r) => ({ message: say(r), at: r.at }));
   const lines = [
-    `${hazard}${where}${headline}`,
-    ...problem.assumed.map((a) => `Taken for granted: ${say(a)}`),
-    ...cures.map((c) => `Cure: ${c}`),
+    problem.class === "hazard" ? words.hazard(placed) : placed,
+    ...problem.assumed.map((a) => words.assumed(say(a))),
+    ...cures.map(words.cure),
   ];
   return {
     range: here ? { start: problem.at.start, end: problem.at.end } : leadingTo(plan, problem.at.file),
@@ -58,9 +60,9 @@ function diagnosticOf(plan: Checked, problem: Problem): Diagnostic {
 
 const lastName = (path: string): string => path.split(/[\\/]/).pop() ?? path;
 
-function lineOf(plan: Checked, at: At): string {
+function lineOf(plan: Checked, at: At): number {
   const text = plan.worked.loaded.files.find((f) => f.file === at.file)?.tree.text ?? "";
-  return `line ${text.slice(0, at.start).split(/\r\n|\r|\n/).length}`;
+  return text.slice(0, at.start).split(/\r\n|\r|\n/).length;
 }
 
 /** The `shop` or `bring` line that a file comes by: the one that names it, else the first of its kind. */

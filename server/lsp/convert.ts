@@ -1,12 +1,15 @@
 /** From what the features give, with offsets, to what the protocol wants, with lines and columns inside the document. */
 import { type Diagnostic, DiagnosticSeverity, type Location, type Range } from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
+import type { Language } from "../checks";
 import type { Diagnostic as Found } from "../features/diagnostics";
 import type { At } from "../plan";
 import type { Evaluated } from "../service";
 
 /** What an editor can show, as it said when it started. */
 export interface Shows {
+  /** In which all texts are told. */
+  readonly language: Language;
   readonly snippets: boolean;
   readonly related: boolean;
   readonly markdown: boolean;

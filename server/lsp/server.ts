@@ -17,6 +17,7 @@ import { type Documents, documents } from "./documents";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
 import { type Files, openPlans, type Plans } from "./plans";
+import { languageFor } from "./sheet-options";
 import { answerOwnRequests } from "./sheets";
 import { shopSettings } from "./shop-setting";
 import { type Shown, showProblems } from "./show-problems";
@@ -70,7 +71,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     const document = plans.document(uri);
     if (!evaluated || !document) return [];
     const locate = locator(evaluated, plans.uriOf);
-    return diagnosticsOf(evaluated).map((d) => toDiagnostic(d, document, locate, shows));
+    return diagnosticsOf(evaluated, shows.language).map((d) => toDiagnostic(d, document, locate, shows));
   };
   const open = documents(connection);
   const problems = showProblems(connection, params, open, guard("problems", diagnosed, []));
@@ -131,10 +132,14 @@ const guarded =
     }
   };
 
-function showsOf({ capabilities, initializationOptions }: InitializeParams, around: Surroundings): Shows {
+function showsOf(
+  { capabilities, initializationOptions, locale = "" }: InitializeParams,
+  around: Surroundings,
+): Shows {
   const { textDocument } = capabilities;
   const scheme = textIn(initializationOptions, "pageScheme");
   return {
+    language: languageFor(locale),
     snippets: textDocument?.completion?.completionItem?.snippetSupport ?? false,
     related:
       textDocument?.diagnostic?.relatedInformation ??

@@ -27,7 +27,7 @@ export const inChosenUnits = (evaluated: Evaluated, { units }: SheetChoices): Ev
   units === "plan" ? evaluated : inUnits(evaluated, units);
 
 /** That very language, or it as another country speaks it; else the first there is. */
-function languageFor(tag: string): SheetLanguage {
+export function languageFor(tag: string): SheetLanguage {
   const wanted = tag.toLowerCase();
   const spoken = (of: string): string => of.toLowerCase().split("-")[0]!;
   return (

@@ -46,6 +46,8 @@ export interface Setup {
   readonly disk?: Map<string, string>;
   readonly capabilities?: ClientCapabilities;
   readonly initializationOptions?: unknown;
+  /** The tag of the language that it speaks. */
+  readonly locale?: string;
   /** Answers `workspace/configuration`. */
   readonly setting?: () => unknown;
   readonly folder?: string;
@@ -102,6 +104,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     processId: null,
     rootUri: null,
     capabilities: setup.capabilities ?? {},
+    ...(setup.locale && { locale: setup.locale }),
     initializationOptions: setup.initializationOptions,
     workspaceFolders: setup.folder ? [{ uri: uriOf(setup.folder), name: "yard" }] : null,
   });
