@@ -1,4 +1,5 @@
 /** All checks, by code in alphabetical order; running them; what is accepted. */
+import { say } from "../plan";
 import type { Display } from "../units";
 import type { Worked } from "../worked";
 import { reasonFor } from "./accepting";
@@ -73,8 +74,9 @@ import { sizeMissing } from "./size-missing";
 import { slatSags } from "./slat-sags";
 import { stepUsesLater } from "./step-uses-later";
 import { strayCharacter } from "./stray-character";
-import type { Language } from "./telling";
+import { type Language, slotText } from "./telling";
 import { tipsOver } from "./tips-over";
+import { TONGUES } from "./tongues";
 import { tooBig } from "./too-big";
 import { tooDeep } from "./too-deep";
 import { tooLongForStock } from "./too-long-for-stock";
@@ -93,6 +95,7 @@ import { wontGoIn } from "./wont-go-in";
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
 export { LANGUAGES, type Language } from "./telling";
 export { causeText, uncheckedText } from "./unchecked-words";
+export { baseName } from "./writing";
 
 export const CHECKS: readonly Check[] = [
   badName,
@@ -217,6 +220,10 @@ function inOrderOf({ loaded }: Worked): (a: Problem, b: Problem) => number {
     a.at.start - b.at.start ||
     (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
 }
+
+/** What is called something inside of a sentence, by itself: "a part". */
+export const phraseText = (says: string, display: Display, language: Language = "en"): string =>
+  slotText(say(says), display, TONGUES[language]);
 
 /** A problem's own sentence, a cure's title, or any other of its texts, in the plan's units and in that language. */
 export function problemText(code: string, says: Says, display: Display, language: Language = "en"): string {

@@ -1,6 +1,6 @@
 /** Where a name is declared: in the plan, in its shop file or in a file it brings; and where a file begins. */
-import type { At, Reader } from "../plan";
-import { standingAt } from "./at";
+import type { At, Declared, Reader } from "../plan";
+import { type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { declaredAs } from "./values";
 
@@ -9,21 +9,26 @@ export function definitionAt(plan: Checked, offset: number, read: Reader): At | 
   const { worked, file } = plan;
   const main = worked.loaded.files[0];
   if (!main) return undefined;
-  const { spot, entry } = standingAt(main.tree, offset);
+  const standing = standingAt(main.tree, offset);
+  if (standing.spot.is === "path") {
+    const found = read(standing.spot.span.text, file);
+    return "refused" in found ? undefined : { file: found.file, start: 0, end: 0 };
+  }
+  return declaredBy(plan, standing)?.at;
+}
+
+/** What the name, section, property or screw that stands somewhere was declared as; undefined where nothing was. */
+export function declaredBy({ worked }: Checked, { spot, entry }: Standing): Declared | undefined {
   switch (spot.is) {
     case "use":
     case "declared":
-      return declaredAs(worked, spot.span.text)?.at;
+      return declaredAs(worked, spot.span.text);
     case "literal":
-      return spot.span.form === "section" ? declaredAs(worked, spot.span.text)?.at : undefined;
+      return spot.span.form === "section" ? declaredAs(worked, spot.span.text) : undefined;
     case "property":
-      return declaredAs(worked, spot.property.of.name.text)?.at;
+      return declaredAs(worked, spot.property.of.name.text);
     case "screw":
-      return worked.joints.find((j) => j.entry === entry)?.fastener?.declared.at;
-    case "path": {
-      const found = read(spot.span.text, file);
-      return "refused" in found ? undefined : { file: found.file, start: 0, end: 0 };
-    }
+      return worked.joints.find((j) => j.entry === entry)?.fastener?.declared;
     default:
       return undefined;
   }

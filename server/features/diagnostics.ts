@@ -1,7 +1,7 @@
 /** The problems of one plan as an editor lists them, with the places they concern. */
 
 import type { Span } from "../../grammar/tree";
-import { type Language, type Problem, type ProblemClass, problemText, type Says } from "../checks";
+import { baseName, type Language, type Problem, type ProblemClass, problemText, type Says } from "../checks";
 import type { At } from "../plan";
 import type { Checked } from "./checked";
 import { DIAGNOSTIC_WORDS } from "./diagnostics-words";
@@ -41,7 +41,7 @@ function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diag
   const cures = problem.cures.map(say);
   const placed = here
     ? headline
-    : words.elsewhere(lastName(problem.at.file), lineOf(plan, problem.at), headline);
+    : words.elsewhere(baseName(problem.at.file), lineOf(plan, problem.at), headline);
   const related = problem.related.map((r) => ({ message: say(r), at: r.at }));
   const lines = [
     problem.class === "hazard" ? words.hazard(placed) : placed,
@@ -57,8 +57,6 @@ function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diag
     cures,
   };
 }
-
-const lastName = (path: string): string => path.split(/[\\/]/).pop() ?? path;
 
 function lineOf(plan: Checked, at: At): number {
   const text = plan.worked.loaded.files.find((f) => f.file === at.file)?.tree.text ?? "";

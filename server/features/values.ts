@@ -1,7 +1,7 @@
 /** Values as hovers tell them: in both systems, why there is none, and how a value was worked out from others. */
 import type { Expression, Thing } from "../../grammar/tree";
 import { causeText } from "../checks";
-import { lookUp, type Value } from "../plan";
+import { declaredAs as declaredIn, type Value } from "../plan";
 import {
   type Display,
   fraction,
@@ -188,5 +188,5 @@ export const thingText = (t: Thing): string => [...t.where.map((w) => w.text), t
 /** kg/mm3 in one lb/cuft. */
 export const LB_CUFT = fraction.toNumber(unitNamed("lb/cuft")!.factor);
 
-/** The declaration a name means, sections under their plain spelling. */
-export const declaredAs = (worked: Worked, name: string) => lookUp(worked.scope, name.replace("×", "x"));
+/** The declaration that a name of a plan means. */
+export const declaredAs = (worked: Worked, name: string) => declaredIn(worked.scope, name);

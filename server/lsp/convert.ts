@@ -3,8 +3,7 @@ import { type Diagnostic, DiagnosticSeverity, type Location, type Range } from "
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Language } from "../checks";
 import type { Diagnostic as Found } from "../features/diagnostics";
-import type { At } from "../plan";
-import type { Evaluated } from "../service";
+import type { At, Loaded } from "../plan";
 
 /** What an editor can show, as it said when it started. */
 export interface Shows {
@@ -31,15 +30,12 @@ export const rangeIn = (document: TextDocument, { start, end }: Stretch): Range 
 });
 
 /** Finds the places of any of a plan's files; undefined for a file that the plan did not read. */
-export function locator(
-  evaluated: Evaluated,
-  uriOf: (file: string) => string,
-): (at: At) => Location | undefined {
+export function locator(loaded: Loaded, uriOf: (file: string) => string): (at: At) => Location | undefined {
   const documents = new Map<string, TextDocument>();
   return (at) => {
     let document = documents.get(at.file);
     if (!document) {
-      const file = evaluated.worked.loaded.files.find((f) => f.file === at.file);
+      const file = loaded.files.find((f) => f.file === at.file);
       if (!file) return at.end === 0 ? { uri: uriOf(at.file), range: START } : undefined;
       document = TextDocument.create(uriOf(at.file), "sawbuck", 0, file.tree.text);
       documents.set(at.file, document);

@@ -1,5 +1,6 @@
 /** Reading plan files from disk: only ordinary files of a sensible size, and a clear sentence for everything else. */
 import { closeSync, constants, fstatSync, openSync, readSync } from "node:fs";
+import { readdir } from "node:fs/promises";
 import { dirname, isAbsolute, join } from "node:path";
 import type { Reader } from "../plan";
 
@@ -41,6 +42,24 @@ export const diskReader: Reader = (path, from) => {
   const file = isAbsolute(path) ? path : join(base, path);
   return { file, ...readPlan(file) };
 };
+
+/** All plan files below a folder, in the order of their names: no hidden folders, no `node_modules`, no links. */
+export async function plansBelow(folder: string): Promise<string[]> {
+  const found: string[] = [];
+  const folders = [folder];
+  for (let next = folders.pop(); next !== undefined && found.length < MOST_PLANS; next = folders.pop()) {
+    const entries = await readdir(next, { withFileTypes: true }).catch(() => []);
+    for (const entry of entries) {
+      const path = join(next, entry.name);
+      if (entry.isDirectory() && !/^\.|^node_modules$/.test(entry.name)) folders.push(path);
+      if (entry.isFile() && entry.name.endsWith(".sawbuck")) found.push(path);
+    }
+  }
+  return found.sort();
+}
+
+/** The most plan files that are looked at in one folder. */
+const MOST_PLANS = 5_000;
 
 const NON_BLOCKING = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
 

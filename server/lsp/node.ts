@@ -10,7 +10,7 @@ import {
   IPCMessageReader,
   IPCMessageWriter,
 } from "vscode-languageserver/node";
-import { diskReader } from "./disk";
+import { diskReader, plansBelow } from "./disk";
 import { inlineHost } from "./layouts/host";
 import { threadOf } from "./layouts/thread";
 import { workerHost } from "./layouts/worker-host";
@@ -33,6 +33,7 @@ const onDisk: Surroundings = {
   },
   toUri: (file) => (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(file) ? file : pathToFileURL(file).href),
   read: diskReader,
+  plansBelow: async (folder) => (folder.startsWith("file:") ? plansBelow(fileURLToPath(folder)) : []),
   home: homedir(),
   layoutHost: (log) => workerHost(threadOf(join(__dirname, "layouts.js")), { otherwise: inlineHost(), log }),
   pageBeside: (code) => {

@@ -4,7 +4,7 @@
  */
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import type { Layouts } from "../cutting/improve";
-import type { Reader } from "../plan";
+import { type Loaded, load, type Reader } from "../plan";
 import { type Evaluated, evaluate, withLayouts } from "../service";
 
 /** How documents' addresses and files' names turn into each other; told apart by where the server runs. */
@@ -25,6 +25,12 @@ export interface Plans {
   /** Undefined for a document that is not open. */
   readonly evaluated: (uri: string) => Evaluated | undefined;
   readonly document: (uri: string) => TextDocument | undefined;
+  /** The addresses of all open documents. */
+  readonly all: () => string[];
+  /** A file that is not open as a plan of its own, with the files it names; undefined where it cannot be read. */
+  readonly closed: (file: string) => Loaded | undefined;
+  /** The reader's own shop file, for the plan in a file. */
+  readonly shopOf: (file: string) => Shop | undefined;
   /** The name of the file of an open document. */
   readonly fileOf: (uri: string) => string;
   /** The address an editor knows a file by: that of the open document, where there is one. */
@@ -63,7 +69,7 @@ export function openPlans(
 ): Plans {
   const held = new Map<string, Held>();
   const byFile = new Map<string, string>();
-  const closed: ((uri: string) => void)[] = [];
+  const toldOfClosed: ((uri: string) => void)[] = [];
 
   const reader: Reader = (path, from) => {
     const full = /^(\/|\\\\|[A-Za-z]:[\\/])/.test(path);
@@ -95,10 +101,10 @@ export function openPlans(
     close: (uri) => {
       const one = held.get(uri);
       held.delete(uri);
-      for (const tell of closed) tell(uri);
+      for (const tell of toldOfClosed) tell(uri);
       if (one) byFile.delete(one.file);
     },
-    onClosed: (tell) => closed.push(tell),
+    onClosed: (tell) => toldOfClosed.push(tell),
     evaluated: (uri) => {
       const one = held.get(uri);
       if (!one) return undefined;
@@ -115,6 +121,15 @@ export function openPlans(
       return one.answer.evaluated;
     },
     document: (uri) => held.get(uri)?.document,
+    all: () => [...held.keys()],
+    closed: (file) => {
+      const found = reader(file, file);
+      return "refused" in found ? undefined : load(file, found.text, reader, shopOf(files.toUri(file)));
+    },
+    shopOf: (file) => {
+      const open = byFile.get(file);
+      return open === undefined ? shopOf(files.toUri(file)) : held.get(open)?.shop;
+    },
     fileOf: (uri) => held.get(uri)?.file ?? files.toFile(uri),
     uriOf: (file) => byFile.get(file) ?? files.toUri(file),
     reader,

@@ -11,9 +11,10 @@ import {
 } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics";
 import { ANSWERERS, offered } from "./answers";
-import { answering, type Guard } from "./answers/answering";
+import { answering, type Guard, type GuardLater } from "./answers/answering";
 import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
+import { everywhere } from "./everywhere";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
 import { type Files, openPlans, type Plans } from "./plans";
@@ -26,6 +27,8 @@ import { saysYes, textIn } from "./untyped";
 export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
   readonly pageBeside: (code: string) => string | undefined;
+  /** The names of all plan files below a folder, given by its address; unsaid, only open plans are known. */
+  readonly plansBelow?: (folder: string) => Promise<readonly string[]>;
   /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there. */
   readonly layoutHost?: (log: (what: string) => void) => LayoutHost;
 }
@@ -39,16 +42,20 @@ export function serveOn(connection: Connection, around: Surroundings): void {
 }
 
 /** Problems are given when asked for to an editor that asks, and pushed to any other. */
-const offeredTo = ({ capabilities }: InitializeParams): InitializeResult => ({
-  capabilities: {
-    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-    ...(capabilities.textDocument?.diagnostic && {
-      diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
-    }),
-    ...offered(capabilities),
-  },
-  serverInfo: { name: "sawbuck" },
-});
+const offeredTo = ({ capabilities }: InitializeParams): InitializeResult => {
+  const { workspace, ...features } = offered(capabilities);
+  return {
+    capabilities: {
+      textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+      ...(capabilities.textDocument?.diagnostic && {
+        diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
+      }),
+      ...features,
+      workspace: { ...workspace, workspaceFolders: { supported: true, changeNotifications: true } },
+    },
+    serverInfo: { name: "sawbuck" },
+  };
+};
 
 function start(connection: Connection, around: Surroundings, params: InitializeParams): void {
   const shows = showsOf(params, around);
@@ -70,7 +77,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     const evaluated = plans.evaluated(uri);
     const document = plans.document(uri);
     if (!evaluated || !document) return [];
-    const locate = locator(evaluated, plans.uriOf);
+    const locate = locator(evaluated.worked.loaded, plans.uriOf);
     return diagnosticsOf(evaluated, shows.language).map((d) => toDiagnostic(d, document, locate, shows));
   };
   const open = documents(connection);
@@ -89,7 +96,16 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   connection.onDidChangeWatchedFiles(({ changes }) => {
     for (const { uri } of changes) problems.again(plans.changed(around.toFile(uri)));
   });
-  const all = answering({ connection, params, plans, shows, guard });
+  const all = answering({
+    connection,
+    params,
+    plans,
+    everywhere: everywhere(connection, params, plans, around.plansBelow ?? (async () => [])),
+    toFile: around.toFile,
+    shows,
+    guard,
+    guardLater: guardedLater(connection),
+  });
   for (const { answer } of ANSWERERS) answer(all);
   answerOwnRequests(connection, plans, guard);
 }
@@ -126,11 +142,24 @@ const guarded =
     try {
       return run(asked);
     } catch (error) {
-      const told = error instanceof Error ? (error.stack ?? error.message) : String(error);
-      connection.console.error(`${what} failed, which is a fault of Sawbuck's own: ${told}`);
+      logFault(connection, what, error);
       return otherwise;
     }
   };
+
+const guardedLater =
+  (connection: Connection): GuardLater =>
+  (what, run, otherwise) =>
+  (asked, token) =>
+    run(asked, token).catch((error: unknown) => {
+      logFault(connection, what, error);
+      return otherwise;
+    });
+
+function logFault(connection: Connection, what: string, error: unknown): void {
+  const told = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  connection.console.error(`${what} failed, which is a fault of Sawbuck's own: ${told}`);
+}
 
 function showsOf(
   { capabilities, initializationOptions, locale = "" }: InitializeParams,

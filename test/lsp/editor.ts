@@ -1,4 +1,5 @@
 /** A language server in this process with a scripted editor at the other end of its connection, and files in memory. */
+import { posix } from "node:path";
 import { PassThrough } from "node:stream";
 import {
   type ClientCapabilities,
@@ -64,6 +65,10 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     toFile: (uri) => (uri.startsWith("file://") ? uri.slice("file://".length) : uri),
     toUri: uriOf,
     read: memoryReader(setup.disk ?? new Map()),
+    plansBelow: async (folder) => {
+      const below = folder.slice("file://".length).replace(/\/?$/, "/");
+      return [...(setup.disk ?? new Map()).keys()].filter((file) => file.startsWith(below));
+    },
     home: "/home",
     pageBeside: (code) => `file:///pages/${code}.md`,
     ...(setup.layoutHost && { layoutHost: () => setup.layoutHost! }),
@@ -173,7 +178,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
 /** Files in memory, seen from the folder of the file that names them. */
 function memoryReader(disk: ReadonlyMap<string, string>): Reader {
   return (path, from) => {
-    const file = path.startsWith("/") ? path : `${from.slice(0, from.lastIndexOf("/") + 1)}${path}`;
+    const file = posix.resolve(posix.dirname(from), path);
     const text = disk.get(file);
     return text === undefined ? { file, refused: "there is no such file" } : { file, text };
   };

@@ -59,16 +59,6 @@ describe("pushed problems", () => {
     await e.until(() => e.pushed(PLAN)?.length === 0);
   });
 
-  test("are told in the language that the editor speaks", async () => {
-    const e = await start({ locale: "fr-CA" });
-    await e.open(PLAN, GOOD.replace("rim -", "rimm -"));
-    await e.until(() => (e.pushed(PLAN)?.length ?? 0) > 0);
-    expect(e.pushed(PLAN)?.[0]?.message).toMatchInlineSnapshot(`
-      "Rien ne s’appelle « rimm » ici. Vouliez-vous dire « rim » ?
-      Remède : Écrivez « rim »"
-    `);
-  });
-
   test("a new problem on the line being typed is held, one that vanishes is not", async () => {
     const e = await start();
     await e.open(PLAN, `${GOOD.replace("rim -", "rimm -")}part foot 4 of 2x4, length rim\n`);

@@ -1,5 +1,6 @@
 /** What each feature of an editor needs to answer requests: one file beside this one for each, listed in index.ts. */
 import type {
+  CancellationToken,
   ClientCapabilities,
   Connection,
   InitializeParams,
@@ -12,6 +13,7 @@ import type { TextDocument } from "vscode-languageserver-textdocument";
 import type { At } from "../../plan";
 import type { Evaluated } from "../../service";
 import { locator, type Shows } from "../convert";
+import type { Everywhere } from "../everywhere";
 import type { Plans } from "../plans";
 
 /** One feature: what the server says it can do for it, and how it answers. */
@@ -26,9 +28,14 @@ export interface Answering {
   readonly connection: Connection;
   readonly params: InitializeParams;
   readonly plans: Plans;
+  readonly everywhere: Everywhere;
+  /** The name of the file behind an address. */
+  readonly toFile: (uri: string) => string;
   readonly shows: Shows;
   /** What fails is logged, and answered with `otherwise`. */
   readonly guard: Guard;
+  /** The same for what takes long enough to let other requests go first. */
+  readonly guardLater: GuardLater;
   /** Runs with the present version of an open plan, worked out; null where there is none or nothing is answered. */
   readonly of: <B>(asked: OfDocument, run: (one: Asked) => B | undefined) => B | null;
   /** The same, with where in the text. */
@@ -36,6 +43,12 @@ export interface Answering {
 }
 
 export type Guard = <A, B>(what: string, run: (asked: A) => B, otherwise: B) => (asked: A) => B;
+
+export type GuardLater = <A, B>(
+  what: string,
+  run: (asked: A, token: CancellationToken) => Promise<B>,
+  otherwise: B,
+) => (asked: A, token: CancellationToken) => Promise<B>;
 
 /** An open plan as a request meets it. */
 export interface Asked {
@@ -62,7 +75,7 @@ export function answering(serving: Serving): Answering {
     const evaluated = plans.evaluated(uri);
     const document = plans.document(uri);
     if (!evaluated || !document) return null;
-    return run({ evaluated, document, locate: locator(evaluated, plans.uriOf) }) ?? null;
+    return run({ evaluated, document, locate: locator(evaluated.worked.loaded, plans.uriOf) }) ?? null;
   };
   const at: Answering["at"] = (asked, run) =>
     of(asked, (one) => run(one, one.document.offsetAt(asked.position)));

@@ -3,10 +3,25 @@ import type { ClientCapabilities, ServerCapabilities } from "vscode-languageserv
 import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
+import { fileRenames } from "./file-renames";
 import { hover } from "./hover";
+import { reading } from "./reading";
+import { references } from "./references";
+import { rename } from "./rename";
 import { symbols } from "./symbols";
+import { workspaceSymbols } from "./workspace-symbols";
 
-export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, symbols];
+export const ANSWERERS: readonly Answerer[] = [
+  completion,
+  definition,
+  fileRenames,
+  hover,
+  reading,
+  references,
+  rename,
+  symbols,
+  workspaceSymbols,
+];
 
 /** Everything the server offers an editor that can do this much, beside problems. */
 export const offered = (editor: ClientCapabilities): ServerCapabilities =>

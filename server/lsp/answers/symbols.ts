@@ -19,7 +19,7 @@ export const symbols: Answerer = {
   },
 };
 
-const KINDS: Readonly<Record<PlanSymbol["kind"], SymbolKind>> = {
+export const SYMBOL_KINDS: Readonly<Record<PlanSymbol["kind"], SymbolKind>> = {
   plan: SymbolKind.Module,
   measure: SymbolKind.Variable,
   stock: SymbolKind.Constant,
@@ -42,7 +42,7 @@ const KINDS: Readonly<Record<PlanSymbol["kind"], SymbolKind>> = {
 const toSymbol = (s: PlanSymbol, document: TextDocument): DocumentSymbol => ({
   name: s.name,
   ...(s.detail && { detail: s.detail }),
-  kind: KINDS[s.kind],
+  kind: SYMBOL_KINDS[s.kind],
   range: rangeIn(document, s.range),
   selectionRange: rangeIn(document, s.selection),
   ...(s.children.length > 0 && { children: s.children.map((c) => toSymbol(c, document)) }),

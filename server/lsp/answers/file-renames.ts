@@ -1,0 +1,57 @@
+/** A plan file or a folder gets another name: the `shop` and `bring` lines that lead there, or from there, follow. */
+import type { Edit } from "../../checks";
+import { workspaceEdit } from "../edits";
+import { namedPaths } from "../everywhere";
+import { pathBetween } from "../paths";
+import type { Answerer } from "./answering";
+
+export const fileRenames: Answerer = {
+  offers: ({ workspace }) =>
+    workspace?.fileOperations?.willRename
+      ? {
+          workspace: {
+            fileOperations: {
+              willRename: {
+                filters: [
+                  { pattern: { glob: "**/*.sawbuck", matches: "file" } },
+                  { pattern: { glob: "**", matches: "folder" } },
+                ],
+              },
+            },
+          },
+        }
+      : {},
+  answer: ({ connection, params, guardLater, plans, everywhere, toFile }) => {
+    connection.workspace.onWillRenameFiles(
+      guardLater(
+        "renaming files",
+        async ({ files }, token) => {
+          const moves = files.map((f) => ({ from: toFile(f.oldUri), to: toFile(f.newUri) }));
+          /** The name that a file will have. */
+          const after = (file: string): string => {
+            const move = moves.find(
+              ({ from }) =>
+                file === from || (/^[\\/]/.test(file.slice(from.length)) && file.startsWith(from)),
+            );
+            return move ? move.to + file.slice(move.from.length) : file;
+          };
+          const edits: Edit[] = [];
+          await everywhere.through(await everywhere.files(), token, (file) => {
+            const read = plans.reader(file, file);
+            if ("refused" in read) return;
+            for (const { path, start } of namedPaths(read.text)) {
+              const leadsTo = plans.reader(path, file).file;
+              const [from, to] = [after(file), after(leadsTo)];
+              if (from === file && to === leadsTo) continue;
+              if (plans.reader(path, from).file === to) continue;
+              const text = pathBetween(from, to, path);
+              edits.push({ file, start, end: start + path.length, text });
+            }
+          });
+          return edits.length === 0 ? null : workspaceEdit(edits, plans, params.capabilities);
+        },
+        null,
+      ),
+    );
+  },
+};

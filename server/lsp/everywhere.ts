@@ -1,0 +1,110 @@
+/**
+ * All plans there are: the open ones, and those in the folders that are open. Read when someone asks, file by file with
+ * room between for other requests; nothing of it is kept.
+ */
+import type { CancellationToken, Connection, InitializeParams } from "vscode-languageserver";
+import type { Root } from "../features/references";
+import { scopeOf } from "../plan";
+import type { Plans } from "./plans";
+import { turn } from "./turn";
+
+export interface Everywhere {
+  /** The names of all plan files: the open ones first. */
+  readonly files: () => Promise<readonly string[]>;
+  /** Each plan whose files include this one, with all its files. Ends early when nobody waits for it any more. */
+  readonly rootsWith: (file: string, token: CancellationToken) => AsyncGenerator<Root, void, void>;
+  /** Goes through a list with room between for other requests, until nobody waits for it any more. */
+  readonly through: <A>(list: readonly A[], token: CancellationToken, run: (one: A) => void) => Promise<void>;
+}
+
+/** How long one slice of it may take, in milliseconds. */
+const SLICE_MS = 10;
+
+export function everywhere(
+  connection: Connection,
+  { workspaceFolders, capabilities }: InitializeParams,
+  plans: Plans,
+  plansBelow: (folder: string) => Promise<readonly string[]>,
+): Everywhere {
+  const folders = new Set((workspaceFolders ?? []).map(({ uri }) => uri));
+  if (capabilities.workspace?.workspaceFolders)
+    connection.onInitialized(() => {
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        for (const { uri } of removed) folders.delete(uri);
+        for (const { uri } of added) folders.add(uri);
+      });
+    });
+
+  const files = async (): Promise<readonly string[]> => {
+    const below = await Promise.all([...folders].map(plansBelow));
+    return [...new Set([...plans.all().map(plans.fileOf), ...below.flat()])];
+  };
+
+  const through: Everywhere["through"] = async (list, token, run) => {
+    let began = performance.now();
+    for (const one of list) {
+      if (token.isCancellationRequested) return;
+      run(one);
+      if (performance.now() - began < SLICE_MS) continue;
+      await turn();
+      began = performance.now();
+    }
+  };
+
+  const rootOf = (file: string): Root | undefined => {
+    const open = plans.evaluated(plans.uriOf(file));
+    if (open) return open.worked;
+    const loaded = plans.closed(file);
+    return loaded && { loaded, scope: scopeOf(loaded) };
+  };
+
+  async function* rootsWith(file: string, token: CancellationToken): AsyncGenerator<Root, void, void> {
+    const leads = leadsTo(file, plans);
+    const leading: string[] = [];
+    await through(await files(), token, (one) => {
+      if (leads(one)) leading.push(one);
+    });
+    for (const one of leading) {
+      if (token.isCancellationRequested) return;
+      const root = rootOf(one);
+      if (root?.loaded.files.some((f) => f.file === file)) yield root;
+      await turn();
+    }
+  }
+
+  return { files, rootsWith, through };
+}
+
+/** Whether a file names another, or names one that does: a look at its lines, without reading it as a plan. */
+function leadsTo(file: string, plans: Plans): (from: string) => boolean {
+  const names = new Map<string, readonly string[]>();
+  const namedBy = (one: string): readonly string[] => {
+    const known = names.get(one) ?? filesNamedBy(one, plans);
+    names.set(one, known);
+    return known;
+  };
+  return (from) => {
+    const seen = new Set([from]);
+    // A set goes on with what is added to it on the way.
+    for (const one of seen) for (const next of namedBy(one)) seen.add(next);
+    return seen.has(file);
+  };
+}
+
+/** The files that a file names, and the reader's own shop file. */
+function filesNamedBy(file: string, plans: Plans): string[] {
+  const found = plans.reader(file, file);
+  if ("refused" in found) return [];
+  const shop = plans.shopOf(file);
+  return [
+    ...namedPaths(found.text).map(({ path }) => plans.reader(path, file).file),
+    ...(shop ? [plans.reader(shop.shop, shop.shopFrom ?? file).file] : []),
+  ];
+}
+
+/** What stands after `shop` and `bring` in a text, and where. */
+export const namedPaths = (text: string): { readonly path: string; readonly start: number }[] =>
+  [...text.matchAll(/^((?:shop|bring)[ \t]+)(\S.*?)[ \t]*$/gm)].map(({ index, 1: before, 2: path }) => ({
+    path: path!,
+    start: index + before!.length,
+  }));

@@ -1,0 +1,25 @@
+/** In which language the server speaks. */
+import { expect, test } from "vitest";
+import { editor } from "./editor";
+
+const PLAN = "/yard/bench.sawbuck";
+
+test("problems are told in the language that the editor speaks, or in English", async () => {
+  const told = async (locale: string) => {
+    const e = await editor({ locale });
+    await e.open(PLAN, 'measure rim = 30"\npart leg 4 of 2x4, length rimm\n');
+    await e.until(() => (e.pushed(PLAN)?.length ?? 0) > 0);
+    e.end();
+    return e.pushed(PLAN)?.map(({ message }) => message)[0];
+  };
+  expect(await told("fr-CA")).toMatchInlineSnapshot(`
+    "Rien ne s’appelle « rimm » ici. Vouliez-vous dire « rim » ?
+    Remède : Écrivez « rim »"
+  `);
+  expect(await told("fr")).toBe(await told("fr-CA"));
+  expect(await told("en-GB")).toMatchInlineSnapshot(`
+    "Nothing here is called “rimm”. Did you mean “rim”?
+    Cure: Write “rim”"
+  `);
+  expect(await told("xx")).toBe(await told("en-GB"));
+});
