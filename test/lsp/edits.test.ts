@@ -11,6 +11,8 @@ const edits = fc.array(
     fc.nat(60),
     fc.oneof(
       fc.constantFrom("", "\n", "\r\n", "  ", ",", '"', "(", "rim", "2x4", 'part leg 4 of 2x4, length 9"\n'),
+      // Letters of two units, of two code points, and joined ones: columns are counted in UTF-16.
+      fc.constantFrom("😀", "e\u0301", "👩‍🔧", "# 🪵 e\u0301\n", "\u2028"),
       fc.string({ maxLength: 8 }),
       madePlan,
     ),
