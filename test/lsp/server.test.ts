@@ -250,7 +250,7 @@ describe("the reader's own shop file", () => {
     const e = await start({
       disk: new Map([["/mine.sawbuck", STOCK]]),
       capabilities: ASKED,
-      setting: () => setting,
+      setting: () => ({ shopFile: setting }),
     });
     await e.open(PLAN, WITH_SHOP);
     await e.until(() => e.pushed(PLAN)?.length === 0);

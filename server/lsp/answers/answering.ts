@@ -13,6 +13,8 @@ import type { At } from "../../plan";
 import type { Evaluated } from "../../service";
 import { locator, type Shows } from "../convert";
 import type { Plans } from "../plans";
+import type { Refresh } from "../refreshing";
+import type { Settings } from "../settings";
 
 /** One feature: what the server says it can do for it, and how it answers. */
 export interface Answerer {
@@ -27,6 +29,8 @@ export interface Answering {
   readonly params: InitializeParams;
   readonly plans: Plans;
   readonly shows: Shows;
+  readonly settings: Settings;
+  readonly refresh: Refresh;
   /** What fails is logged, and answered with `otherwise`. */
   readonly guard: Guard;
   /** Runs with the present version of an open plan, worked out; null where there is none or nothing is answered. */

@@ -3,10 +3,12 @@ import type { ClientCapabilities, ServerCapabilities } from "vscode-languageserv
 import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
+import { hints } from "./hints";
 import { hover } from "./hover";
+import { lens } from "./lens";
 import { symbols } from "./symbols";
 
-export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, symbols];
+export const ANSWERERS: readonly Answerer[] = [completion, definition, hints, hover, lens, symbols];
 
 /** Everything the server offers an editor that can do this much, beside problems. */
 export const offered = (editor: ClientCapabilities): ServerCapabilities =>
