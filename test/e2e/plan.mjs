@@ -86,6 +86,7 @@ export const PLAN = {
     after: '= 15-1/2"',
     count: "10 of them",
     lens: "13 boards",
+    withoutPrices: /without \d+ prices/,
     problems: /^\d+ problems?$/,
   },
 };

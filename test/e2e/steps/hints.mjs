@@ -1,5 +1,5 @@
 // Figures in the text, and what stands above a plan: that they are there, follow the typing, lead on, and can be switched off.
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { openEditor } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";
@@ -30,12 +30,26 @@ export const scenarios = [
       const lens = (text) => page.locator(editor.on.lens).filter({ hasText: text }).first();
       await lens(hints.lens).waitFor();
       await shot("lens");
-      await lens(hints.lens).click();
-      await editor.sheet().locator("h1").filter({ hasText: title }).waitFor();
+      // A line that comes to stand elsewhere while it is clicked misses the click.
+      await editor.repeat(
+        () => lens(hints.lens).click(),
+        editor.sheet().locator("h1").filter({ hasText: title }).waitFor(),
+      );
       await editor.replace(screw);
       await editor.placeCursor("plan ", title);
       await lens(hints.problems).click();
       await editor.problem(screw.code).waitFor();
+    },
+  },
+  {
+    name: "a shop file that changes on disk is seen above the open plan",
+    run: async ({ page, folder }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await page.locator(editor.on.lens).filter({ hasText: hints.lens }).first().waitFor();
+      const shop = join(folder, "hillside-shop.sawbuck");
+      // Boards are still sold, at no known price.
+      writeFileSync(shop, readFileSync(shop, "utf8").replaceAll(/(\d') \$[\d.]+/g, "$1"));
+      await page.locator(editor.on.lens).filter({ hasText: hints.withoutPrices }).first().waitFor();
     },
   },
   {
