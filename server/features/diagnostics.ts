@@ -32,6 +32,7 @@ export function diagnosticsOf(plan: Checked, language: Language = "en"): Diagnos
   return [...list, { ...diagnosticOf(plan, next, language), message, related: [], cures: [] }];
 }
 
+/** Whether a problem is one of those that are listed for the plan's own file. */
 export const isListed = (problem: Problem, plan: Checked): boolean =>
   problem.at.file === plan.file || problem.class !== "hint";
 

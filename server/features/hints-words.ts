@@ -16,6 +16,7 @@ interface HintWords {
   readonly tight: string;
   /** How many screws a line takes. */
   readonly inAll: (count: number) => string;
+  /** What goes into a box, up to its rim. */
   readonly holds: (volume: string) => string;
 }
 
@@ -40,7 +41,7 @@ const FRENCH: HintWords = {
   apart: (gap) => `écart ${gap}`,
   tight: "jointives",
   inAll: (count) => `${count} en tout`,
-  holds: (volume) => `contient ${volume}`,
+  holds: (volume) => volume,
 };
 
 export const HINT_WORDS: Readonly<Record<Language, HintWords>> = { en: ENGLISH, fr: FRENCH };

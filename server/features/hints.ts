@@ -36,7 +36,7 @@ export interface Hint {
 export type HintKinds = Readonly<Record<"lengths" | "counts", boolean>>;
 
 /** Longer ones are left out: they would push the text aside. */
-export const WIDEST_HINT = 24;
+export const WIDEST_HINT = 26;
 
 /** The hints in a stretch of the plan's own file, in the order of the text. */
 export function hintsOf(

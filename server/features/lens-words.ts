@@ -4,7 +4,6 @@ import type { Language } from "../checks";
 interface LensWords {
   /** How many boards and sheets are cut; `onHand` of them are there already; `more`, where some pieces are not laid out. */
   readonly wood: (boards: number, sheets: number, onHand: number, more: boolean) => string;
-  readonly cost: (total: string) => string;
   readonly costOf: (total: string, budget: string) => string;
   /** The total leaves something out of which it is not known how much it takes. */
   readonly andMore: (cost: string) => string;
@@ -27,7 +26,6 @@ const ENGLISH: LensWords = {
       sheets > 0 ? several(sheets, "sheet", "sheets") : "",
       onHand > 0 ? `${onHand} of them on hand` : "",
     ) + (more ? " and more" : ""),
-  cost: (total) => total,
   costOf: (total, budget) => `${total} of ${budget}`,
   andMore: (cost) => `${cost} and more`,
   withoutPrices: (cost, count) => `${cost}, without ${several(count, "price", "prices")}`,
@@ -47,7 +45,6 @@ const FRENCH: LensWords = {
       sheets > 0 ? many(sheets, "panneau", "panneaux") : "",
       onHand > 0 ? `dont ${onHand} en réserve` : "",
     ) + (more ? " et plus" : ""),
-  cost: (total) => total,
   costOf: (total, budget) => `${total} sur ${budget}`,
   andMore: (cost) => `${cost} et plus`,
   withoutPrices: (cost, count) => `${cost}, sans ${count} prix`,

@@ -54,8 +54,9 @@ function woodOf({ boards, sheets }: Worked, language: Language): string {
 }
 
 /** Pieces that no wood was found for, or that could not be laid out. */
-const leavesOut = ({ leftOut, tooLong, answer }: BoardWork | SheetWork): boolean =>
-  leftOut.length + tooLong.length + answer.unplaced.length > 0;
+const leavesOut = (work: BoardWork | SheetWork): boolean =>
+  [work.leftOut, work.tooLong, work.answer.unplaced].some((left) => left.length > 0) ||
+  ("tooWide" in work && work.tooWide.length + work.tooLarge.length > 0);
 
 /** Empty where nothing is bought. */
 function costOf({ shopping, settings, boards, sheets }: Worked, language: Language): string {
@@ -69,7 +70,7 @@ function costOf({ shopping, settings, boards, sheets }: Worked, language: Langua
   const cost =
     budget && budget.value.dim.currency === total.dim.currency
       ? words.costOf(costs, quantityText(budget.value, display).replace(WHOLE, ""))
-      : words.cost(costs);
+      : costs;
   const more = uncounted.length + unmeasured.length > 0 || [...boards, ...sheets].some(leavesOut);
   const all = more ? words.andMore(cost) : cost;
   return withoutPrice.length > 0 ? words.withoutPrices(all, withoutPrice.length) : all;

@@ -165,7 +165,7 @@ describe("a hint is left out", () => {
   });
 
   test("where it would be too wide", () => {
-    const plan = worked(`measure far = 12345678901234567890123" * 2`);
+    const plan = worked(`measure far = 1234567890123456789012345" * 2`);
     expect(all(plan)).toEqual([]);
   });
 });
@@ -191,7 +191,7 @@ box tub, inside 24" x 12" x 12"
       "5 pièces",
       "5, écart 1-3/8"",
       "0 en tout",
-      "contient environ 2 cuft",
+      "environ 2 cuft",
     ]
   `);
 });

@@ -116,6 +116,8 @@ describe("it tells", () => {
     const told = titles(`${POST}part long 1 of 2x4, length 20'\n`);
     expect(told).toContain("3 boards and more");
     expect(told).toContain("$12.60 and more");
+    const sheet = `sheet ply, plywood 1/2", sold 48" x 96" $38\npart top 1 of ply, length 20", width 10"\n`;
+    expect(titles(`${sheet}part wide 1 of ply, length 60", width 50"\n`)).toContain("1 sheet and more");
   });
 
   test("as many problems as the editor lists, and none where there is none", () => {

@@ -1,5 +1,6 @@
 /** Hints and lenses over a connection: what is offered, asked for, switched off, and asked for again. */
 import { afterEach, describe, expect, test } from "vitest";
+import { inlineHost } from "../../server/lsp/layouts/host";
 import { type Editor, editor, type Setup, uriOf, wait } from "./editor";
 
 const PLAN = "/yard/bench.sawbuck";
@@ -189,6 +190,15 @@ describe("an editor is told to ask again", () => {
     await e.open(SHOP, "stock post of 2x4, sold 8' $6\n");
     await e.until(() => e.again.lenses === 2);
     expect(await titles(e)).toContain("$12.00");
+  });
+
+  test("for lenses, when better layouts have come", async () => {
+    const e = await start({ capabilities: REFRESHED, layoutHost: inlineHost() });
+    await e.open(PLAN, TEXT);
+    await e.until(() => e.again.lenses > 0);
+    // 29" four times, and a foot: one board of 8' gives three of the legs at most.
+    expect(await titles(e)).toContain("2 boards");
+    expect(e.again.hints).toBe(0);
   });
 
   test("only where it can be told", async () => {
