@@ -35,10 +35,15 @@ export async function deactivate(): Promise<void> {
 }
 
 function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputChannel): Created {
-  const watchers = [vscode.workspace.createFileSystemWatcher("**/*.sawbuck")];
+  // The server itself asks for the plans of the open folder to be watched.
   const shop = shopFilePattern(shopFile(), homedir());
-  if (shop !== undefined) watchers.push(vscode.workspace.createFileSystemWatcher(shop));
-  const startOptions: StartOptions = { pageScheme: PAGE_SCHEME, shopFile: shopFile(), pictures: true };
+  const watchers = shop === undefined ? [] : [vscode.workspace.createFileSystemWatcher(shop)];
+  const startOptions: StartOptions = {
+    pageScheme: PAGE_SCHEME,
+    shopFile: shopFile(),
+    pictures: true,
+    commands: true,
+  };
   const options: LanguageClientOptions = {
     documentSelector: [{ language: "sawbuck" }],
     initializationOptions: startOptions,

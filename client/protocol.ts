@@ -56,6 +56,8 @@ export interface StartOptions {
   readonly shopFile: string;
   /** Hovers may hold pictures as `data:` addresses. */
   readonly pictures: true;
+  /** There are the commands of the extension, and those of its editor. */
+  readonly commands: true;
 }
 
 /**

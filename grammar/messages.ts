@@ -318,7 +318,9 @@ export function nameLike(text: string): string {
 export const wordsOf = (text: string, span: Span): string =>
   shorten(text.slice(span.start, span.end).replace(/\s+/g, " "));
 
-export const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text);
+/** No half of a letter is left at its end. */
+export const shorten = (text: string): string =>
+  text.length > 40 ? `${text.slice(0, 39).replace(/[\uD800-\uDBFF]$/, "")}…` : text;
 
 /** `a` or `an`, by how the word or the number behind it is said: `an assembly`, `an 8' board`. */
 const article = (word: string, a: "a" | "A"): string =>

@@ -193,7 +193,12 @@ export const Less = createToken({ name: "Less", pattern: "<" });
 export const More = createToken({ name: "More", pattern: ">" });
 export const Equals = createToken({ name: "Equals", pattern: "=" });
 const Blank = createToken({ name: "Blank", pattern: /[\s\uFEFF]+/, group: Lexer.SKIPPED, line_breaks: true });
-export const Stray = createToken({ name: "Stray", pattern: /[^\s]/, start_chars_hint: ANY_START });
+/** A letter outside the plane is two units, and never parted: half a letter in a message is no text that a client can read. */
+export const Stray = createToken({
+  name: "Stray",
+  pattern: /[\uD800-\uDBFF][\uDC00-\uDFFF]|[^\s]/,
+  start_chars_hint: ANY_START,
+});
 
 /** The words that the rules tell apart. The words a clause opens with are found in forms.ts and need no type. */
 // biome-ignore format: a list of words

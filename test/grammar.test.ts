@@ -176,3 +176,28 @@ describe("recovery", () => {
     },
   );
 });
+
+describe("letters outside the plane, two units each", () => {
+  const told = (text: string) =>
+    parse(text).complaints.map(({ start, end, slots }) => [text.slice(start, end), ...Object.values(slots)]);
+
+  test("are told whole where they mean nothing", () => {
+    expect(told('part leg 4 of 2x4, 🪚, length 9"')).toEqual([["🪚", "🪚"]]);
+    expect(told("part 🪚 4 of 2x4").flat().join("")).not.toMatch(HALF);
+  });
+
+  test.each([37, 38, 39, 40])(
+    "are not cut in half where a message shortens %i letters before one",
+    (before) => {
+      const long = `part leg 4 of 2x4, length ${"9".repeat(before)}🪚🪚🪚`;
+      expect(
+        told(`${long}\n${"a".repeat(before)}🪚🪚🪚`)
+          .flat()
+          .join(""),
+      ).not.toMatch(HALF);
+    },
+  );
+});
+
+/** The first half without its second, or the second without its first. */
+const HALF = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;

@@ -14,6 +14,8 @@ export interface Shows {
   readonly markdown: boolean;
   /** Pictures in Markdown, given as `data:` addresses. */
   readonly pictures: boolean;
+  /** It has the commands of the extension, and those of its own editor. */
+  readonly commands: boolean;
   /** The address of the page about a code, if there is one. */
   readonly page: (code: string) => string | undefined;
 }

@@ -2,7 +2,7 @@
  * All plans there are: the open ones, and those in the folders that are open. Read when someone asks, file by file with
  * room between for other requests; nothing of it is kept.
  */
-import type { CancellationToken, Connection, InitializeParams } from "vscode-languageserver";
+import type { CancellationToken } from "vscode-languageserver";
 import type { Root } from "../features/references";
 import { scopeOf } from "../plan";
 import type { Plans } from "./plans";
@@ -21,22 +21,12 @@ export interface Everywhere {
 const SLICE_MS = 10;
 
 export function everywhere(
-  connection: Connection,
-  { workspaceFolders, capabilities }: InitializeParams,
+  folders: () => readonly string[],
   plans: Plans,
   plansBelow: (folder: string) => Promise<readonly string[]>,
 ): Everywhere {
-  const folders = new Set((workspaceFolders ?? []).map(({ uri }) => uri));
-  if (capabilities.workspace?.workspaceFolders)
-    connection.onInitialized(() => {
-      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
-        for (const { uri } of removed) folders.delete(uri);
-        for (const { uri } of added) folders.add(uri);
-      });
-    });
-
   const files = async (): Promise<readonly string[]> => {
-    const below = await Promise.all([...folders].map(plansBelow));
+    const below = await Promise.all(folders().map(plansBelow));
     return [...new Set([...plans.all().map(plans.fileOf), ...below.flat()])];
   };
 

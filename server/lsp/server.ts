@@ -15,14 +15,19 @@ import { answering, type Guard, type GuardLater } from "./answers/answering";
 import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
 import { everywhere } from "./everywhere";
+import { openFolders } from "./folders";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
 import { type Files, openPlans, type Plans } from "./plans";
+import { refreshing } from "./refreshing";
+import { registering } from "./registering";
+import { settingsOf } from "./settings";
 import { languageFor } from "./sheet-options";
 import { answerOwnRequests } from "./sheets";
-import { shopSettings } from "./shop-setting";
+import { shopSetting } from "./shop-setting";
 import { type Shown, showProblems } from "./show-problems";
 import { saysYes, textIn } from "./untyped";
+import { watchFiles } from "./watched-files";
 
 export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
@@ -59,12 +64,16 @@ const offeredTo = ({ capabilities }: InitializeParams): InitializeResult => {
 
 function start(connection: Connection, around: Surroundings, params: InitializeParams): void {
   const shows = showsOf(params, around);
-  const settings = shopSettings(connection, params, around);
+  const open = documents(connection);
+  const register = registering(connection);
+  const settings = settingsOf(connection, params, open, register);
+  const folders = openFolders(connection, params);
+  const shop = shopSetting(settings, folders, around);
   const host = around.layoutHost?.((what) => connection.console.warn(what));
   const better = host && betterLayouts(connection, host, (uris) => again(uris));
   const plans = openPlans(
     around,
-    settings.initial,
+    shop.of,
     (uri, version, evaluated) => {
       void connection.sendNotification("sawbuck/worked", { uri, version });
       better?.worked(uri, version, evaluated);
@@ -80,29 +89,36 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     const locate = locator(evaluated.worked.loaded, plans.uriOf);
     return diagnosticsOf(evaluated, shows.language).map((d) => toDiagnostic(d, document, locate, shows));
   };
-  const open = documents(connection);
+  const refresh = refreshing(connection, params);
   const problems = showProblems(connection, params, open, guard("problems", diagnosed, []));
+  /** Worked out anew; what an editor asks for by itself of the text that it has just changed, it is to ask for of others. */
+  const changed: Shown["again"] = (uris, typed) => {
+    problems.again(uris, typed);
+    if (uris.some((uri) => uri !== typed)) refresh.all();
+  };
   const again = (uris: readonly string[]): void => {
     for (const uri of uris) plans.layOutAnew(uri);
     problems.again(uris);
+    refresh.lenses();
   };
   connection.onShutdown(() => {
     problems.end();
+    refresh.end();
     better?.end();
   });
   if (better) open.onChange(better.typed);
-  keepUp(open, plans, problems.again);
-  settings.watch(open, plans, problems.again);
-  connection.onDidChangeWatchedFiles(({ changes }) => {
-    for (const { uri } of changes) problems.again(plans.changed(around.toFile(uri)));
-  });
+  keepUp(open, plans, changed);
+  shop.watch(plans, changed);
+  watchFiles(connection, params, register, (uri) => changed(plans.changed(around.toFile(uri))));
   const all = answering({
     connection,
     params,
     plans,
-    everywhere: everywhere(connection, params, plans, around.plansBelow ?? (async () => [])),
+    everywhere: everywhere(folders, plans, around.plansBelow ?? (async () => [])),
     toFile: around.toFile,
     shows,
+    settings,
+    refresh,
     guard,
     guardLater: guardedLater(connection),
   });
@@ -176,6 +192,7 @@ function showsOf(
       false,
     markdown: textDocument?.hover?.contentFormat?.includes("markdown") ?? true,
     pictures: saysYes(initializationOptions, "pictures"),
+    commands: saysYes(initializationOptions, "commands"),
     page: (code) => (scheme ? `${scheme}:/${code}.md` : around.pageBeside(code)),
   };
 }

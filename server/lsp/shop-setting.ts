@@ -1,67 +1,26 @@
-/** The setting `sawbuck.shopFile`: the reader's own shop file, as given at the start and as the editor says it later. */
-import {
-  type Connection,
-  DidChangeConfigurationNotification,
-  type InitializeParams,
-} from "vscode-languageserver";
-import type { Documents } from "./documents";
+/** The setting `sawbuck.shopFile`: the reader's own shop file, and where its path is seen from. */
 import type { Files, Plans, Shop } from "./plans";
-import { textIn } from "./untyped";
+import type { Settings } from "./settings";
 
-const SETTING = "sawbuck.shopFile";
-
-export interface ShopSettings {
-  /** As given at the start, for a plan that opens. */
-  readonly initial: (uri: string) => Shop | undefined;
-  /** Asks the editor for the setting of each plan, where it can be asked; `again` is told which plans have another. */
-  readonly watch: (open: Documents, plans: Plans, again: (uris: readonly string[]) => void) => void;
+export interface ShopSetting {
+  /** The shop file for a plan, as the settings of now say. */
+  readonly of: (uri: string) => Shop | undefined;
+  /** `again` is told which plans have another than before. */
+  readonly watch: (plans: Plans, again: (uris: readonly string[]) => void) => void;
 }
 
-export function shopSettings(connection: Connection, params: InitializeParams, files: Files): ShopSettings {
-  const { workspace } = params.capabilities;
-  const folders = (params.workspaceFolders ?? []).map((f) => f.uri);
-  let typed = textIn(params.initializationOptions, "shopFile");
-  const shop = (uri: string, setting = typed) => shopOf(setting, uri, folders, files);
-
+/** `folders` are those that are open now. */
+export function shopSetting(settings: Settings, folders: () => readonly string[], files: Files): ShopSetting {
+  const of: ShopSetting["of"] = (uri) => {
+    const typed = settings.of(uri, "shopFile");
+    return typeof typed === "string" ? shopOf(typed, uri, folders(), files) : undefined;
+  };
   return {
-    initial: shop,
-    watch: (open, plans, again) => {
-      const ask = async (uri: string): Promise<void> => {
-        const found: unknown = await connection.workspace.getConfiguration({
-          scopeUri: uri,
-          section: SETTING,
-        });
-        if (plans.setShop(uri, shop(uri, typeof found === "string" ? found : typed))) again([uri]);
-      };
-      const asks = workspace?.configuration ?? false;
-      const asked = (uri: string): void => {
-        ask(uri).catch((error: unknown) =>
-          connection.console.warn(`The editor did not tell the setting ${SETTING}: ${String(error)}`),
-        );
-      };
-      if (asks) open.onOpen(({ uri }) => asked(uri));
-      connection.onDidChangeConfiguration(({ settings }) => {
-        if (asks) for (const { uri } of open.all()) asked(uri);
-        else {
-          typed = textIn(inside(settings, "sawbuck"), "shopFile");
-          again(open.all().flatMap(({ uri }) => (plans.setShop(uri, shop(uri)) ? [uri] : [])));
-        }
-      });
-      if (asks && workspace?.didChangeConfiguration?.dynamicRegistration)
-        connection.onInitialized(() => {
-          // An editor may refuse what it said it can do; it then tells of a changed setting or it does not.
-          connection.client
-            .register(DidChangeConfigurationNotification.type, { section: SETTING })
-            .catch((error: unknown) =>
-              connection.console.warn(`The editor will not tell of changes of ${SETTING}: ${String(error)}`),
-            );
-        });
-    },
+    of,
+    watch: (plans, again) =>
+      settings.onChange((uris) => again(uris.filter((uri) => plans.setShop(uri, of(uri))))),
   };
 }
-
-const inside = (value: unknown, name: string): unknown =>
-  typeof value === "object" && value !== null ? Reflect.get(value, name) : undefined;
 
 /** A full path, a path from `~/`, or a path from the open folder that the plan is in. */
 function shopOf(setting: string, uri: string, folders: readonly string[], files: Files): Shop | undefined {

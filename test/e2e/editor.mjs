@@ -12,6 +12,8 @@ const on = {
   input: ".quick-input-widget .quick-input-filter input.input",
   rows: ".quick-input-list .monaco-list-row",
   suggestions: ".suggest-widget.visible .monaco-list-row",
+  hint: '.monaco-editor .view-line [class*="dyn-rule"]',
+  lens: ".monaco-editor .codelens-decoration a, .monaco-editor .codelens-decoration span",
   position: "#status\\.editor\\.selection",
   counts: "#status\\.problems",
   language: "#status\\.editor\\.mode",
@@ -183,22 +185,37 @@ export async function tries(work) {
 const succeeded = () => true;
 const failed = () => false;
 
-// The two below run in the page. Blanks on the screen are no-break spaces.
+// The two below run in the page. Blanks on the screen are no-break spaces. Hints stand in a line, and are not of its text.
 
 function lineWith(part) {
-  const lines = [...document.querySelectorAll(".monaco-editor .view-line")];
-  return lines.some((line) => line.textContent.replaceAll("\u00a0", " ").includes(part));
+  const hint = '[class*="dyn-rule"]';
+  return [...document.querySelectorAll(".monaco-editor .view-line")].some((line) => {
+    const plain = line.cloneNode(true);
+    for (const one of plain.querySelectorAll(hint)) one.remove();
+    return plain.textContent.replaceAll("\u00a0", " ").includes(part);
+  });
 }
 
 function placeOnScreen({ line, find }) {
-  const plain = (node) => node.textContent.replaceAll("\u00a0", " ");
-  const shown = [...document.querySelectorAll(".monaco-editor .view-line")].find((one) =>
-    plain(one).startsWith(line),
-  );
+  const hint = '[class*="dyn-rule"]';
+  const textsOf = (shown) => {
+    const walker = document.createTreeWalker(shown, NodeFilter.SHOW_TEXT);
+    const nodes = [];
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
+      if (!node.parentElement.closest(hint)) nodes.push(node);
+    return nodes;
+  };
+  const plain = (nodes) =>
+    nodes
+      .map((node) => node.textContent)
+      .join("")
+      .replaceAll("\u00a0", " ");
+  const shown = [...document.querySelectorAll(".monaco-editor .view-line")]
+    .map(textsOf)
+    .find((nodes) => plain(nodes).startsWith(line));
   if (shown === undefined) return undefined;
   let offset = plain(shown).indexOf(find) + Math.floor(find.length / 2);
-  const walker = document.createTreeWalker(shown, NodeFilter.SHOW_TEXT);
-  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+  for (const node of shown) {
     if (offset < node.textContent.length) {
       const range = document.createRange();
       range.setStart(node, offset);

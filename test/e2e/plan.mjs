@@ -76,4 +76,17 @@ export const PLAN = {
     before: /29-1\/4"/,
     after: /27-1\/4"/,
   },
+
+  /** A length that follows from others with what it comes to, how many there are, and what stands above the plan. */
+  hints: {
+    line: "part floor-board of 1x4",
+    behind: "overall depth of legs",
+    before: '= 16-1/2"',
+    type: ' - 1"',
+    after: '= 15-1/2"',
+    count: "10 of them",
+    lens: "13 boards",
+    withoutPrices: /without \d+ prices/,
+    problems: /^\d+ problems?$/,
+  },
 };

@@ -35,6 +35,8 @@ export interface Editor {
   /** What was told of layouts, in order. */
   readonly layouts: ({ readonly uri: string; readonly version: number } & Standing)[];
   readonly refreshes: () => number;
+  /** What the server asked to be told of, in order. */
+  readonly registered: { readonly method: string; readonly registerOptions?: unknown }[];
   readonly logged: string[];
   /** Resolves when `ready` holds; fails after twenty seconds. */
   readonly until: (ready: () => boolean) => Promise<void>;
@@ -49,7 +51,7 @@ export interface Setup {
   readonly initializationOptions?: unknown;
   /** The tag of the language that it speaks. */
   readonly locale?: string;
-  /** Answers `workspace/configuration`. */
+  /** Answers `workspace/configuration`: all that stands under `sawbuck`. */
   readonly setting?: () => unknown;
   readonly folder?: string;
   /** Where better layouts are looked for; unsaid, nowhere. */
@@ -97,8 +99,11 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     refreshes++;
     return null;
   });
-  connection.onRequest("client/registerCapability", () => {
+  const registered: { method: string; registerOptions?: unknown }[] = [];
+  connection.onRequest("client/registerCapability", (asked: { registrations: typeof registered }) => {
     if (setup.refuses) throw new Error("nothing is registered here");
+    for (const { method, registerOptions } of asked.registrations)
+      registered.push({ method, registerOptions });
     return null;
   });
   connection.onRequest("workspace/configuration", ({ items }: { items: unknown[] }) =>
@@ -158,6 +163,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     worked,
     layouts,
     refreshes: () => refreshes,
+    registered,
     logged,
     until: async (ready) => {
       const late = performance.now() + 20_000;

@@ -13,7 +13,7 @@ test("a refused registration is logged, and plans are still read", async () => {
     },
   });
   await e.until(() =>
-    e!.logged.some((line) => line.includes("will not tell of changes of sawbuck.shopFile")),
+    e!.logged.some((line) => line.includes("will not tell of changes of the settings of sawbuck")),
   );
   await e.open("/yard/plan.sawbuck", "prat leg");
   await e.until(() => e!.pushed("/yard/plan.sawbuck") !== undefined);

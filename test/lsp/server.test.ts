@@ -214,51 +214,6 @@ describe("files that a plan names", () => {
   });
 });
 
-describe("the reader's own shop file", () => {
-  const WITH_SHOP = `plan Bench\nshop theirs.sawbuck\npart leg 4 of post, length 30"\n`;
-  const STOCK = `stock post of 2x4, sold 8' $4\n`;
-  const ASKED = { workspace: { configuration: true } };
-
-  test("is taken as given at the start: from home, and from the open folder", async () => {
-    for (const [shopFile, file] of [
-      ["~/mine.sawbuck", "/home/mine.sawbuck"],
-      ["shops/mine.sawbuck", "/yard/shops/mine.sawbuck"],
-      ["/mine.sawbuck", "/mine.sawbuck"],
-    ] as const) {
-      const e = await start({
-        disk: new Map([[file, STOCK]]),
-        initializationOptions: { shopFile },
-        folder: "/yard",
-      });
-      await e.open("/yard/plans/bench.sawbuck", WITH_SHOP);
-      await e.until(() => e.pushed("/yard/plans/bench.sawbuck")?.length === 0);
-    }
-  });
-
-  test("is asked of the editor, and again when settings change", async () => {
-    let setting = "/mine.sawbuck";
-    const e = await start({
-      disk: new Map([["/mine.sawbuck", STOCK]]),
-      capabilities: ASKED,
-      setting: () => setting,
-    });
-    await e.open(PLAN, WITH_SHOP);
-    await e.until(() => e.pushed(PLAN)?.length === 0);
-    setting = "";
-    await e.connection.sendNotification("workspace/didChangeConfiguration", { settings: null });
-    await e.until(() => codes(e.pushed(PLAN))?.includes("file-not-found") ?? false);
-  });
-
-  test("comes with the change of settings where the editor cannot be asked", async () => {
-    const e = await start({ disk: new Map([["/mine.sawbuck", STOCK]]) });
-    await e.open(PLAN, WITH_SHOP);
-    await e.until(() => codes(e.pushed(PLAN))?.includes("file-not-found") ?? false);
-    const settings = { sawbuck: { shopFile: "/mine.sawbuck" } };
-    await e.connection.sendNotification("workspace/didChangeConfiguration", { settings });
-    await e.until(() => e.pushed(PLAN)?.length === 0);
-  });
-});
-
 describe("questions", () => {
   const ask = (e: Editor, method: string, offset: number) =>
     e.connection.sendRequest<unknown>(method, {

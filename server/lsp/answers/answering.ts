@@ -15,6 +15,8 @@ import type { Evaluated } from "../../service";
 import { locator, type Shows } from "../convert";
 import type { Everywhere } from "../everywhere";
 import type { Plans } from "../plans";
+import type { Refresh } from "../refreshing";
+import type { Settings } from "../settings";
 
 /** One feature: what the server says it can do for it, and how it answers. */
 export interface Answerer {
@@ -32,6 +34,8 @@ export interface Answering {
   /** The name of the file behind an address. */
   readonly toFile: (uri: string) => string;
   readonly shows: Shows;
+  readonly settings: Settings;
+  readonly refresh: Refresh;
   /** What fails is logged, and answered with `otherwise`. */
   readonly guard: Guard;
   /** The same for what takes long enough to let other requests go first. */

@@ -4,7 +4,9 @@ import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
 import { fileRenames } from "./file-renames";
+import { hints } from "./hints";
 import { hover } from "./hover";
+import { lens } from "./lens";
 import { reading } from "./reading";
 import { references } from "./references";
 import { rename } from "./rename";
@@ -15,7 +17,9 @@ export const ANSWERERS: readonly Answerer[] = [
   completion,
   definition,
   fileRenames,
+  hints,
   hover,
+  lens,
   reading,
   references,
   rename,

@@ -1,0 +1,67 @@
+// Other names: for what a plan declares, over all its files, and for the files themselves.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { openEditor } from "../editor.mjs";
+import { SHARED } from "../plan.mjs";
+
+export const scenarios = [
+  {
+    name: "a measure is renamed in the plan and in the file that declares it, and a name that is taken is refused",
+    run: async ({ page, folder, shot }) => {
+      const { plan, file, measure, line, taken } = SHARED;
+      const editor = await openEditor(page, folder, plan);
+      await editor.hover(line, measure, measure);
+      const rename = async (to) => {
+        await editor.placeCursor(line, measure);
+        await page.keyboard.press("F2");
+        // A box that closes stays for a moment: it must have the keys.
+        await page.waitForFunction(() => document.activeElement?.closest(".rename-box") !== null);
+        await page.keyboard.press("Control+a");
+        await page.keyboard.type(to, { delay: 15 });
+        await page.keyboard.press("Enter");
+      };
+      await rename(taken.name);
+      await page
+        .locator(".monaco-editor-overlaymessage, .notifications-toasts")
+        .filter({ hasText: taken.says })
+        .first()
+        .waitFor();
+      await shot("rename-refused");
+      await page.keyboard.press("Escape");
+      await rename("perch");
+      await editor.shows(line.replaceAll(measure, "perch"));
+      await editor.noProblems();
+      await page.keyboard.press("Control+k");
+      await page.keyboard.press("s");
+      await page.waitForFunction(() => document.querySelectorAll(".tab.dirty").length === 0);
+      for (const name of [plan, file]) {
+        const text = readFileSync(join(folder, name), "utf8");
+        assert.ok(
+          text.includes("perch") && !text.includes(measure),
+          `${name} has the new name and not the old one`,
+        );
+      }
+    },
+  },
+  {
+    name: "a file that is renamed keeps the plans that name it whole",
+    run: async ({ page, folder }) => {
+      const { plan, file } = SHARED;
+      const editor = await openEditor(page, folder, plan);
+      await editor.noProblems();
+      await page.getByRole("treeitem", { name: file }).first().click();
+      await page.keyboard.press("F2");
+      const box = page.locator(".explorer-viewlet input").first();
+      await box.waitFor();
+      await box.fill("measured.sawbuck");
+      await page.keyboard.press("Enter");
+      // The workbench asks whether the lines that lead there may follow.
+      await page.getByRole("button", { name: "OK" }).click();
+      await page.getByRole("treeitem", { name: "measured.sawbuck" }).first().waitFor();
+      await page.getByRole("tab", { name: plan }).click();
+      await editor.shows("bring measured.sawbuck");
+      await editor.noProblems();
+    },
+  },
+];

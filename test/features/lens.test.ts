@@ -1,0 +1,150 @@
+/** What stands above a plan: of every sample word for word, and single cases. */
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { diagnosticsOf } from "../../server/features/diagnostics";
+import { lensesOf } from "../../server/features/lens";
+import { diskReader } from "../../server/lsp/disk";
+import { evaluate } from "../../server/service";
+import { anyText, FEWER } from "../property/plans";
+import { withMarks, worked } from "./plans";
+
+const titles = (text: string, language: "en" | "fr" = "en"): string[] =>
+  lensesOf(worked(text), language).map(({ title }) => title);
+
+const POST = `stock 2x4, sold 8' $4.20\npart leg 3 of 2x4, length 60"\n`;
+
+test("every sample", () => {
+  const names = ["cold-frame", "post-stand", "potting-bench", "reading-shelf", "salad-trough", "tree-seat"];
+  const told = names.map((name) => {
+    const file = new URL(`../../samples/${name}.sawbuck`, import.meta.url).pathname;
+    const plan = evaluate(file, readFileSync(file, "utf8"), diskReader);
+    const inLanguage = (language: "en" | "fr") =>
+      lensesOf(plan, language).map(({ title, opens }) => `${title} (${opens})`);
+    return [name, ...inLanguage("en"), ...inLanguage("fr")].join("\n  ");
+  });
+  expect(told.join("\n")).toMatchInlineSnapshot(`
+    "cold-frame
+      6 boards, 1 sheet, 3 of them on hand (sheet)
+      $41.40 of $160 (sheet)
+      11 things not checked (sheet)
+      6 planches, 1 panneau, dont 3 en réserve (sheet)
+      $41.40 sur $160 (sheet)
+      11 choses non vérifiées (sheet)
+    post-stand
+      10 boards, 3 of them on hand (sheet)
+      $123.55 of $190 (sheet)
+      8 things not checked (sheet)
+      10 planches, dont 3 en réserve (sheet)
+      $123.55 sur $190 (sheet)
+      8 choses non vérifiées (sheet)
+    potting-bench
+      17 boards, 2 sheets, 8 of them on hand (sheet)
+      $180.35 (sheet)
+      4 things not checked (sheet)
+      17 planches, 2 panneaux, dont 8 en réserve (sheet)
+      $180.35 (sheet)
+      4 choses non vérifiées (sheet)
+    reading-shelf
+      6 boards, 1 sheet (sheet)
+      €62.00 of €110 (sheet)
+      4 things not checked (sheet)
+      6 planches, 1 panneau (sheet)
+      €62.00 sur €110 (sheet)
+      4 choses non vérifiées (sheet)
+    salad-trough
+      13 boards, 2 of them on hand (sheet)
+      $126.46 of $160 (sheet)
+      10 things not checked (sheet)
+      13 planches, dont 2 en réserve (sheet)
+      $126.46 sur $160 (sheet)
+      10 choses non vérifiées (sheet)
+    tree-seat
+      21 boards (sheet)
+      $511.90 (sheet)
+      9 things not checked (sheet)
+      21 planches (sheet)
+      $511.90 (sheet)
+      9 choses non vérifiées (sheet)"
+  `);
+});
+
+describe("it stands", () => {
+  const marked = (text: string): string => {
+    const [first] = lensesOf(worked(text));
+    return first ? withMarks(text, [first.range]) : text;
+  };
+
+  test("above the plan line, wherever that stands", () => {
+    expect(marked(`${POST}plan A bench\n`)).toContain("⟦plan⟧ A bench");
+  });
+
+  test("above the first part where there is no plan line", () => {
+    expect(marked(POST)).toContain("⟦part⟧ leg");
+  });
+
+  test("nowhere in a file of stock and prices", () => {
+    expect(titles(`stock 2x4, sold 8' $4.20\nprat\n`)).toEqual([]);
+    expect(titles("")).toEqual([]);
+  });
+});
+
+describe("it tells", () => {
+  test("boards and what they cost, of the budget where there is one", () => {
+    // Three legs of 60" need three boards of 8'.
+    expect(titles(POST)).toContain("3 boards");
+    expect(titles(POST)).toContain("$12.60");
+    expect(titles(`plan A\n  budget $20\n${POST}`)).toContain("$12.60 of $20");
+    expect(titles(`plan A\n  budget €20\n${POST}`)).toContain("$12.60");
+  });
+
+  test("what is on hand, and sheets", () => {
+    expect(titles(POST.replace("sold", "on hand 2 of 8'\n  sold"))).toContain("3 boards, 2 of them on hand");
+    const sheet = `sheet ply, plywood 1/2", sold 48" x 96" $38\npart top 1 of ply, length 20", width 10"\n`;
+    expect(titles(sheet)).toContain("1 sheet");
+    expect(titles(POST + sheet)).toContain("3 boards, 1 sheet");
+  });
+
+  test("that prices are missing, or that they are in two currencies", () => {
+    const rail = `stock 1x4, sold 8'\npart rail 1 of 1x4, length 60"\n`;
+    expect(titles(POST + rail)).toContain("$12.60, without 1 price");
+    expect(titles(rail)).toContain("1 price is missing");
+    expect(titles(POST + rail.replace("8'", "8' €3"))).toContain("prices in $ and €");
+  });
+
+  test("that there is more, where a piece has no wood or its length is not known", () => {
+    const told = titles(`${POST}part long 1 of 2x4, length 20'\n`);
+    expect(told).toContain("3 boards and more");
+    expect(told).toContain("$12.60 and more");
+    const sheet = `sheet ply, plywood 1/2", sold 48" x 96" $38\npart top 1 of ply, length 20", width 10"\n`;
+    expect(titles(`${sheet}part wide 1 of ply, length 60", width 50"\n`)).toContain("1 sheet and more");
+  });
+
+  test("as many problems as the editor lists, and none where there is none", () => {
+    const bad = worked(`plan A\nprat x\npart leg 3 of 2x4, length rimm\n`);
+    const count = diagnosticsOf(bad).length;
+    expect(count).toBeGreaterThan(1);
+    expect(lensesOf(bad)).toContainEqual(
+      expect.objectContaining({ title: `${count} problems`, opens: "problems" }),
+    );
+    expect(titles(POST).join()).not.toContain("problem");
+  });
+
+  test("nothing that approves", () => {
+    expect(titles(POST).join()).not.toMatch(/\b(ok|safe|fine|good|pass)/i);
+  });
+});
+
+test("of any text it stands inside it", () => {
+  fc.assert(
+    fc.property(anyText, (text) => {
+      for (const { range, title } of lensesOf(worked(text))) {
+        expect(range.start).toBeGreaterThanOrEqual(0);
+        expect(range.end).toBeLessThanOrEqual(text.length);
+        expect(range.start).toBeLessThan(range.end);
+        expect(title).toMatch(/^\S.*\S$/);
+      }
+    }),
+    { numRuns: FEWER },
+  );
+});
