@@ -90,3 +90,12 @@ export const PLAN = {
     problems: /^\d+ problems?$/,
   },
 };
+
+// A plan that takes a measure from a file beside it, and a name that is something else there already.
+export const SHARED = {
+  plan: "tree-seat.sawbuck",
+  file: "yard-measures.sawbuck",
+  measure: "seat-height",
+  line: "part outer-leg of ground-4x4",
+  taken: { name: "slat", says: /“slat” is a part already/ },
+};

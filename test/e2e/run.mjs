@@ -14,6 +14,7 @@ import { chromium } from "playwright-core";
 import { scenarios as commands } from "./steps/commands.mjs";
 import { scenarios as hints } from "./steps/hints.mjs";
 import { scenarios as layouts } from "./steps/layouts.mjs";
+import { scenarios as naming } from "./steps/naming.mjs";
 import { scenarios as preview } from "./steps/preview.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
 import { scenarios as text } from "./steps/text.mjs";
@@ -39,7 +40,11 @@ const output = fromRoot("test/e2e/output");
 process.exitCode = await main();
 
 async function main() {
+<<<<<<< Updated upstream
   const chosen = [...text, ...sheet, ...preview, ...commands, ...layouts, ...hints].filter(({ name }) =>
+=======
+  const chosen = [...text, ...naming, ...sheet, ...preview, ...commands, ...layouts].filter(({ name }) =>
+>>>>>>> Stashed changes
     name.includes(options.only),
   );
   mkdirSync(output, { recursive: true });
