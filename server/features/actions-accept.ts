@@ -6,7 +6,7 @@ import { idOf } from "./actions-cures";
 import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
 import { placeOf } from "./diagnostics";
-import { asLine, linesOf } from "./text-lines";
+import { asLine, linesOf } from "../../grammar/lines";
 
 export function acceptances(plan: Checked, problems: readonly Problem[], language: Language): Action[] {
   const words = ACTION_WORDS[language];

@@ -3,7 +3,7 @@ import type { Clause, Entry } from "../../grammar/tree";
 import { ifKnown, lookUp } from "../plan";
 import { ANGLE, isNumber, LENGTH, sameDimension, TIME, WEIGHT } from "../units";
 import type { Worked } from "../worked";
-import type { Standing } from "./expressions-in";
+import { isExpression, type Standing } from "./expressions-in";
 
 /** A name that nothing has yet, in any of the plan's files. */
 export function measureName(worked: Worked, standing: Standing): string {
@@ -21,8 +21,8 @@ function nameFor(worked: Worked, standing: Standing): string {
   const clause = within.find((node): node is Clause => entry.clauses.some((c) => c === node));
   const thing = thingOf(entry);
   const what = (clause && ofClause(clause, standing)) ?? ofEntry(entry) ?? kindOf(worked, standing);
-  // A sum's part is not the whole: of what kind it is tells less wrong.
-  const part = within.some((node) => "kind" in node && node.kind === "sum") && expression.kind === "literal";
+  // A part of a sum is not the whole: of what kind it is tells less wrong.
+  const part = within.some(isExpression) && expression.kind === "literal";
   const word = part && clause?.kind === "length" ? kindOf(worked, standing) : what;
   return thing === "" || WORDS_ALONE.has(word) ? word : `${thing}-${word}`;
 }

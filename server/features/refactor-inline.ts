@@ -8,7 +8,7 @@ import { standingAt } from "./at";
 import type { Checked } from "./checked";
 import { entriesOf, inParentheses, saysSame, valuesIn, wholeOf } from "./expressions-in";
 import { changed } from "./text-edits";
-import { linesOf } from "./text-lines";
+import { linesOf } from "../../grammar/lines";
 import { declaredAs } from "./values";
 
 type Measure = Extract<Entry, { kind: "measure" }>;

@@ -17,7 +17,7 @@ import {
 } from "./expressions-in";
 import { measureName } from "./measure-names";
 import { changed } from "./text-edits";
-import { asLine, commentsAbove, linesOf } from "./text-lines";
+import { asLine, commentsAbove, linesOf } from "../../grammar/lines";
 
 export function nameMeasures(plan: Checked, range: Span, language: Language): Action[] {
   const words = ACTION_WORDS[language];
@@ -81,14 +81,17 @@ function mayBeNamed({ entry, expression: e, within, role }: Standing): boolean {
   if (e.kind === "literal" && (e.form === "section" || e.form === "screw" || /^0+$/.test(e.text)))
     return false;
   if (entry.kind === "measure" && entry.value === e) return false;
-  if (/^plan (units|language)/.test(role)) return false;
+  // What a step takes is printed as it is written.
+  if (entry.kind === "step" || /^plan (units|language)/.test(role)) return false;
   return within.length > 0;
 }
 
 /** All literals of that value that are for the same, itself among them. */
 function sameValues({ file, worked }: Checked, tree: Tree, found: Standing): Standing[] {
-  if (found.expression.kind !== "literal") return [];
-  const value = ifKnown(worked.evaluate(found.expression, file));
+  const { expression: own, inSum } = found;
+  // The 2 of one sum is seldom that of another.
+  if (own.kind !== "literal" || (own.form === "number" && inSum)) return [];
+  const value = ifKnown(worked.evaluate(own, file));
   if (!value) return [];
   return entriesOf(tree)
     .flatMap(valuesIn)

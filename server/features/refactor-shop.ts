@@ -6,7 +6,7 @@ import { isDeclaration, usesOf } from "../plan";
 import type { Action, Change, Wanted } from "./actions";
 import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
-import { asLine, commentsAbove, lineEnd, linesOf } from "./text-lines";
+import { asLine, commentsAbove, lineEnd, linesOf } from "../../grammar/lines";
 
 const MOVED = new Set(["stock", "sheet", "roll", "fastener", "finish", "fill", "tools"]);
 

@@ -7,7 +7,7 @@ import type { Checked } from "./checked";
 import { entriesOf, type Reading, saysSame, valuesIn } from "./expressions-in";
 import { type Rewritten, rewritten, type System, systemOf } from "./length-forms";
 import { changed } from "./text-edits";
-import { lineEnd, lineStop } from "./text-lines";
+import { lineEnd, lineStop } from "../../grammar/lines";
 
 type Length = Extract<Expression, { kind: "literal" }>;
 type PlanEntry = Entry & { readonly kind: "plan" };

@@ -1,5 +1,5 @@
 /** Lines of a plan's text: where a whole entry begins and ends, and with what its lines are ended. */
-import type { Span } from "../../grammar/tree";
+import type { Span } from "./tree";
 
 /** How the lines of a text end. */
 export const lineEnd = (text: string): string => /\r\n|\r|\n/.exec(text)?.[0] ?? "\n";
