@@ -56,6 +56,8 @@ export interface StartOptions {
   readonly shopFile: string;
   /** Hovers may hold pictures as `data:` addresses. */
   readonly pictures: true;
+  /** The command `sawbuck.renameThere` is there. */
+  readonly renames: true;
 }
 
 /**

@@ -43,7 +43,7 @@ function withoutSecond(at: At, worked: Worked): Cure[] {
     const second = clauses.find((c) => c.start === at.start && c.end === at.end);
     if (!second) continue;
     if (clauses.filter((c) => c.kind === second.kind).length > 2) return [];
-    const edits = clauseOut(at.file, second, worked);
+    const edits = clauseOut(at, worked);
     return edits.length > 0 ? [{ says: "leave", slots: { text: textAt(worked, at) }, edits }] : [];
   }
   return [];

@@ -1,7 +1,7 @@
 /** How checks write lists and lengths, in sentences and in edits of the text. */
 import { linesOf } from "../../grammar/lines";
 import { wordsOf } from "../../grammar/messages";
-import type { Clause, Entry } from "../../grammar/tree";
+import type { Entry } from "../../grammar/tree";
 import type { At } from "../plan";
 import {
   type Display,
@@ -94,7 +94,7 @@ export const entryOut = (file: string, entry: Entry, worked: Worked): Edit => ({
 });
 
 /** The edits that take a clause out: with the comma before it, else with its line or with the comma behind it. */
-export function clauseOut(file: string, { start, end }: Clause, worked: Worked): Edit[] {
+export function clauseOut({ file, start, end }: At, worked: Worked): Edit[] {
   const text = textIn(file, worked);
   const comma = /,\s*$/.exec(text.slice(0, start));
   if (comma) return [{ file, start: comma.index, end, text: "" }];

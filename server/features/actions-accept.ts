@@ -1,4 +1,6 @@
 /** Letting a warning or a hazard stand: a line that the person ends with the reason. Never taken without choosing. */
+
+import { asLine, linesOf } from "../../grammar/lines";
 import type { Entry } from "../../grammar/tree";
 import type { Language, Problem } from "../checks";
 import type { Action, Change } from "./actions";
@@ -6,7 +8,6 @@ import { idOf } from "./actions-cures";
 import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
 import { placeOf } from "./diagnostics";
-import { asLine, linesOf } from "../../grammar/lines";
 
 export function acceptances(plan: Checked, problems: readonly Problem[], language: Language): Action[] {
   const words = ACTION_WORDS[language];

@@ -1,4 +1,6 @@
 /** Writing a measure's value where its name stands, and taking its line out. */
+
+import { linesOf } from "../../grammar/lines";
 import type { Entry, Span } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
 import { eachExpression, usesOf } from "../plan";
@@ -8,7 +10,6 @@ import { standingAt } from "./at";
 import type { Checked } from "./checked";
 import { entriesOf, inParentheses, saysSame, valuesIn, wholeOf } from "./expressions-in";
 import { changed } from "./text-edits";
-import { linesOf } from "../../grammar/lines";
 import { declaredAs } from "./values";
 
 type Measure = Extract<Entry, { kind: "measure" }>;

@@ -1,4 +1,6 @@
 /** Giving a measurement a name: a measure line of its own, and the name where the value stood. */
+
+import { asLine, commentsAbove, linesOf } from "../../grammar/lines";
 import type { Entry, Span, Tree } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
 import { ifKnown } from "../plan";
@@ -17,7 +19,6 @@ import {
 } from "./expressions-in";
 import { measureName } from "./measure-names";
 import { changed } from "./text-edits";
-import { asLine, commentsAbove, linesOf } from "../../grammar/lines";
 
 export function nameMeasures(plan: Checked, range: Span, language: Language): Action[] {
   const words = ACTION_WORDS[language];

@@ -1,4 +1,6 @@
 /** Moving what a yard sells, or a shop has, from the plan to the shop file that it names, or to a new one. */
+
+import { asLine, commentsAbove, lineEnd, linesOf } from "../../grammar/lines";
 import { parse } from "../../grammar/parser";
 import type { Entry, Span } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
@@ -6,7 +8,6 @@ import { isDeclaration, usesOf } from "../plan";
 import type { Action, Change, Wanted } from "./actions";
 import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
-import { asLine, commentsAbove, lineEnd, linesOf } from "../../grammar/lines";
 
 const MOVED = new Set(["stock", "sheet", "roll", "fastener", "finish", "fill", "tools"]);
 

@@ -1,4 +1,6 @@
 /** Writing lengths in the other system: one, those selected, or all of the plan. */
+
+import { lineEnd, lineStop } from "../../grammar/lines";
 import type { Entry, Expression, Span, Tree } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
 import type { Action, Change } from "./actions";
@@ -7,7 +9,6 @@ import type { Checked } from "./checked";
 import { entriesOf, type Reading, saysSame, valuesIn } from "./expressions-in";
 import { type Rewritten, rewritten, type System, systemOf } from "./length-forms";
 import { changed } from "./text-edits";
-import { lineEnd, lineStop } from "../../grammar/lines";
 
 type Length = Extract<Expression, { kind: "literal" }>;
 type PlanEntry = Entry & { readonly kind: "plan" };

@@ -23,9 +23,7 @@ export interface Asking {
 export function offered(marked: string, { files = {}, wanted, language }: Asking = {}): Offered {
   const caret = marked.indexOf("‸");
   const { text, ranges } =
-    caret < 0
-      ? unmarked(marked)
-      : { text: marked.replace("‸", ""), ranges: [{ start: caret, end: caret }] };
+    caret < 0 ? unmarked(marked) : { text: marked.replace("‸", ""), ranges: [{ start: caret, end: caret }] };
   const read = memory(files);
   const plan = evaluate(PLAN, text, read);
   const actions = actionsAt(
@@ -61,7 +59,7 @@ export function taken({ plan }: Pick<Offered, "plan">, action: Action): Record<s
 }
 
 /** The plan's own text once the first action whose title has that in it is taken. */
-export function after(list: Offered, title: string): string {
+export function afterTaking(list: Offered, title: string): string {
   const action = list.actions.find((a) => a.title.includes(title));
   if (!action) throw new Error(`“${title}” is not among ${list.titles.join(" | ")}`);
   return taken(list, action)[PLAN]!;

@@ -11,7 +11,13 @@ import { PLAN } from "./plans";
 /** All that is offered at any of a plan's problems, each once, in the order in which it is offered. */
 function everything(plan: Evaluated, only?: readonly string[]): Action[] {
   const list = plan.problems.flatMap((p) =>
-    actionsAt(plan, { range: caretAt(placeOf(plan, p)), only, invoked: false, read: nothing, makesFiles: false }),
+    actionsAt(plan, {
+      range: caretAt(placeOf(plan, p)),
+      only,
+      invoked: false,
+      read: nothing,
+      makesFiles: false,
+    }),
   );
   return list.filter((a, i) => list.findIndex((b) => b.id === a.id) === i);
 }
