@@ -37,7 +37,7 @@ describe("a quick fix", () => {
   });
 
   test("of another file is offered at the line that leads there, and changes that file", () => {
-    const shop = "stock post of 2x4, sold 8' $4, lenght 3\n";
+    const shop = "stock post of 2x4, slod 8' $4\n";
     const list = ofKind(`plan x\nshop s‸hop.sawbuck\npart leg 4 of post, length 9"\n`, "quickfix", {
       files: { "shop.sawbuck": shop },
     });
@@ -207,7 +207,7 @@ part leg 4 of 2x4, length 28"
 
   test("names the thing where it is about one", () => {
     const list = ofKind(
-      'part leg 4 of 2x4, length 2‸8", length 30"\nplace leg upright, on floor, 0 from left, 0 from front\n',
+      'part l‸eg 4 of 4x4, length 28"\nplace leg upright, on floor, 0 from left, 0 from front\n',
       "quickfix",
     );
     expect(list.titles.filter((t) => t.includes("accept"))).toContain(

@@ -31,7 +31,7 @@ export const scenarios = [
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.replace(fix);
       await page.locator(editor.on.squiggle).first().waitFor();
-      await editor.placeCursor(fix.line.slice(0, 20), fix.type);
+      await editor.placeCursor(`fasten ${fix.type}`, fix.type);
       await take(page, fix.title);
       await shot("fixed");
       await editor.noProblems();
