@@ -6,6 +6,7 @@ import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
 import type { StartOptions } from "./protocol";
+import { renameThere } from "./rename-there";
 import { type Created, keepRunning, type Running } from "./running";
 import { shopFile, shopFilePattern } from "./shop-file";
 import { shopSheets } from "./shop-sheets";
@@ -22,6 +23,7 @@ export function activate(context: vscode.ExtensionContext): void {
     layoutStatus(server),
     newPlans(context.extensionUri),
     explainProblems(server),
+    renameThere(),
     vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),
     vscode.workspace.onDidChangeConfiguration((change) => {
       if (change.affectsConfiguration("sawbuck.shopFile")) void server.restart();

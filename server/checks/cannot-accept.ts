@@ -1,9 +1,10 @@
 import { nearest } from "../../grammar/near";
 import type { Worked } from "../worked";
 import { accepts } from "./accepting";
-import type { Check, Finding, Problem } from "./check";
+import type { Check, Cure, Finding, Problem } from "./check";
 import { CODES } from "./codes";
 import { phrase } from "./phrases";
+import { entryOut } from "./writing";
 
 export const cannotAccept: Check = {
   code: "cannot-accept",
@@ -27,11 +28,14 @@ part leg 4 of 2x4, length 28"
     reason: "Say why: accept {code} … because …",
     gone: "Nothing reports “{code}”{on}, so there is nothing to accept.",
     swap: "Write “{to}”",
+    out: "Take the line out",
   },
-  run: (worked, found) => worked.accepted.flatMap((line) => findings(line, found)),
+  run: (worked, found) => worked.accepted.flatMap((line) => findings(line, found, worked)),
 };
 
-function findings(line: Worked["accepted"][number], found: readonly Problem[]): Finding[] {
+type Line = Worked["accepted"][number];
+
+function findings(line: Line, found: readonly Problem[], worked: Worked): Finding[] {
   const { at, code } = line;
   const of = (says: string, more: Partial<Finding> = {}): Finding[] => [
     { at, says, slots: { code }, ...more },
@@ -51,7 +55,14 @@ function findings(line: Worked["accepted"][number], found: readonly Problem[]): 
     return of("gone", {
       class: "hint",
       slots: { code, on: line.on ? phrase("on it", { name: line.on }) : "" },
+      cures: withoutLine(line, worked),
     });
   }
-  return same.every((p) => p.class === "error") ? of("error") : [];
+  return same.every((p) => p.class === "error") ? of("error", { cures: withoutLine(line, worked) }) : [];
+}
+
+function withoutLine({ at }: Line, worked: Worked): Cure[] {
+  const entries = worked.loaded.files.find((f) => f.file === at.file)?.tree.entries ?? [];
+  const entry = entries.find((e) => e.start <= at.start && at.end <= e.end);
+  return entry ? [{ says: "out", slots: {}, edits: [entryOut(at.file, entry, worked)] }] : [];
 }

@@ -1,7 +1,8 @@
-import { lookUp, say, usesOf } from "../plan";
+import { type Declared, lookUp, say, usesOf } from "../plan";
 import { kindWord, type Worked } from "../worked";
-import type { Check } from "./check";
+import type { Check, Cure } from "./check";
 import { minusIn } from "./minus";
+import { entryOut } from "./writing";
 
 /** Declarations that do something by themselves. */
 const OF_ITSELF = new Set(["part", "ring", "box"]);
@@ -23,7 +24,10 @@ part leg 4 of 2x4, length 28"
 measure rim = 30"
 part leg 4 of 2x4, length rim
 \`\`\``,
-  templates: { unused: "“{name}” is {kind} that nothing in this plan uses." },
+  templates: {
+    unused: "“{name}” is {kind} that nothing in this plan uses.",
+    out: "Take its line out",
+  },
   run: (worked) => {
     if (someLineUnread(worked) || !makesSomething(worked)) return [];
     const used = usedNames(worked);
@@ -37,10 +41,19 @@ part leg 4 of 2x4, length rim
           about: [d.name],
           says: "unused",
           slots: { name: d.name, kind: say(kindWord(d.kind)) },
+          cures: withoutLine(d, worked),
         }))
     );
   },
 };
+
+/** Taking the line out, where it uses nothing that would then be unused itself, and no second one has its name. */
+function withoutLine({ name, entry, at }: Declared, worked: Worked): Cure[] {
+  const { scope } = worked;
+  if (usesOf(entry).some((u) => lookUp(scope, u.name.text)?.role === "plan")) return [];
+  if (scope.twice.some(({ first }) => first.name === name)) return [];
+  return [{ says: "out", slots: {}, edits: [entryOut(at.file, entry, worked)] }];
+}
 
 /** Whether the file has a part, a ring or a box; one with none is there for other plans to bring. */
 const makesSomething = ({ scope }: Worked): boolean =>

@@ -3,7 +3,7 @@ import { negated } from "../units";
 import type { Fault, Worked } from "../worked";
 import type { Check, Cure, Finding } from "./check";
 import { ofKind } from "./faults";
-import { apart, textAt } from "./writing";
+import { apart, clauseOut, textAt } from "./writing";
 
 type Disputed = Extract<Fault, { kind: "disputed" }>;
 
@@ -61,11 +61,8 @@ function tell(fault: Disputed, worked: Worked): Finding {
   };
 }
 
-/** The line without one of its clauses, and without the comma in front of it. */
+/** The line without one of its clauses. */
 function withoutClause(clause: At, worked: Worked): Cure[] {
-  const text = worked.loaded.files.find((f) => f.file === clause.file)?.tree.text ?? "";
-  const before = /,\s*$/.exec(text.slice(0, clause.start));
-  if (!before) return [];
-  const edit = { file: clause.file, start: before.index, end: clause.end, text: "" };
-  return [{ says: "take-out", slots: { text: textAt(worked, clause) }, edits: [edit] }];
+  const edits = clauseOut(clause, worked);
+  return edits.length > 0 ? [{ says: "take-out", slots: { text: textAt(worked, clause) }, edits }] : [];
 }

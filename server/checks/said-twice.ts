@@ -1,8 +1,9 @@
 import type { At } from "../plan";
 import type { Worked } from "../worked";
-import type { Check } from "./check";
+import type { Check, Cure } from "./check";
 import { ofKind } from "./faults";
 import { type PhraseKey, phrase } from "./phrases";
+import { clauseOut, textAt } from "./writing";
 
 export const saidTwice: Check = {
   code: "said-twice",
@@ -17,7 +18,11 @@ part leg 4 of 2x4, length 28", length 30"
 \`\`\`sawbuck
 part leg 4 of 2x4, length 28"
 \`\`\``,
-  templates: { twice: "“{what}” is said twice; the first counts.", first: "It is said first here." },
+  templates: {
+    twice: "“{what}” is said twice; the first counts.",
+    first: "It is said first here.",
+    leave: "Leave out “{text}”",
+  },
   run: (worked) =>
     ofKind(worked, "said-twice")
       .filter(({ at, first }) => !unreadBetween(first, at, worked))
@@ -26,8 +31,23 @@ part leg 4 of 2x4, length 28"
         says: "twice",
         slots: { what: WORDS.has(what) ? phrase(WORDS.get(what)!) : what },
         related: [{ at: first, says: "first", slots: {} }],
+        cures: withoutSecond(at, worked),
       })),
 };
+
+/** Leaving the second out, where there is no third to take its place. */
+function withoutSecond(at: At, worked: Worked): Cure[] {
+  const entries = worked.loaded.files.find((f) => f.file === at.file)?.tree.entries ?? [];
+  const lines = entries.flatMap((e) => (e.kind === "assembly" ? [e, ...e.body] : [e]));
+  for (const { clauses } of lines) {
+    const second = clauses.find((c) => c.start === at.start && c.end === at.end);
+    if (!second) continue;
+    if (clauses.filter((c) => c.kind === second.kind).length > 2) return [];
+    const edits = clauseOut(at, worked);
+    return edits.length > 0 ? [{ says: "leave", slots: { text: textAt(worked, at) }, edits }] : [];
+  }
+  return [];
+}
 
 /** Said in words already, since no one clause has a name for it. */
 const WRITTEN_ALIKE = [

@@ -1,5 +1,7 @@
 /** How checks write lists and lengths, in sentences and in edits of the text. */
+import { linesOf } from "../../grammar/lines";
 import { wordsOf } from "../../grammar/messages";
+import type { Entry } from "../../grammar/tree";
 import type { At } from "../plan";
 import {
   type Display,
@@ -80,3 +82,25 @@ export const writtenLength = (q: Quantity, display: Display): string =>
 export const edit = (at: At, text: string): Edit => ({ file: at.file, start: at.start, end: at.end, text });
 /** An edit that adds text just after a place. */
 export const editAfter = (at: At, text: string): Edit => edit({ ...at, start: at.end }, text);
+
+const textIn = (file: string, { loaded }: Worked): string =>
+  loaded.files.find((f) => f.file === file)?.tree.text ?? "";
+
+/** The edit that takes an entry out of its file, with all its lines. */
+export const entryOut = (file: string, entry: Entry, worked: Worked): Edit => ({
+  file,
+  ...linesOf(textIn(file, worked), entry),
+  text: "",
+});
+
+/** The edits that take a clause out: with the comma before it, else with its line or with the comma behind it. */
+export function clauseOut({ file, start, end }: At, worked: Worked): Edit[] {
+  const text = textIn(file, worked);
+  const comma = /,\s*$/.exec(text.slice(0, start));
+  if (comma) return [{ file, start: comma.index, end, text: "" }];
+  const behind = /^\s*,\s*/.exec(text.slice(end));
+  if (behind) return [{ file, start, end: end + behind[0].length, text: "" }];
+  const line = /(\r\n|\r|\n)[ \t]+$/.exec(text.slice(0, start));
+  const alone = /^[ \t]*(\r|\n|$)/.exec(text.slice(end));
+  return line && alone ? [{ file, start: line.index, end, text: "" }] : [];
+}

@@ -24,7 +24,7 @@ export const MOST_DIAGNOSTICS = 1000;
  * is told at the line that leads there; hints in other files are left to those files.
  */
 export function diagnosticsOf(plan: Checked, language: Language = "en"): Diagnostic[] {
-  const told = plan.problems.filter((p) => isListed(p, plan));
+  const told = toldOf(plan);
   const list = told.slice(0, MOST_DIAGNOSTICS).map((p) => diagnosticOf(plan, p, language));
   const next = told[MOST_DIAGNOSTICS];
   if (!next) return list;
@@ -32,9 +32,13 @@ export function diagnosticsOf(plan: Checked, language: Language = "en"): Diagnos
   return [...list, { ...diagnosticOf(plan, next, language), message, related: [], cures: [] }];
 }
 
-/** Whether a problem is one of those that are listed for the plan's own file. */
-export const isListed = (problem: Problem, plan: Checked): boolean =>
-  problem.at.file === plan.file || problem.class !== "hint";
+/** Those of a plan's problems that are told beside its text. */
+export const toldOf = (plan: Checked): readonly Problem[] =>
+  plan.problems.filter((p) => p.at.file === plan.file || p.class !== "hint");
+
+/** Where in the plan's own text a problem is told. */
+export const placeOf = (plan: Checked, { at }: Problem): Span =>
+  at.file === plan.file ? { start: at.start, end: at.end } : leadingTo(plan, at.file);
 
 function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diagnostic {
   const words = DIAGNOSTIC_WORDS[language];
@@ -53,7 +57,7 @@ function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diag
     ...cures.map(words.cure),
   ];
   return {
-    range: here ? { start: problem.at.start, end: problem.at.end } : leadingTo(plan, problem.at.file),
+    range: placeOf(plan, problem),
     code: problem.code,
     class: problem.class,
     message: lines.join("\n"),

@@ -7,7 +7,7 @@ import type { Language } from "../checks";
 import { quantityText } from "../units";
 import type { BoardWork, SheetWork, Worked } from "../worked";
 import type { Checked } from "./checked";
-import { isListed } from "./diagnostics";
+import { toldOf } from "./diagnostics";
 import { LENS_WORDS } from "./lens-words";
 
 export interface Lens {
@@ -25,7 +25,7 @@ export function lensesOf(plan: Checked, language: Language = "en"): Lens[] {
   if (!above) return [];
   const { start, end } = above.keyword;
   const words = LENS_WORDS[language];
-  const problems = plan.problems.filter((p) => isListed(p, plan)).length;
+  const problems = toldOf(plan).length;
   const unchecked = plan.worked.unchecked.length;
   const lens = (title: string, opens: Lens["opens"]): Lens[] =>
     title === "" ? [] : [{ range: { start, end }, title, opens }];

@@ -13,6 +13,7 @@ import type { Checked } from "./checked";
 import { declaredBy } from "./definition";
 import { type Root, sameIn } from "./references";
 import { RENAME_WORDS } from "./rename-words";
+import { changed } from "./text-edits";
 
 export interface Refused {
   readonly refused: string;
@@ -91,25 +92,20 @@ export function suffers(
   );
   if (garbled) return words.unreadable(to, baseName(garbled.file));
   const [old, now] = [meanings(root), meanings(after)];
-  const changed = old.findIndex((meaning, i) => meaning.means !== now[i]?.means);
-  const found = old[changed] ?? (old.length === now.length ? undefined : old[0]);
-  return found && words.meansElse(now[changed]?.of.text ?? to, ...placed(found.of.at));
+  const other = old.findIndex((meaning, i) => meaning.means !== now[i]?.means);
+  const found = old[other] ?? (old.length === now.length ? undefined : old[0]);
+  return found && words.meansElse(now[other]?.of.text ?? to, ...placed(found.of.at));
 }
 
 /** The same plan, its texts changed. */
 function withEdits({ loaded }: Root, edits: readonly Edit[]): Root {
   const files = loaded.files.map((one) => {
     const own = edits.filter((e) => e.file === one.file);
-    return own.length === 0 ? one : { ...one, tree: parse(edited(one.tree.text, own)) };
+    return own.length === 0 ? one : { ...one, tree: parse(changed(one.tree.text, own)) };
   });
   const after = { ...loaded, files };
   return { loaded: after, scope: scopeOf(after) };
 }
-
-export const edited = (text: string, edits: readonly Omit<Edit, "file">[]): string =>
-  [...edits]
-    .sort((a, b) => b.start - a.start)
-    .reduce((all, e) => all.slice(0, e.start) + e.text + all.slice(e.end), text);
 
 /** Each name with what it means: how many names stand before the one that declares it; undefined for nothing. */
 function meanings(root: Root): { readonly of: Occurrence; readonly means: string | undefined }[] {

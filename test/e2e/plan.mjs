@@ -39,6 +39,22 @@ export const PLAN = {
     type: "flor-board",
     code: "unknown-name",
     message: /floor-board/,
+    title: "Write “floor-board”",
+  },
+
+  /** What is let stand of the screw that is too long: the line that comes, and the reason typed behind it. */
+  accept: {
+    title: "accept screw-pokes-through on side",
+    begun: "accept screw-pokes-through on side because ",
+    reason: "the tips are filed flush",
+  },
+
+  /** A length in a line, what is offered for it, and the line that is made of it. */
+  measured: {
+    line: "place leg upright",
+    find: "46-1/2",
+    title: "Name this measurement: leg-width",
+    made: 'measure leg-width = 46-1/2"',
   },
 
   /** A piece that is seen in the middle of its outline from the front, its lines, and the measure over all that follows `measure`. */

@@ -12,6 +12,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { scenarios as commands } from "./steps/commands.mjs";
+import { scenarios as fixes } from "./steps/fixes.mjs";
 import { scenarios as hints } from "./steps/hints.mjs";
 import { scenarios as layouts } from "./steps/layouts.mjs";
 import { scenarios as naming } from "./steps/naming.mjs";
@@ -28,6 +29,7 @@ const { values: options } = parseArgs({
     vsix: { type: "string", default: fromRoot("dist/sawbuck.vsix") },
   },
 });
+const SCENARIOS = [...text, ...fixes, ...naming, ...hints, ...sheet, ...preview, ...commands, ...layouts];
 const expectFailure = options["expect-failure"];
 /** How long any one thing may take to appear, in milliseconds: on a busy machine the extension takes a while to start. */
 const PATIENCE = 60_000;
@@ -40,13 +42,7 @@ const output = fromRoot("test/e2e/output");
 process.exitCode = await main();
 
 async function main() {
-<<<<<<< Updated upstream
-  const chosen = [...text, ...sheet, ...preview, ...commands, ...layouts, ...hints].filter(({ name }) =>
-=======
-  const chosen = [...text, ...naming, ...sheet, ...preview, ...commands, ...layouts].filter(({ name }) =>
->>>>>>> Stashed changes
-    name.includes(options.only),
-  );
+  const chosen = SCENARIOS.filter(({ name }) => name.includes(options.only));
   mkdirSync(output, { recursive: true });
   if (!expectFailure) clearPictures();
   const started = performance.now();

@@ -3,7 +3,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Edit } from "../../server/checks";
 import type { Root } from "../../server/features/references";
-import { badName, edited, renamable, renamed, suffers } from "../../server/features/rename";
+import { badName, renamable, renamed, suffers } from "../../server/features/rename";
+import { changed } from "../../server/features/text-edits";
 import { pluralOf } from "../../server/plan";
 import { type Evaluated, evaluate, sheetOf } from "../../server/service";
 import { FEWER, madePlan, SAMPLES } from "../property/plans";
@@ -42,7 +43,7 @@ function renameAt(plan: Evaluated, offset: number, to: string, files: Files, oth
   const after: Record<string, string> = {};
   for (const file of new Set(all.map((e) => e.file))) {
     const text = file === PLAN ? plan.text : files[file]!;
-    after[file] = edited(
+    after[file] = changed(
       text,
       all.filter((e) => e.file === file),
     );
@@ -277,7 +278,7 @@ test("5. there and back is the identity, and the sheet in between says the same 
         const now = [...between.worked.scope.declared.values()].find((d) => d.name === to)!;
         const back = renameAt(between, now.at.start, one.name, { ...files, ...there });
         if (typeof back === "string") throw new Error(`${one.name} to ${to}, and not back: ${back}`);
-        const natural = edited(text, renamed(plan.worked, one, one.name));
+        const natural = changed(text, renamed(plan.worked, one, one.name));
         expect(back[PLAN]).toBe(natural);
         expect(cutOf(between)).toEqual(cutOf(plan));
       },

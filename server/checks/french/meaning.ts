@@ -9,6 +9,7 @@ export const MEANING: Readonly<Record<string, Templates>> = {
     reason: "Dites pourquoi : « accept {code} … because … »",
     gone: "Rien ne signale « {code} »{on} : il n’y a donc rien à accepter.",
     swap: "Écrivez « {to} »",
+    out: "Enlevez la ligne",
   },
   "count-differs": {
     ring: counted(
@@ -107,7 +108,10 @@ export const MEANING: Readonly<Record<string, Templates>> = {
     reason: "« {here} » doit valoir {comparison} {right} ({because}) ; cela vaut {left}.",
     bare: "« {here} » doit valoir {comparison} {right} ; cela vaut {left}.",
   },
-  "never-used": { unused: "« {name} » est {kind} dont rien ne se sert dans ce plan." },
+  "never-used": {
+    unused: "« {name} » est {kind} dont rien ne se sert dans ce plan.",
+    out: "Enlevez sa ligne",
+  },
   "newer-language": {
     newer: "Ce plan est écrit dans la version {found} du langage, mais ce Sawbuck lit la version {read}.",
   },
@@ -119,6 +123,7 @@ export const MEANING: Readonly<Record<string, Templates>> = {
   "said-twice": {
     twice: "« {what} » est dit deux fois ; c’est la première fois qui compte.",
     first: "C’est dit une première fois ici.",
+    leave: "Enlevez « {text} »",
   },
   "size-missing": {
     length: "Quelle est la longueur de « {name} » ? Sa ligne n’en dit aucune.",

@@ -1,5 +1,6 @@
 /** All features of an editor that are asked for; problems are shown by `show-problems.ts`. */
 import type { ClientCapabilities, ServerCapabilities } from "vscode-languageserver";
+import { actions } from "./actions";
 import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
@@ -14,6 +15,7 @@ import { symbols } from "./symbols";
 import { workspaceSymbols } from "./workspace-symbols";
 
 export const ANSWERERS: readonly Answerer[] = [
+  actions,
   completion,
   definition,
   fileRenames,
