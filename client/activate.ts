@@ -4,7 +4,8 @@ import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languagec
 import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
-import type { StartOptions } from "./protocol";
+import { ReadFileRequest, type StartOptions } from "./protocol";
+import { readForServer } from "./read-files";
 import { type Created, keepRunning, type Running } from "./running";
 import { shopFile, shopFilePattern } from "./shop-file";
 import { shopSheets } from "./shop-sheets";
@@ -16,6 +17,8 @@ export interface Place {
     context: vscode.ExtensionContext,
     options: LanguageClientOptions,
   ) => BaseLanguageClient;
+  /** What its server is told beside what every server is. */
+  readonly startOptions?: (context: vscode.ExtensionContext) => Promise<Partial<StartOptions>>;
   /** The reader's own folder, for a shop file on a disk; none where there is no disk. */
   readonly home?: string;
 }
@@ -50,17 +53,28 @@ export function extensionAt(place: Place): Extension {
   };
 }
 
-function createClient(place: Place, context: vscode.ExtensionContext, log: vscode.LogOutputChannel): Created {
+async function createClient(
+  place: Place,
+  context: vscode.ExtensionContext,
+  log: vscode.LogOutputChannel,
+): Promise<Created> {
+  const startOptions: StartOptions = {
+    pageScheme: PAGE_SCHEME,
+    shopFile: shopFile(),
+    pictures: true,
+    readsFiles: true,
+    ...(await place.startOptions?.(context)),
+  };
   const watchers = [vscode.workspace.createFileSystemWatcher("**/*.sawbuck")];
   const shop = place.home === undefined ? undefined : shopFilePattern(shopFile(), place.home);
   if (shop !== undefined) watchers.push(vscode.workspace.createFileSystemWatcher(shop));
-  const startOptions: StartOptions = { pageScheme: PAGE_SCHEME, shopFile: shopFile(), pictures: true };
   const client = place.clientFor(context, {
     documentSelector: [{ language: "sawbuck" }],
     initializationOptions: startOptions,
     outputChannel: log,
     synchronize: { fileEvents: watchers },
   });
+  client.onRequest(ReadFileRequest, ({ uri }) => readForServer(uri));
   // A client that starts its server again after a crash goes on with the same watchers.
   return { client, around: vscode.Disposable.from(...watchers) };
 }

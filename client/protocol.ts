@@ -56,7 +56,17 @@ export interface StartOptions {
   readonly shopFile: string;
   /** Hovers may hold pictures as `data:` addresses. */
   readonly pictures: true;
+  /** The editor answers `sawbuck/readFile`. */
+  readonly readsFiles: true;
+  /** The text of the program that looks for layouts, for a server that cannot find it by itself. */
+  readonly layouts?: string;
 }
+
+/** A file as the editor read it; in words why there is none. */
+export type FileRead = { readonly text: string } | { readonly refused: string };
+
+/** Asked by the server, of a file that is not on a disk of its own. */
+export const ReadFileRequest = new RequestType<{ readonly uri: string }, FileRead, void>("sawbuck/readFile");
 
 /**
  * Answers null for a document that has no sheet. `soon`: rather some drawings of before than a wait for all of them;

@@ -10,10 +10,12 @@ import {
   TextDocumentSyncKind,
 } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics";
+import { isInFolder } from "./addresses";
 import { ANSWERERS, offered } from "./answers";
 import { answering, type Guard } from "./answers/answering";
 import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
+import { type EditorFiles, editorFiles, fileReadIn, readerOf } from "./editor-files";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
 import { type Files, openPlans, type Plans } from "./plans";
@@ -26,8 +28,8 @@ import { saysYes, textIn } from "./untyped";
 export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
   readonly pageBeside: (code: string) => string | undefined;
-  /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there. */
-  readonly layoutHost?: (log: (what: string) => void) => LayoutHost;
+  /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there, `options` are what the editor gave at the start. */
+  readonly layoutHost?: (log: (what: string) => void, options: unknown) => LayoutHost;
 }
 
 /** Serves a connection, which the caller then listens on. */
@@ -53,10 +55,11 @@ const offeredTo = ({ capabilities }: InitializeParams): InitializeResult => ({
 function start(connection: Connection, around: Surroundings, params: InitializeParams): void {
   const shows = showsOf(params, around);
   const settings = shopSettings(connection, params, around);
-  const host = around.layoutHost?.((what) => connection.console.warn(what));
+  const inEditor = readByEditor(connection, params, around, (file) => problems.again(plans.changed(file)));
+  const host = around.layoutHost?.((what) => connection.console.warn(what), params.initializationOptions);
   const better = host && betterLayouts(connection, host, (uris) => again(uris));
   const plans = openPlans(
-    around,
+    { ...around, read: readerOf(around.read, inEditor), ...(inEditor && { coming: inEditor }) },
     settings.initial,
     (uri, version, evaluated) => {
       void connection.sendNotification("sawbuck/worked", { uri, version });
@@ -65,6 +68,10 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     better?.layouts,
   );
   if (better) plans.onClosed(better.closed);
+  plans.onClosed((uri) => {
+    inEditor?.keepOnly(plans.asksFor);
+    inEditor?.changed(around.toFile(uri));
+  });
   const guard = guarded(connection);
   const diagnosed = (uri: string): Diagnostic[] => {
     const evaluated = plans.evaluated(uri);
@@ -74,7 +81,11 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     return diagnosticsOf(evaluated, shows.language).map((d) => toDiagnostic(d, document, locate, shows));
   };
   const open = documents(connection);
-  const problems = showProblems(connection, params, open, guard("problems", diagnosed, []));
+  const problems = showProblems(connection, params, open, {
+    diagnosed: guard("problems", diagnosed, []),
+    waits: guard("problems", plans.waits, false),
+    settled: plans.settled,
+  });
   const again = (uris: readonly string[]): void => {
     for (const uri of uris) plans.layOutAnew(uri);
     problems.again(uris);
@@ -87,12 +98,29 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   keepUp(open, plans, problems.again);
   settings.watch(open, plans, problems.again);
   connection.onDidChangeWatchedFiles(({ changes }) => {
-    for (const { uri } of changes) problems.again(plans.changed(around.toFile(uri)));
+    for (const { uri } of changes) {
+      const file = around.toFile(uri);
+      if (isInFolder(file)) inEditor?.changed(file);
+      else problems.again(plans.changed(file));
+    }
   });
   const all = answering({ connection, params, plans, shows, guard });
   for (const { answer } of ANSWERERS) answer(all);
   answerOwnRequests(connection, plans, guard);
 }
+
+/** Where the editor says that it reads files; `news` is told of each that is another than was known. */
+const readByEditor = (
+  connection: Connection,
+  { initializationOptions }: InitializeParams,
+  { toUri }: Surroundings,
+  news: (file: string) => void,
+): EditorFiles | undefined => {
+  if (!saysYes(initializationOptions, "readsFiles")) return undefined;
+  const ask = async (file: string) =>
+    fileReadIn(await connection.sendRequest("sawbuck/readFile", { uri: toUri(file) }));
+  return editorFiles(ask, news);
+};
 
 /** Looked for in the pauses of typing; how they stand is told to the editor. */
 const betterLayouts = (connection: Connection, host: LayoutHost, again: LookingFor["again"]): Looking =>

@@ -4,6 +4,7 @@ import {
   DidChangeConfigurationNotification,
   type InitializeParams,
 } from "vscode-languageserver";
+import { isFullPath } from "./addresses";
 import type { Documents } from "./documents";
 import type { Files, Plans, Shop } from "./plans";
 import { textIn } from "./untyped";
@@ -63,11 +64,15 @@ export function shopSettings(connection: Connection, params: InitializeParams, f
 const inside = (value: unknown, name: string): unknown =>
   typeof value === "object" && value !== null ? Reflect.get(value, name) : undefined;
 
-/** A full path, a path from `~/`, or a path from the open folder that the plan is in. */
+/** A full path, a path from `~/`, both of the disk where there is one; or a path from the open folder that the plan is in. */
 function shopOf(setting: string, uri: string, folders: readonly string[], files: Files): Shop | undefined {
   const path = setting.trim();
   if (path === "") return undefined;
-  if (path.startsWith("~/") && files.home !== undefined) return { shop: `${files.home}/${path.slice(2)}` };
+  const { home } = files;
+  if (home !== undefined) {
+    if (path.startsWith("~/")) return { shop: `${home}/${path.slice(2)}`, shopFrom: home };
+    if (isFullPath(path)) return { shop: path, shopFrom: home };
+  }
   const folder = folders.find((f) => uri.startsWith(`${f.replace(/\/$/, "")}/`)) ?? folders[0];
   if (folder === undefined) return { shop: path };
   return { shop: path, shopFrom: files.toFile(`${folder.replace(/\/$/, "")}/plan.sawbuck`) };
