@@ -53,9 +53,9 @@ export const scenarios = [
       await shot("sheet");
       await editor.replace(measure);
       await row(sheet, measure.after).waitFor();
-      for (const [format, ending] of [
-        ["Page", "html"],
-        ["PDF on A4", "pdf"],
+      for (const [format, ending, said] of [
+        ["Page", "html", "is saved as salad-trough-sheet.html."],
+        ["PDF on A4", "pdf", "Save the sheet as a page, and print that."],
       ]) {
         await sheet.locator("#save").click();
         await editor.pick(format);
@@ -63,8 +63,7 @@ export const scenarios = [
         const name = `salad-trough-sheet.${ending}`;
         await page.waitForFunction((end) => document.activeElement?.value?.endsWith(end), name);
         await page.keyboard.press("Enter");
-        const said = page.locator(".notification-toast").filter({ hasText: `is saved as ${name}.` });
-        await said.first().waitFor();
+        await page.locator(".notification-toast").filter({ hasText: said }).first().waitFor();
         await shot(`saved-${ending}`);
       }
     },
