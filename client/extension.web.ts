@@ -6,8 +6,12 @@ import { workerClient } from "./worker-client";
 export const { activate, deactivate } = extensionAt({
   clientFor: ({ extensionUri }, options) =>
     workerClient(() => startWorker(shipped(extensionUri, "server.js")), options),
-  // A worker finds no program beside its own.
-  startOptions: async ({ extensionUri }) => ({ layouts: await textOf(shipped(extensionUri, "layouts.js")) }),
+  // A worker finds no program beside its own. Without this one, layouts are looked for between the keys.
+  startOptions: ({ extensionUri }) =>
+    textOf(shipped(extensionUri, "layouts.js")).then(
+      (layouts) => ({ layouts }),
+      () => ({}),
+    ),
 });
 
 const shipped = (extensionUri: vscode.Uri, file: string): vscode.Uri =>
@@ -16,9 +20,12 @@ const shipped = (extensionUri: vscode.Uri, file: string): vscode.Uri =>
 /** Of an extension that lies on another machine, the editor gives workers no address to load it from. */
 async function startWorker(program: vscode.Uri): Promise<Worker> {
   if (program.scheme !== "vscode-remote") return new Worker(program.toString(true));
-  const text = await textOf(program);
-  return new Worker(URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
+  copied ??= URL.createObjectURL(new Blob([await textOf(program)], { type: "text/javascript" }));
+  return new Worker(copied);
 }
+
+/** The address of the server's program here, once it has been read. */
+let copied: string | undefined;
 
 async function textOf(file: vscode.Uri): Promise<string> {
   return new TextDecoder().decode(await vscode.workspace.fs.readFile(file));

@@ -21,7 +21,7 @@ class WorkerClient extends LanguageClient {
       "Sawbuck Language Server",
       async () => {
         this.worker = await start();
-        return transportsOf(this.worker);
+        return transportsOf(this.worker, (why) => options.outputChannel?.appendLine(why));
       },
       options,
     );
@@ -37,10 +37,11 @@ class WorkerClient extends LanguageClient {
   }
 }
 
-/** What ends a program ends the worker too: an error that nobody caught, and the end of its connection. */
-export function transportsOf(worker: Worker): MessageTransports {
+/** What ends a program ends the worker too: an error that nobody caught, which is told, and the end of its connection. */
+function transportsOf(worker: Worker, tell: (why: string) => void): MessageTransports {
   const over = (event: ErrorEvent): void => {
     event.stopImmediatePropagation(); // it is an end, and not a message that went wrong
+    tell(`The language server broke down: ${event.message}`);
     worker.terminate();
     reader.end();
   };
