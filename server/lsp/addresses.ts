@@ -75,7 +75,7 @@ const shown = (segment: string): string => readable(plain(segment));
 
 /** Everything but letters, digits and `- . _ ~` in their code. */
 const written = (segment: string): string =>
-  encodeURIComponent(plain(segment)).replace(
+  encodeURIComponent(wellFormed(plain(segment))).replace(
     /[!'()*]/g,
     (letter) => `%${letter.charCodeAt(0).toString(16).toUpperCase()}`,
   );

@@ -36,7 +36,6 @@ interface Kept {
 export function editorFiles(
   ask: (file: string) => Promise<FileRead>,
   news: (file: string) => void,
-  patience = PATIENCE_MS,
 ): EditorFiles {
   const kept = new Map<string, Kept>();
   let waiting: (() => void)[] = [];
@@ -65,7 +64,7 @@ export function editorFiles(
     kept.set(file, one);
     setTimeout(() => {
       if (!one.answer) know(file, one, { refused: READING });
-    }, patience);
+    }, PATIENCE_MS);
     void request(file, one);
     return one;
   };

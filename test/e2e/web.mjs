@@ -47,6 +47,7 @@ async function runOne(scenario, { context, url, folder }) {
   const shot = (name) => page.screenshot({ path: join(output, `web-${name}.png`) });
   let error;
   try {
+    await forget(page, url);
     await page.goto(url);
     await page.locator(".monaco-workbench").waitFor();
     await scenario.run({ page, folder, shot });
@@ -56,6 +57,21 @@ async function runOne(scenario, { context, url, folder }) {
   }
   await page.close();
   return told({ scenario, error, started });
+}
+
+/** The workbench keeps in the browser what was open, which is no business of the next scenario. */
+async function forget(page, url) {
+  await page.goto(`${url}favicon.ico`);
+  await page.evaluate(async () => {
+    const all = await indexedDB.databases();
+    const gone = ({ name }) =>
+      new Promise((resolve) => {
+        const request = indexedDB.deleteDatabase(name);
+        request.onsuccess = request.onerror = request.onblocked = resolve;
+      });
+    await Promise.all(all.map(gone));
+    localStorage.clear();
+  });
 }
 
 function fromRoot(path) {

@@ -84,6 +84,7 @@ describe("a file", () => {
     for (const address of ["memfs:/a%28b%29.sawbuck", "memfs:/a(b).sawbuck", "memfs:/%61(b%29.sawbuck"])
       expect(nameOfAddress(address)).toBe("memfs:/a(b).sawbuck");
     expect(nameOfAddress("memfs:/100%.sawbuck")).toBe("memfs:/100%25.sawbuck");
+    expect(addressOfName("memfs:/\ud800.sawbuck")).toBe("memfs:/%EF%BF%BD.sawbuck");
   });
 
   test("that was never saved, or is on a disk, is in no folder of an editor's", () => {

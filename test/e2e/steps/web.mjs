@@ -81,7 +81,7 @@ export const scenarios = [
       await shot("shop");
       const tab = page.getByRole("tab", { name: SHOP });
       await tab.click();
-      await editor.command("File: Save");
+      await page.keyboard.press("Control+s");
       await page.locator(".tab.dirty").waitFor({ state: "detached" });
       await tab.click({ button: "middle" });
       await tab.waitFor({ state: "detached" });
