@@ -24,7 +24,7 @@ export const scenarios = [
     },
   },
   {
-    name: "web: a mistake is seen while it is typed, its page opens, and it clears when it is mended",
+    name: "web: a mistake is seen while it is typed, and clears when it is mended after a restart of the server",
     run: async ({ page, folder, shot }) => {
       const { screw } = PLAN;
       const editor = await openEditor(page, folder, PLAN.file);
