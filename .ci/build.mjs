@@ -1,6 +1,6 @@
 // Bundles the programs into dist/.
 //
-//   node .ci/build.mjs [--watch] [extension] [server] [layouts] [layouts-web] [cli] [pdf] [preview]
+//   node .ci/build.mjs [--watch] [extension] [extension-web] [server] [layouts] [cli] [pdf] [preview]
 //
 // Without names it bundles all of them. With --watch it goes on bundling after each change, readable and with source maps.
 import { existsSync } from "node:fs";
@@ -20,11 +20,18 @@ const pdfBeside = {
   },
 };
 const browser = { platform: "browser", format: "iife", target: "es2022" };
+// One program for Node and for browsers: it holds both sides of its packages, and loads the one it needs.
+const anywhere = { ...node, conditions: ["node", "browser"] };
 const bundles = {
   extension: { ...node, entryPoints: ["client/extension.ts"], external: ["vscode"] },
-  server: { ...node, entryPoints: ["server/lsp/main.ts"], plugins: [pdfBeside] },
-  layouts: { ...node, entryPoints: ["server/lsp/layouts/in-thread.ts"] },
-  "layouts-web": { ...browser, entryPoints: ["server/lsp/layouts/in-web-worker.ts"] },
+  "extension-web": {
+    ...browser,
+    format: "cjs",
+    entryPoints: ["client/extension.web.ts"],
+    external: ["vscode"],
+  },
+  server: { ...anywhere, entryPoints: ["server/lsp/main.ts"], plugins: [pdfBeside] },
+  layouts: { ...anywhere, entryPoints: ["server/lsp/layouts/main.ts"] },
   cli: {
     ...node,
     entryPoints: ["server/cli/main.ts"],

@@ -1,6 +1,6 @@
 /** “New Plan From a Sample”: a sample's text as a new document, or a copy of it with its shop file in the open folder. */
 import * as vscode from "vscode";
-import { filesNeeded, freeName, titleOf } from "./samples";
+import { filesNeeded, freeName, SHIPPED, titleOf } from "./samples";
 
 interface Sample extends vscode.QuickPickItem {
   readonly file: string;
@@ -26,8 +26,7 @@ export function newPlans(extensionUri: vscode.Uri): vscode.Disposable {
 
 async function readSamples(folder: vscode.Uri): Promise<Sample[]> {
   const samples: Sample[] = [];
-  for (const file of await namesIn(folder)) {
-    if (!file.endsWith(".sawbuck")) continue;
+  for (const file of SHIPPED) {
     const text = await readText(vscode.Uri.joinPath(folder, file));
     const title = titleOf(text);
     if (title !== undefined) samples.push({ label: title, description: file, file, text });
@@ -57,13 +56,18 @@ async function chooseTarget(sample: Sample): Promise<"untitled" | vscode.Uri | u
 /** Copies the plan under a free name, and the files it needs unless files of their names are there. Gives the plan's copy. */
 async function copySample(from: vscode.Uri, sample: Sample, to: vscode.Uri): Promise<vscode.Uri> {
   const there = new Set(await namesIn(to));
-  const shipped = new Set(await namesIn(from));
+  // Read and written, since an editor may copy nothing out of the folder of an extension.
+  const copyOf = async (name: string, target: vscode.Uri): Promise<void> =>
+    vscode.workspace.fs.writeFile(
+      target,
+      await vscode.workspace.fs.readFile(vscode.Uri.joinPath(from, name)),
+    );
   for (const name of filesNeeded(sample.text)) {
-    if (there.has(name) || !shipped.has(name)) continue;
-    await vscode.workspace.fs.copy(vscode.Uri.joinPath(from, name), vscode.Uri.joinPath(to, name));
+    if (there.has(name) || !SHIPPED.includes(name)) continue;
+    await copyOf(name, vscode.Uri.joinPath(to, name));
   }
   const copy = vscode.Uri.joinPath(to, freeName(sample.file, there));
-  await vscode.workspace.fs.copy(vscode.Uri.joinPath(from, sample.file), copy);
+  await copyOf(sample.file, copy);
   return copy;
 }
 

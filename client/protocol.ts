@@ -58,7 +58,17 @@ export interface StartOptions {
   readonly pictures: true;
   /** There are the commands of the extension, and those of its editor. */
   readonly commands: true;
+  /** The editor answers `sawbuck/readFile`. */
+  readonly readsFiles: true;
+  /** The text of the program that looks for layouts, for a server that cannot find it by itself. */
+  readonly layouts?: string;
 }
+
+/** A file as the editor read it; in words why there is none. */
+export type FileRead = { readonly text: string } | { readonly refused: string };
+
+/** Asked by the server, of a file that is not on a disk of its own. */
+export const ReadFileRequest = new RequestType<{ readonly uri: string }, FileRead, void>("sawbuck/readFile");
 
 /**
  * Answers null for a document that has no sheet. `soon`: rather some drawings of before than a wait for all of them;

@@ -24,7 +24,7 @@ export interface Created {
 }
 
 /** `create` is asked again for each restart; what it throws is told like a server that does not start. */
-export function keepRunning(create: () => Created, log: vscode.LogOutputChannel): Running {
+export function keepRunning(create: () => Created | Promise<Created>, log: vscode.LogOutputChannel): Running {
   const ready = new vscode.EventEmitter<void>();
   const worked = new vscode.EventEmitter<Worked>();
   const layouts = new vscode.EventEmitter<LayoutsStanding>();
@@ -48,7 +48,7 @@ export function keepRunning(create: () => Created, log: vscode.LogOutputChannel)
 
   const start = async (): Promise<void> => {
     try {
-      const next = create();
+      const next = await create();
       created = next;
       next.client.onNotification(WorkedNotification, (what) => worked.fire(what));
       next.client.onNotification(LayoutsNotification, (what) => layouts.fire(what));

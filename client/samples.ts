@@ -1,5 +1,19 @@
 /** What can be read off a sample plan's text without working it out. */
 
+/** The files of the folder `samples`, which cannot be listed everywhere. */
+export const SHIPPED: readonly string[] = [
+  "cold-frame.sawbuck",
+  "hillside-shop.sawbuck",
+  "post-stand.sawbuck",
+  "potting-bench.sawbuck",
+  "reading-shelf.sawbuck",
+  "salad-trough.sawbuck",
+  "school-gate.sawbuck",
+  "slope-planter.sawbuck",
+  "tree-seat.sawbuck",
+  "yard-measures.sawbuck",
+];
+
 /** The title after `plan`, or undefined for a file that is not a plan. */
 export function titleOf(text: string): string | undefined {
   return /^plan[ \t]+(\S.*?)[ \t]*$/m.exec(text)?.[1];

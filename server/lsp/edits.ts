@@ -32,6 +32,6 @@ export function workspaceEdit(
 }
 
 function closedDocument(uri: string, file: string, plans: Plans): TextDocument | undefined {
-  const found = plans.reader(file, file);
+  const found = plans.file(file);
   return "refused" in found ? undefined : TextDocument.create(uri, "sawbuck", 0, found.text);
 }

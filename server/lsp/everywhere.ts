@@ -83,7 +83,7 @@ function leadsTo(file: string, plans: Plans): (from: string) => boolean {
 
 /** The files that a file names, and the reader's own shop file. */
 function filesNamedBy(file: string, plans: Plans): string[] {
-  const found = plans.reader(file, file);
+  const found = plans.file(file);
   if ("refused" in found) return [];
   const shop = plans.shopOf(file);
   return [

@@ -10,6 +10,7 @@ import {
   IPCMessageReader,
   IPCMessageWriter,
 } from "vscode-languageserver/node";
+import { addressOfName, isAddress, nameOfAddress } from "./addresses";
 import { diskReader, plansBelow } from "./disk";
 import { inlineHost } from "./layouts/host";
 import { threadOf } from "./layouts/thread";
@@ -26,12 +27,12 @@ export function serve(): void {
 const onDisk: Surroundings = {
   toFile: (uri) => {
     try {
-      return uri.startsWith("file:") ? fileURLToPath(uri) : uri;
+      return uri.startsWith("file:") ? fileURLToPath(uri) : nameOfAddress(uri);
     } catch {
       return uri; // `file://somewhere-else/…`, which is no path here
     }
   },
-  toUri: (file) => (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(file) ? file : pathToFileURL(file).href),
+  toUri: (file) => (isAddress(file) ? addressOfName(file) : pathToFileURL(file).href),
   read: diskReader,
   plansBelow: async (folder) => (folder.startsWith("file:") ? plansBelow(fileURLToPath(folder)) : []),
   home: homedir(),

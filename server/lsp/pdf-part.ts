@@ -1,5 +1,7 @@
-/** The part that writes PDF, which is a program of its own beside this one: loaded when a PDF is asked for, and said to be missing where it is. */
+/** The part that writes PDF, which is a program of its own beside this one: loaded when a PDF is asked for, and said to be missing where it is. No browser has it. */
+import type { Language } from "../checks";
 import type { SheetDocument } from "../sheet/document";
+import { IN_NODE } from "./in-node";
 import type { Paper } from "./pdf";
 
 /** The bytes of the file; in words why there are none. */
@@ -8,6 +10,7 @@ export async function pdfOf(
   paper: Paper,
   load = () => import("./pdf"),
 ): Promise<Uint8Array | { readonly refused: string }> {
+  if (!IN_NODE) return { refused: NOT_IN_BROWSER[document.language === "fr" ? "fr" : "en"] };
   try {
     const { writePdf } = await load();
     return await writePdf(document, paper);
@@ -18,6 +21,12 @@ export async function pdfOf(
     };
   }
 }
+
+/** The library and the fonts would more than double what a browser has to load. */
+const NOT_IN_BROWSER: Readonly<Record<Language, string>> = {
+  en: "an editor in a browser writes no PDF. Save the sheet as a page, and print that.",
+  fr: "un éditeur dans un navigateur n’écrit pas de PDF. Enregistrez la fiche comme page, et imprimez-la.",
+};
 
 /** A module or a font that is not there. */
 function isMissing(error: unknown): boolean {

@@ -6,6 +6,8 @@ import type { TextDocument } from "vscode-languageserver-textdocument";
 import type { Layouts } from "../cutting/improve";
 import { type Loaded, load, type Reader } from "../plan";
 import { type Evaluated, evaluate, withLayouts } from "../service";
+import { pathFromRoot } from "./addresses";
+import { type EditorFiles, PATIENCE_MS } from "./editor-files";
 
 /** How documents' addresses and files' names turn into each other; told apart by where the server runs. */
 export interface Files {
@@ -13,6 +15,8 @@ export interface Files {
   readonly toFile: (uri: string) => string;
   readonly toUri: (file: string) => string;
   readonly read: Reader;
+  /** Files that are read while a plan is worked out without them, where there are such. */
+  readonly coming?: Pick<EditorFiles, "pending" | "next">;
   /** What `~/` stands for; none where there is no such folder. */
   readonly home: string | undefined;
 }
@@ -22,11 +26,17 @@ export interface Plans {
   readonly close: (uri: string) => void;
   /** `tell` is told of each document that is closed. */
   readonly onClosed: (tell: (uri: string) => void) => void;
-  /** Undefined for a document that is not open. */
+  /** Undefined for a document that is not open. For a moment it may lack files that are being read. */
   readonly evaluated: (uri: string) => Evaluated | undefined;
+  /** Its files are being read, and it is not yet as it will be in a moment. */
+  readonly waits: (uri: string) => boolean;
+  /** It waits no longer. */
+  readonly settled: (uri: string) => Promise<void>;
   readonly document: (uri: string) => TextDocument | undefined;
   /** The addresses of all open documents. */
   readonly all: () => string[];
+  /** Any file by its name, an open text before what is on disk. */
+  readonly file: (file: string) => ReturnType<Reader>;
   /** A file that is not open as a plan of its own, with the files it names; undefined where it cannot be read. */
   readonly closed: (file: string) => Loaded | undefined;
   /** The reader's own shop file, for the plan in a file. */
@@ -38,6 +48,8 @@ export interface Plans {
   readonly reader: Reader;
   /** Forgets what depends on a file, and gives the addresses of the open plans that do. */
   readonly changed: (file: string) => string[];
+  /** Whether an open plan has looked for that file. */
+  readonly asksFor: (file: string) => boolean;
   /** Its layouts are to be those that are known by now. */
   readonly layOutAnew: (uri: string) => void;
   /** Sets the shop file of a plan; true when that is news. */
@@ -58,6 +70,8 @@ interface Held {
   answer: { readonly version: number; readonly evaluated: Evaluated; anew: boolean } | undefined;
   /** Every file that was looked for, found or not. */
   readonly asked: Set<string>;
+  /** From when on it waits for files. */
+  waitsFrom: number | undefined;
 }
 
 /** `onWorked` is told of each time a plan has been worked out; `layouts` are better ones than first answers, where there are any. */
@@ -72,14 +86,13 @@ export function openPlans(
   const toldOfClosed: ((uri: string) => void)[] = [];
 
   const reader: Reader = (path, from) => {
-    const full = /^(\/|\\\\|[A-Za-z]:[\\/])/.test(path);
-    if (!full && hasScheme(from))
-      return { file: path, refused: "this text is in no folder yet: save it first" };
     const found = files.read(path, from);
     const open = byFile.get(found.file);
     const document = open === undefined ? undefined : held.get(open)?.document;
     return document ? { file: found.file, text: document.getText() } : found;
   };
+
+  const byName = (file: string): ReturnType<Reader> => reader(pathFromRoot(file), file);
 
   const workOut = (one: Held): Evaluated => {
     one.asked.clear();
@@ -88,14 +101,47 @@ export function openPlans(
       one.asked.add(found.file);
       return found;
     };
-    return evaluate(one.file, one.document.getText(), read, { ...one.shop, ...(layouts && { layouts }) });
+    const evaluated = evaluate(one.file, one.document.getText(), read, {
+      ...one.shop,
+      ...(layouts && { layouts }),
+    });
+    if (!isComing(one)) one.waitsFrom = undefined;
+    else one.waitsFrom ??= performance.now();
+    return evaluated;
+  };
+
+  const isComing = ({ asked }: Held): boolean =>
+    [...asked].some((file) => files.coming?.pending(file) && !byFile.has(file));
+
+  const evaluated = (uri: string): Evaluated | undefined => {
+    const one = held.get(uri);
+    if (!one) return undefined;
+    const { version } = one.document;
+    if (one.answer?.version !== version) {
+      // Two answers at once would take twice the memory.
+      one.answer = undefined;
+      one.answer = { version, evaluated: workOut(one), anew: false };
+      onWorked(uri, version, one.answer.evaluated);
+    } else if (one.answer.anew && layouts) {
+      one.answer = { version, evaluated: withLayouts(one.answer.evaluated, layouts), anew: false };
+      onWorked(uri, version, one.answer.evaluated);
+    }
+    return one.answer.evaluated;
+  };
+
+  const waits = (uri: string): boolean => {
+    evaluated(uri);
+    const one = held.get(uri);
+    if (one?.waitsFrom === undefined || !isComing(one)) return false;
+    return performance.now() - one.waitsFrom < PATIENCE_MS;
   };
 
   return {
     open: (document) => {
       const { uri } = document;
       const file = files.toFile(uri);
-      held.set(uri, { document, file, shop: shopOf(uri), answer: undefined, asked: new Set() });
+      const shop = shopOf(uri);
+      held.set(uri, { document, file, shop, answer: undefined, asked: new Set(), waitsFrom: undefined });
       byFile.set(file, uri);
     },
     close: (uri) => {
@@ -105,25 +151,16 @@ export function openPlans(
       if (one) byFile.delete(one.file);
     },
     onClosed: (tell) => toldOfClosed.push(tell),
-    evaluated: (uri) => {
-      const one = held.get(uri);
-      if (!one) return undefined;
-      const { version } = one.document;
-      if (one.answer?.version !== version) {
-        // Two answers at once would take twice the memory.
-        one.answer = undefined;
-        one.answer = { version, evaluated: workOut(one), anew: false };
-        onWorked(uri, version, one.answer.evaluated);
-      } else if (one.answer.anew && layouts) {
-        one.answer = { version, evaluated: withLayouts(one.answer.evaluated, layouts), anew: false };
-        onWorked(uri, version, one.answer.evaluated);
-      }
-      return one.answer.evaluated;
+    evaluated,
+    waits,
+    settled: async (uri) => {
+      while (waits(uri)) await files.coming?.next();
     },
     document: (uri) => held.get(uri)?.document,
     all: () => [...held.keys()],
+    file: byName,
     closed: (file) => {
-      const found = reader(file, file);
+      const found = byName(file);
       return "refused" in found ? undefined : load(file, found.text, reader, shopOf(files.toUri(file)));
     },
     shopOf: (file) => {
@@ -138,6 +175,7 @@ export function openPlans(
       for (const [, one] of hit) one.answer = undefined;
       return hit.map(([uri]) => uri);
     },
+    asksFor: (file) => [...held.values()].some(({ asked }) => asked.has(file)),
     layOutAnew: (uri) => {
       const answer = held.get(uri)?.answer;
       if (answer) answer.anew = true;
@@ -151,6 +189,3 @@ export function openPlans(
     },
   };
 }
-
-/** Whether a file's name is an address such as `untitled:Untitled-1`; a drive letter is none. */
-const hasScheme = (file: string): boolean => /^[A-Za-z][A-Za-z0-9+.-]+:/.test(file);

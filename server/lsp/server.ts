@@ -10,10 +10,12 @@ import {
   TextDocumentSyncKind,
 } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics";
+import { isInFolder } from "./addresses";
 import { ANSWERERS, offered } from "./answers";
 import { answering, type Guard, type GuardLater } from "./answers/answering";
 import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
+import { type EditorFiles, editorFiles, fileReadIn, readerOf } from "./editor-files";
 import { everywhere } from "./everywhere";
 import { openFolders } from "./folders";
 import type { LayoutHost } from "./layouts/host";
@@ -34,8 +36,8 @@ export interface Surroundings extends Files {
   readonly pageBeside: (code: string) => string | undefined;
   /** The names of all plan files below a folder, given by its address; unsaid, only open plans are known. */
   readonly plansBelow?: (folder: string) => Promise<readonly string[]>;
-  /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there. */
-  readonly layoutHost?: (log: (what: string) => void) => LayoutHost;
+  /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there, `options` are what the editor gave at the start. */
+  readonly layoutHost?: (log: (what: string) => void, options: unknown) => LayoutHost;
 }
 
 /** Serves a connection, which the caller then listens on. */
@@ -69,10 +71,11 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   const settings = settingsOf(connection, params, open, register);
   const folders = openFolders(connection, params);
   const shop = shopSetting(settings, folders, around);
-  const host = around.layoutHost?.((what) => connection.console.warn(what));
+  const inEditor = readByEditor(connection, params, around, (file) => changed(plans.changed(file)));
+  const host = around.layoutHost?.((what) => connection.console.warn(what), params.initializationOptions);
   const better = host && betterLayouts(connection, host, (uris) => again(uris));
   const plans = openPlans(
-    around,
+    { ...around, read: readerOf(around.read, inEditor), ...(inEditor && { coming: inEditor }) },
     shop.of,
     (uri, version, evaluated) => {
       void connection.sendNotification("sawbuck/worked", { uri, version });
@@ -81,6 +84,10 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     better?.layouts,
   );
   if (better) plans.onClosed(better.closed);
+  plans.onClosed((uri) => {
+    inEditor?.keepOnly(plans.asksFor);
+    inEditor?.changed(around.toFile(uri));
+  });
   const guard = guarded(connection);
   const diagnosed = (uri: string): Diagnostic[] => {
     const evaluated = plans.evaluated(uri);
@@ -90,7 +97,11 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     return diagnosticsOf(evaluated, shows.language).map((d) => toDiagnostic(d, document, locate, shows));
   };
   const refresh = refreshing(connection, params);
-  const problems = showProblems(connection, params, open, guard("problems", diagnosed, []));
+  const problems = showProblems(connection, params, open, {
+    diagnosed: guard("problems", diagnosed, []),
+    waits: guard("problems", plans.waits, false),
+    settled: plans.settled,
+  });
   /** Worked out anew; what an editor asks for by itself of the text that it has just changed, it is to ask for of others. */
   const changed: Shown["again"] = (uris, typed) => {
     problems.again(uris, typed);
@@ -109,7 +120,11 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   if (better) open.onChange(better.typed);
   keepUp(open, plans, changed);
   shop.watch(plans, changed);
-  watchFiles(connection, params, register, (uri) => changed(plans.changed(around.toFile(uri))));
+  watchFiles(connection, params, register, (uri) => {
+    const file = around.toFile(uri);
+    if (isInFolder(file)) inEditor?.changed(file);
+    else changed(plans.changed(file));
+  });
   const all = answering({
     connection,
     params,
@@ -125,6 +140,19 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   for (const { answer } of ANSWERERS) answer(all);
   answerOwnRequests(connection, plans, guard);
 }
+
+/** Where the editor says that it reads files; `news` is told of each that is another than was known. */
+const readByEditor = (
+  connection: Connection,
+  { initializationOptions }: InitializeParams,
+  { toUri }: Surroundings,
+  news: (file: string) => void,
+): EditorFiles | undefined => {
+  if (!saysYes(initializationOptions, "readsFiles")) return undefined;
+  const ask = async (file: string) =>
+    fileReadIn(await connection.sendRequest("sawbuck/readFile", { uri: toUri(file) }));
+  return editorFiles(ask, news);
+};
 
 /** Looked for in the pauses of typing; how they stand is told to the editor. */
 const betterLayouts = (connection: Connection, host: LayoutHost, again: LookingFor["again"]): Looking =>

@@ -65,6 +65,7 @@ const PLANNING: ReadonlySet<string> = new Set(["plan", "part", "assembly", "ring
 /** Null for a document without a sheet, and for all drawings of a text that has changed meanwhile. Other requests are answered between the drawings, which take the longest. */
 async function sheetFor(plans: Plans, drawn: Drawer, uri: string, choices: SheetChoices, soon: boolean) {
   await turn();
+  await plans.settled(uri);
   const evaluated = plans.evaluated(uri);
   const version = plans.document(uri)?.version;
   if (!evaluated || version === undefined || !hasSheet(evaluated)) return null;
@@ -82,6 +83,7 @@ async function fileFor(
   choices: SheetChoices,
   format: string,
 ): Promise<FileContent | null> {
+  await plans.settled(uri);
   const evaluated = plans.evaluated(uri);
   const written = sheetFormat(format);
   if (!evaluated || !written || !hasSheet(evaluated)) return null;

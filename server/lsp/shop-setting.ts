@@ -1,4 +1,5 @@
 /** The setting `sawbuck.shopFile`: the reader's own shop file, and where its path is seen from. */
+import { isFullPath } from "./addresses";
 import type { Files, Plans, Shop } from "./plans";
 import type { Settings } from "./settings";
 
@@ -22,12 +23,17 @@ export function shopSetting(settings: Settings, folders: () => readonly string[]
   };
 }
 
-/** A full path, a path from `~/`, or a path from the open folder that the plan is in. */
+/** A full path, a path from `~/`, both of the disk where there is one; or a path from the open folder that the plan is in. */
 function shopOf(setting: string, uri: string, folders: readonly string[], files: Files): Shop | undefined {
   const path = setting.trim();
   if (path === "") return undefined;
-  if (path.startsWith("~/") && files.home !== undefined) return { shop: `${files.home}/${path.slice(2)}` };
-  const folder = folders.find((f) => uri.startsWith(`${f.replace(/\/$/, "")}/`)) ?? folders[0];
+  const { home } = files;
+  if (home !== undefined) {
+    if (path.startsWith("~/")) return { shop: `${home}/${path.slice(2)}`, shopFrom: home };
+    if (isFullPath(path)) return { shop: path, shopFrom: home };
+  }
+  const around = folders.filter((f) => uri.startsWith(`${f.replace(/\/$/, "")}/`));
+  const folder = around.sort((a, b) => b.length - a.length)[0] ?? folders[0];
   if (folder === undefined) return { shop: path };
   return { shop: path, shopFrom: files.toFile(`${folder.replace(/\/$/, "")}/plan.sawbuck`) };
 }

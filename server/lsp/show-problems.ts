@@ -15,12 +15,20 @@ export interface Shown {
   readonly end: () => void;
 }
 
-/** `diagnosed` gives all problems of the present version of a text. */
+/** What is to be shown, and when. */
+export interface Problems {
+  /** All problems of the present version of a text. */
+  readonly diagnosed: (uri: string) => Diagnostic[];
+  /** It is not yet as it will be in a moment; `again` is asked then. */
+  readonly waits: (uri: string) => boolean;
+  readonly settled: (uri: string) => Promise<void>;
+}
+
 export function showProblems(
   connection: Connection,
   { capabilities }: InitializeParams,
   open: Documents,
-  diagnosed: (uri: string) => Diagnostic[],
+  { diagnosed, waits, settled }: Problems,
 ): Shown {
   const typing = typingLines(open);
   const shown = new Map<string, readonly Diagnostic[]>();
@@ -65,7 +73,7 @@ export function showProblems(
 
   const push = (uri: string): void => {
     const document = open.get(uri);
-    if (!document) return;
+    if (!document || waits(uri)) return;
     const { version } = document;
     const diagnostics = now(uri, () => push(uri));
     void connection.sendDiagnostics({ uri, version, diagnostics });
@@ -79,7 +87,8 @@ export function showProblems(
   });
 
   if (pull)
-    connection.languages.diagnostics.on(({ textDocument: { uri } }) => {
+    connection.languages.diagnostics.on(async ({ textDocument: { uri } }) => {
+      if (waits(uri)) await settled(uri);
       // An editor that cannot be told to ask again is given everything at once.
       const items = refreshes ? now(uri, refresh) : diagnosed(uri);
       return { kind: DocumentDiagnosticReportKind.Full, items };

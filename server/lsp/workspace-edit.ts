@@ -76,7 +76,7 @@ function present(
   const uri = plans.uriOf(file);
   const open = plans.document(uri);
   if (open) return open.getText() === text ? { document: open, version: open.version } : undefined;
-  const found = plans.reader(file, file);
+  const found = plans.file(file);
   if ("refused" in found || found.text !== text) return undefined;
   return { document: TextDocument.create(uri, "sawbuck", 0, text), version: null };
 }

@@ -1,7 +1,8 @@
 /** The parts of the extension that decide without an editor: which sheet is shown, and what a sample plan needs beside it. */
+import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { SheetAnswer } from "../../client/protocol";
-import { filesNeeded, freeName, titleOf } from "../../client/samples";
+import { filesNeeded, freeName, SHIPPED, titleOf } from "../../client/samples";
 import { newsOf, notFollowing, viewOf } from "../../client/sheet-view";
 
 const good: SheetAnswer = {
@@ -82,6 +83,10 @@ describe("the page is told", () => {
 });
 
 describe("sample plans", () => {
+  test("those that ship are those of their folder", () => {
+    expect(readdirSync("samples").filter((name) => name.endsWith(".sawbuck"))).toEqual(SHIPPED);
+  });
+
   const text =
     "plan  Salad trough \n  budget $160\n\nshop yard.sawbuck\nbring sizes.sawbuck\nbring sizes.sawbuck\n";
 

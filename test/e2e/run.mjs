@@ -19,6 +19,7 @@ import { scenarios as naming } from "./steps/naming.mjs";
 import { scenarios as preview } from "./steps/preview.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
 import { scenarios as text } from "./steps/text.mjs";
+import { close, indented, told } from "./telling.mjs";
 import { startWorkbench } from "./workbench.mjs";
 
 const { values: options } = parseArgs({
@@ -103,17 +104,7 @@ async function runOne(scenario, number, workbench, context) {
     await shot(`failed-${number}`)?.catch((reason) => console.log(`no picture: ${reason}`));
   }
   await page.close();
-  const seconds = ((performance.now() - started) / 1000).toFixed(1);
-  console.log(`${error === undefined ? "held  " : "failed"} ${seconds.padStart(5)} s  ${scenario.name}`);
-  if (error !== undefined && !expectFailure) console.log(indented(error));
-  return { scenario, error };
-}
-
-function close(results, seconds) {
-  const failed = results.filter(({ error }) => error !== undefined).length;
-  console.log(`the scenarios took ${seconds} s`);
-  console.log(`${results.length - failed} passed, ${failed} failed`);
-  return failed === 0 && results.length > 0 ? 0 : 1;
+  return told({ scenario, error, started, expected: expectFailure });
 }
 
 function closeExpectingFailure(results, seconds) {
@@ -134,15 +125,6 @@ function closeExpectingFailure(results, seconds) {
     `The run failed, as it must: the ${failed} scenarios that need the server, and no other (${seconds} s).`,
   );
   return 0;
-}
-
-/** Bundled code has lines of any length. */
-function indented(error) {
-  const lines = String(error.stack ?? error).split("\n");
-  return lines
-    .slice(0, 25)
-    .map((line) => `        ${line.slice(0, 300)}`)
-    .join("\n");
 }
 
 function fromRoot(path) {

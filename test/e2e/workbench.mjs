@@ -1,10 +1,10 @@
 // The workbench the scenarios run in: a fresh profile with the packaged extension, started on a free port, and stopped.
 import { execFileSync, spawn } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { answers, end, freePort, kill } from "./processes.mjs";
 
 /** Gives `{ url, newFolder, stop }`. `brokenServer` puts a language server in place that ends as soon as it starts. */
 export async function startWorkbench({ vsix, samples, brokenServer }) {
@@ -107,50 +107,4 @@ function breakServer(extensions) {
   const name = readdirSync(extensions).find((entry) => entry.startsWith("sawbuck.sawbuck-"));
   if (name === undefined) throw new Error("the extension was not installed");
   writeFileSync(join(extensions, name, "dist", "server.js"), "process.exit(1);\n");
-}
-
-function freePort() {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.on("error", reject);
-    probe.listen(0, "127.0.0.1", () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
-}
-
-async function answers(url, server) {
-  for (let tries = 0; tries < 600; tries++) {
-    if (server.exitCode !== null)
-      throw new Error(`the workbench ended with ${server.exitCode} while starting`);
-    if (
-      await fetch(url).then(
-        (response) => response.ok,
-        () => false,
-      )
-    )
-      return;
-    await wait(100);
-  }
-  throw new Error("the workbench did not answer within a minute");
-}
-
-async function end(server) {
-  for (let tries = 0; tries < 50 && kill(server, "SIGTERM"); tries++) await wait(100);
-  kill(server, "SIGKILL");
-}
-
-/** False when nothing of the server's group is left. */
-function kill(server, signal) {
-  try {
-    process.kill(-server.pid, signal);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function wait(milliseconds) {
-  return new Promise((resolve) => setTimeout(resolve, milliseconds));
 }

@@ -12,6 +12,8 @@ import {
   StreamMessageWriter,
 } from "vscode-languageserver/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
+import { addressOfName, isAddress, nameOfAddress } from "../../server/lsp/addresses";
+import type { FileRead } from "../../server/lsp/editor-files";
 import type { LayoutHost } from "../../server/lsp/layouts/host";
 import type { Standing } from "../../server/lsp/layouts/looking";
 import { serveOn } from "../../server/lsp/server";
@@ -24,6 +26,8 @@ export interface Editor {
   readonly edit: (file: string, start: number, end: number, text: string) => Promise<void>;
   readonly replace: (file: string, text: string) => Promise<void>;
   readonly close: (file: string) => Promise<void>;
+  /** Says that a file that is watched has changed. */
+  readonly changed: (file: string) => Promise<void>;
   readonly textOf: (file: string) => string;
   readonly positionOf: (file: string, offset: number) => Position;
   /** What was pushed last for a file; undefined when nothing ever was. */
@@ -43,7 +47,7 @@ export interface Editor {
   readonly end: () => void;
 }
 
-export const uriOf = (file: string): string => `file://${file}`;
+export const uriOf = (file: string): string => (isAddress(file) ? addressOfName(file) : `file://${file}`);
 
 export interface Setup {
   readonly disk?: Map<string, string>;
@@ -56,6 +60,8 @@ export interface Setup {
   readonly folder?: string;
   /** Where better layouts are looked for; unsaid, nowhere. */
   readonly layoutHost?: LayoutHost;
+  /** Reads files for the server, by their addresses. */
+  readonly read?: (uri: string) => Promise<FileRead>;
   /** Refuses every `client/registerCapability`. */
   readonly refuses?: boolean;
 }
@@ -64,7 +70,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const server = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
   serveOn(server, {
-    toFile: (uri) => (uri.startsWith("file://") ? uri.slice("file://".length) : uri),
+    toFile: (uri) => (uri.startsWith("file://") ? uri.slice("file://".length) : nameOfAddress(uri)),
     toUri: uriOf,
     read: memoryReader(setup.disk ?? new Map()),
     plansBelow: async (folder) => {
@@ -99,6 +105,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     refreshes++;
     return null;
   });
+  connection.onRequest("sawbuck/readFile", async ({ uri }: { uri: string }) => setup.read?.(uri));
   const registered: { method: string; registerOptions?: unknown }[] = [];
   connection.onRequest("client/registerCapability", (asked: { registrations: typeof registered }) => {
     if (setup.refuses) throw new Error("nothing is registered here");
@@ -115,7 +122,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     rootUri: null,
     capabilities: setup.capabilities ?? {},
     ...(setup.locale && { locale: setup.locale }),
-    initializationOptions: setup.initializationOptions,
+    initializationOptions: setup.initializationOptions ?? (setup.read && { readsFiles: true }),
     workspaceFolders: setup.folder ? [{ uri: uriOf(setup.folder), name: "yard" }] : null,
   });
   await connection.sendNotification("initialized", {});
@@ -150,6 +157,10 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
       texts.delete(file);
       await connection.sendNotification("textDocument/didClose", { textDocument: { uri: uriOf(file) } });
     },
+    changed: (file) =>
+      connection.sendNotification("workspace/didChangeWatchedFiles", {
+        changes: [{ uri: uriOf(file), type: 2 }],
+      }),
     textOf,
     positionOf: (file, offset) => texts.get(file)!.positionAt(offset),
     pushed: (file) => pushes.findLast((p) => p.uri === uriOf(file))?.diagnostics,

@@ -206,6 +206,13 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "it is a folder": "c’est un dossier",
   "it is not an ordinary file": "ce n’est pas un fichier ordinaire",
   "it is larger than 20 MB": "il dépasse 20 Mo",
+  "it is not text": "ce n’est pas du texte",
+  "it is still being read": "il est encore en cours de lecture",
+  "a path with a drive leads nowhere from this folder":
+    "un chemin avec un lecteur ne mène nulle part depuis ce dossier",
+  "this editor cannot read files in this folder": "cet éditeur ne peut pas lire les fichiers de ce dossier",
+  "there is no disk here: put the file beside the plan":
+    "il n’y a pas de disque ici\u00a0; mettez le fichier à côté du plan",
   "this text is in no folder yet: save it first":
     "ce texte n’est encore dans aucun dossier ; enregistrez-le d’abord",
 

@@ -37,7 +37,7 @@ export const fileRenames: Answerer = {
           };
           const edits: Edit[] = [];
           await everywhere.through(await everywhere.files(), token, (file) => {
-            const read = plans.reader(file, file);
+            const read = plans.file(file);
             if ("refused" in read) return;
             for (const { path, start } of namedPaths(read.text)) {
               const leadsTo = plans.reader(path, file).file;

@@ -18,7 +18,7 @@ export const workspaceSymbols: Answerer = {
         async ({ query }, token) => {
           const found: SymbolInformation[] = [];
           await everywhere.through(await everywhere.files(), token, (file) => {
-            const read = plans.reader(file, file);
+            const read = plans.file(file);
             if ("refused" in read || found.length >= MOST) return;
             const document = TextDocument.create(plans.uriOf(file), "sawbuck", 0, read.text);
             for (const { name, kind, range, within } of symbolsMatching(read.text, query))

@@ -1,0 +1,117 @@
+/**
+ * Files that the editor reads for the server: in a browser, where there is no disk, and in folders that are not on one.
+ * A plan is worked out at once with what is known; a file asked for the first time is being read meanwhile, and whoever
+ * asked for it is told when it is there.
+ */
+import type { Reader } from "../plan";
+import { isAddress, isFullPath, isInFolder, pathFrom } from "./addresses";
+
+/** What became of a file; `refused` says in words why there is no text. */
+export type FileRead = { readonly text: string } | { readonly refused: string };
+
+export interface EditorFiles {
+  /** From a file that lies in a folder of the editor's. */
+  readonly read: Reader;
+  /** Nothing is known of it yet, and not for long. */
+  readonly pending: (file: string) => boolean;
+  /** It may be another by now: it is asked for again, and until then is as it was. */
+  readonly changed: (file: string) => void;
+  /** Forgets all files but those that are still needed. */
+  readonly keepOnly: (needed: (file: string) => boolean) => void;
+  /** When the next news is there. */
+  readonly next: () => Promise<void>;
+}
+
+/** How long, in ms, a file may be waited for before it is said to be missing. */
+export const PATIENCE_MS = 1500;
+
+interface Kept {
+  /** What is known of it. */
+  answer: FileRead | undefined;
+  /** How often it was asked for: only the answer to the last question counts. */
+  asked: number;
+}
+
+/** `ask` has the editor read a file, and `news` is told each time that another answer is known. */
+export function editorFiles(
+  ask: (file: string) => Promise<FileRead>,
+  news: (file: string) => void,
+): EditorFiles {
+  const kept = new Map<string, Kept>();
+  let waiting: (() => void)[] = [];
+
+  const wake = (): void => {
+    const told = waiting;
+    waiting = [];
+    for (const tell of told) tell();
+  };
+
+  const know = (file: string, one: Kept, answer: FileRead): void => {
+    if (kept.get(file) !== one || same(one.answer, answer)) return;
+    one.answer = answer;
+    news(file);
+    wake();
+  };
+
+  const request = async (file: string, one: Kept): Promise<void> => {
+    const turn = ++one.asked;
+    const answer = await ask(file).catch(() => ({ refused: UNREADABLE }));
+    if (turn === one.asked) know(file, one, answer);
+  };
+
+  const firstRequest = (file: string): Kept => {
+    const one: Kept = { answer: undefined, asked: 0 };
+    kept.set(file, one);
+    setTimeout(() => {
+      if (!one.answer) know(file, one, { refused: READING });
+    }, PATIENCE_MS);
+    void request(file, one);
+    return one;
+  };
+
+  return {
+    read: (path, from) => {
+      if (isFullPath(path) && !path.startsWith("/")) return { file: path, refused: DRIVE };
+      const file = pathFrom(path, from);
+      const { answer } = kept.get(file) ?? firstRequest(file);
+      return { file, ...(answer ?? { refused: READING }) };
+    },
+    pending: (file) => kept.has(file) && kept.get(file)?.answer === undefined,
+    changed: (file) => {
+      const one = kept.get(file);
+      if (one) void request(file, one);
+    },
+    keepOnly: (needed) => {
+      for (const file of kept.keys()) if (!needed(file)) kept.delete(file);
+      wake();
+    },
+    next: () => new Promise((resolve) => waiting.push(resolve)),
+  };
+}
+
+/** Paths of a disk by `disk`, and all else by the editor, where it reads files. */
+export function readerOf(disk: Reader, editor: EditorFiles | undefined): Reader {
+  return (path, from) => {
+    if (!isAddress(from)) return disk(path, from);
+    if (isInFolder(from))
+      return editor?.read(path, from) ?? { file: pathFrom(path, from), refused: NOT_FROM_HERE };
+    return isFullPath(path) ? disk(path, from) : { file: path, refused: NO_FOLDER };
+  };
+}
+
+/** What an editor answered, whatever it is. */
+export function fileReadIn(answer: unknown): FileRead {
+  const { text, refused } = (answer ?? {}) as Partial<Record<string, unknown>>;
+  if (typeof text === "string") return { text };
+  return { refused: typeof refused === "string" && refused !== "" ? refused : UNREADABLE };
+}
+
+const same = (a: FileRead | undefined, b: FileRead): boolean =>
+  a !== undefined &&
+  ("text" in a ? "text" in b && a.text === b.text : "refused" in b && a.refused === b.refused);
+
+const READING = "it is still being read";
+const UNREADABLE = "it cannot be read";
+const DRIVE = "a path with a drive leads nowhere from this folder";
+const NO_FOLDER = "this text is in no folder yet: save it first";
+const NOT_FROM_HERE = "this editor cannot read files in this folder";
