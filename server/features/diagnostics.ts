@@ -24,13 +24,17 @@ export const MOST_DIAGNOSTICS = 1000;
  * is told at the line that leads there; hints in other files are left to those files.
  */
 export function diagnosticsOf(plan: Checked, language: Language = "en"): Diagnostic[] {
-  const told = plan.problems.filter((p) => p.at.file === plan.file || p.class !== "hint");
+  const told = toldOf(plan);
   const list = told.slice(0, MOST_DIAGNOSTICS).map((p) => diagnosticOf(plan, p, language));
   const next = told[MOST_DIAGNOSTICS];
   if (!next) return list;
   const message = DIAGNOSTIC_WORDS[language].more(told.length - MOST_DIAGNOSTICS);
   return [...list, { ...diagnosticOf(plan, next, language), message, related: [], cures: [] }];
 }
+
+/** The problems that are told of a plan. */
+export const toldOf = ({ file, problems }: Checked): Problem[] =>
+  problems.filter((p) => p.at.file === file || p.class !== "hint");
 
 function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diagnostic {
   const words = DIAGNOSTIC_WORDS[language];

@@ -10,6 +10,7 @@ import {
   TextDocumentSyncKind,
 } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics";
+import { countsOf } from "../service";
 import { ANSWERERS, offered } from "./answers";
 import { answering, type Guard } from "./answers/answering";
 import { locator, type Shows, toDiagnostic } from "./convert";
@@ -59,7 +60,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     around,
     settings.initial,
     (uri, version, evaluated) => {
-      void connection.sendNotification("sawbuck/worked", { uri, version });
+      void connection.sendNotification("sawbuck/worked", { uri, version, counts: countsOf(evaluated) });
       better?.worked(uri, version, evaluated);
     },
     better?.layouts,
