@@ -5,6 +5,9 @@ import { LanguageClient, type LanguageClientOptions, TransportKind } from "vscod
 import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
+import { notCheckedList } from "./not-checked";
+import { planStatus } from "./plan-status";
+import { practice } from "./practice";
 import type { StartOptions } from "./protocol";
 import { type Created, keepRunning, type Running } from "./running";
 import { shopFile, shopFilePattern } from "./shop-file";
@@ -19,7 +22,10 @@ export function activate(context: vscode.ExtensionContext): void {
   context.subscriptions.push(
     log,
     shopSheets(server, context.extensionUri, context.globalState),
+    planStatus(server),
     layoutStatus(server),
+    notCheckedList(server),
+    practice(server, context.extensionUri),
     newPlans(context.extensionUri),
     explainProblems(server),
     vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),

@@ -1,8 +1,10 @@
 /** The parts of the extension that decide without an editor: which sheet is shown, and what a sample plan needs beside it. */
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { SheetAnswer } from "../../client/protocol";
 import { filesNeeded, freeName, titleOf } from "../../client/samples";
 import { newsOf, notFollowing, viewOf } from "../../client/sheet-view";
+
+vi.mock("vscode", async () => ({ l10n: (await import("./spoken")).l10n }));
 
 const good: SheetAnswer = {
   title: "Bench",
