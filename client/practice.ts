@@ -73,7 +73,7 @@ export const SCREW = /^fasten slat face into rail face.*? x [\d-]+/m;
 /** A name to rest the pointer on. */
 export const NAME = /^part sl/m;
 /** The line of the lip as far as it is written, or where it is missing: below the remark that says so. */
-export const MISSING = /^place lip .*|^# .*\blip\b.*\r?\n/m;
+export const MISSING = /^place lip .*|^# .*\blip\b.*\r?\n(?:#.*\r?\n)*/m;
 const PLACED = /^place lip /m;
 
 async function freshPlan(extensionUri: vscode.Uri): Promise<vscode.TextDocument> {
