@@ -10,6 +10,7 @@ import { planStatus } from "./plan-status";
 import { practice } from "./practice";
 import type { StartOptions } from "./protocol";
 import { type Created, keepRunning, type Running } from "./running";
+import { shopFileChoice } from "./shop-choice";
 import { shopFile, shopFilePattern } from "./shop-file";
 import { shopSheets } from "./shop-sheets";
 
@@ -26,6 +27,7 @@ export function activate(context: vscode.ExtensionContext): void {
     layoutStatus(server),
     notCheckedList(server),
     practice(server, context.extensionUri),
+    shopFileChoice(context.extensionUri),
     newPlans(context.extensionUri),
     explainProblems(server),
     vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),

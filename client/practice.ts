@@ -39,6 +39,8 @@ export function practice(running: Running, extensionUri: vscode.Uri): vscode.Dis
     },
     "sawbuck.practice.place": async () => {
       const editor = await openAt(MISSING);
+      // The hover of the step before would lie over the list; older editors cannot put it away.
+      await vscode.commands.executeCommand("editor.action.hideHover").then(undefined, () => {});
       if (!PLACED.test(editor.document.getText())) {
         const at = editor.selection.active;
         await editor.edit((edit) => edit.insert(at, "place lip "));

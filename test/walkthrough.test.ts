@@ -51,7 +51,7 @@ test("the walkthrough tells the line that the plan takes", async () => {
       string,
       string
     >;
-    expect(words["walkthrough.place.text"]).toContain(`\`${PLACE.map((line) => line.trim()).join(" ")}\``);
+    expect(words["walkthrough.place.text"]).toContain(`${PLACE.map((line) => line.trim()).join(" ")}`);
   }
 });
 

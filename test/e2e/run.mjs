@@ -16,6 +16,7 @@ import { scenarios as layouts } from "./steps/layouts.mjs";
 import { scenarios as preview } from "./steps/preview.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
 import { scenarios as text } from "./steps/text.mjs";
+import { scenarios as welcome } from "./steps/welcome.mjs";
 import { startWorkbench } from "./workbench.mjs";
 
 const { values: options } = parseArgs({
@@ -38,7 +39,7 @@ const output = fromRoot("test/e2e/output");
 process.exitCode = await main();
 
 async function main() {
-  const chosen = [...text, ...sheet, ...preview, ...commands, ...layouts].filter(({ name }) =>
+  const chosen = [...text, ...sheet, ...preview, ...commands, ...layouts, ...welcome].filter(({ name }) =>
     name.includes(options.only),
   );
   mkdirSync(output, { recursive: true });

@@ -32,6 +32,12 @@ export const workedOut = (text: string): Evaluated => evaluate("/boot-rack.sawbu
 
 /** One picture as a whole SVG file. */
 export function picture(step: (typeof STEPS)[number], language: Language): string {
+  const texts = JSON.parse(read(language === "en" ? "package.nls.json" : `package.nls.${language}.json`));
+  const [head, ...rest] = drawn(step, language).split("\n");
+  return [head, `<title>${escaped(texts[`walkthrough.${step}.alt`])}</title>`, ...rest].join("\n");
+}
+
+function drawn(step: (typeof STEPS)[number], language: Language): string {
   const text = practiceText(language);
   const before = workedOut(text);
   if (step === "open") return page(16 * LINE, lines(before, "plan ", 16, language));
