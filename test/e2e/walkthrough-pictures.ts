@@ -170,7 +170,7 @@ function sheetPicture(plan: Evaluated, language: Language): string {
     const own = group.rows.map((row) => {
       y += 22;
       return `<rect x="${LEFT + 18}" y="${y - 11}" width="12" height="12" fill="#fff" stroke="#000"/>
-${ink(LEFT + 42, y, row.mark, ' font-weight="bold"')}${ink(LEFT + 64, y, `${row.count} × ${row.part}`)}${ink(LEFT + 150, y, row.length.text)}`;
+${ink(LEFT + 42, y, row.mark, ' font-weight="bold"')}${ink(LEFT + 64, y, `${row.count} × ${row.part}`)}${ink(LEFT + 150, y, row.length?.text ?? "")}`;
     });
     return [head, ...own];
   });
