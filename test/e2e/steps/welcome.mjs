@@ -114,12 +114,10 @@ export const scenarios = [
       await page.locator(".monaco-editor .view-lines").first().click();
       await page.keyboard.press("Control+k");
       await page.keyboard.press("x");
-      await page.locator(editor.on.rows).filter({ hasText: screwPage }).first().waitFor();
+      await page.locator(editor.on.rows).filter({ hasText: "bad-name" }).first().waitFor();
     },
   },
 ];
-
-const screwPage = "screw-pokes-through";
 
 /** Opens the walkthrough and gives the means to go through it. */
 async function openWalkthrough(page) {
