@@ -63,6 +63,7 @@ describe.each(LANGUAGES)("pictures (%s)", (language) => {
       const ending = language === "en" ? ".svg" : `.${language}.svg`;
       await expect(svg).toMatchFileSnapshot(`../client/media/walkthrough/${step}${ending}`);
       expect(svg).not.toMatch(/<style| style="|<script|href=|NaN|undefined/);
+      expect(svg.match(/<svg/g)).toHaveLength(1);
       expect(svg).toMatch(/var\(--vscode-editor-background/);
       expect(svg.length).toBeLessThan(40_000);
     },

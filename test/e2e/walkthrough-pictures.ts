@@ -56,7 +56,7 @@ function drawn(step: (typeof STEPS)[number], language: Language): string {
   }
   if (step === "place") {
     const after = workedOut(placed(text));
-    const drawing = svgOf(after, language, 400, 230);
+    const drawing = drawingOf(after, language, 400, 230);
     return page(
       16 * LINE,
       `${lines(after, "place lip", 2, language)}${paper(3.2 * LINE, 252)}${at(90, 3.6 * LINE, drawing)}`,
@@ -150,11 +150,13 @@ ${text.join("")}`;
 const paper = (y: number, height: number): string =>
   `<rect x="${LEFT}" y="${y}" width="${WIDTH - LEFT - 14}" height="${height}" fill="#fff" stroke="#888"/>\n`;
 
-/** The drawing of the built thing, in a frame of that size. */
-function svgOf(plan: Evaluated, language: Language, width: number, height: number): string {
-  const drawn = drawingText(plan, "turned", "", language);
-  if (typeof drawn !== "string") throw new Error(drawn.refused);
-  return drawn.trim().replace(/ width="[^"]*" height="[^"]*"/, ` width="${width}" height="${height}"`);
+/** The drawing of the built thing, fitted into a frame of that size. No picture within the picture: the page that shows it moves each to its own middle. */
+function drawingOf(plan: Evaluated, language: Language, width: number, height: number): string {
+  const drawing = drawingText(plan, "turned", "", language);
+  if (typeof drawing !== "string") throw new Error(drawing.refused);
+  const [, wide, high, content] = /viewBox="0 0 ([\d.]+) ([\d.]+)"[^>]*>([\s\S]*)<\/svg>/.exec(drawing)!;
+  const scale = Math.min(width / Number(wide), height / Number(high));
+  return `<g transform="scale(${scale.toFixed(3)})" font-family="sans-serif">${content}</g>`;
 }
 
 /** The cut list on paper, each piece with its box, and the drawing beside it. */
@@ -174,7 +176,7 @@ ${ink(LEFT + 42, y, row.mark, ' font-weight="bold"')}${ink(LEFT + 64, y, `${row.
     });
     return [head, ...own];
   });
-  return `${paper(12, 15 * LINE)}${ink(LEFT + 16, 42, sheet.title, ' font-weight="bold"')}${ink(LEFT + 16, 64, words.headings.cutList, ' font-weight="bold"')}${rows.join("")}${at(LEFT + 200, 104, svgOf(plan, language, 310, 200))}`;
+  return `${paper(12, 15 * LINE)}${ink(LEFT + 16, 42, sheet.title, ' font-weight="bold"')}${ink(LEFT + 16, 64, words.headings.cutList, ' font-weight="bold"')}${rows.join("")}${at(LEFT + 200, 104, drawingOf(plan, language, 310, 200))}`;
 }
 
 function wrap(text: string, most: number): string[] {
