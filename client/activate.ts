@@ -4,10 +4,14 @@ import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languagec
 import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
+import { notCheckedList } from "./not-checked";
+import { planStatus } from "./plan-status";
+import { practice } from "./practice";
 import { ReadFileRequest, type StartOptions } from "./protocol";
 import { readForServer } from "./read-files";
 import { renameThere } from "./rename-there";
 import { type Created, keepRunning, type Running } from "./running";
+import { shopFileChoice } from "./shop-choice";
 import { shopFile, shopFilePattern } from "./shop-file";
 import { shopSheets } from "./shop-sheets";
 
@@ -40,7 +44,11 @@ export function extensionAt(place: Place): Extension {
       context.subscriptions.push(
         log,
         shopSheets(server, context.extensionUri, context.globalState),
+        planStatus(server),
         layoutStatus(server),
+        notCheckedList(server),
+        practice(server, context.extensionUri),
+        shopFileChoice(context.extensionUri),
         newPlans(context.extensionUri),
         explainProblems(server),
         renameThere(),

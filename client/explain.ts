@@ -17,12 +17,12 @@ export function explainProblems(running: Running): vscode.Disposable {
     vscode.workspace.registerTextDocumentContentProvider(PAGE_SCHEME, {
       provideTextDocumentContent: async (uri) => {
         const page = (await pages()).find(({ code }) => pageUri(code).path === uri.path);
-        return page?.markdown ?? "There is no page about this problem.\n";
+        return page?.markdown ?? `${vscode.l10n.t("There is no page about this problem.")}\n`;
       },
     }),
     vscode.commands.registerCommand("sawbuck.explainProblem", async () => {
       const picked = await vscode.window.showQuickPick(choices(pages()), {
-        placeHolder: "Which problem?",
+        placeHolder: vscode.l10n.t("Which problem?"),
         matchOnDescription: true,
       });
       if (picked?.code !== undefined)
@@ -47,9 +47,9 @@ async function choices(pages: Promise<readonly ProblemPage[]>): Promise<Choice[]
   const inThisPlan = all.filter(({ code }) => here.has(code));
   if (inThisPlan.length === 0) return all.map(choice);
   return [
-    heading("in this plan"),
+    heading(vscode.l10n.t("in this plan")),
     ...inThisPlan.map(choice),
-    heading("others"),
+    heading(vscode.l10n.t("others")),
     ...all.filter(({ code }) => !here.has(code)).map(choice),
   ];
 }

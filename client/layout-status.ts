@@ -1,6 +1,6 @@
 /** How the layouts of the plan in the active editor stand, beside the name of its language. */
 import * as vscode from "vscode";
-import { LAYOUT_WORDS, layoutText } from "./layout-words";
+import { layoutText, stocksLeft } from "./layout-words";
 import type { LayoutsStanding } from "./protocol";
 import type { Running } from "./running";
 
@@ -20,7 +20,7 @@ export function layoutStatus(running: Running): vscode.Disposable {
     item ??= statusItem();
     item.text = text;
     item.busy = now?.state === "looking";
-    item.detail = now && now.looking > 0 ? LAYOUT_WORDS.left(now.looking) : "";
+    item.detail = now && now.looking > 0 ? stocksLeft(now.looking) : "";
   };
 
   const forget = (): void => {
@@ -43,7 +43,7 @@ export function layoutStatus(running: Running): vscode.Disposable {
 
 function statusItem(): vscode.LanguageStatusItem {
   const item = vscode.languages.createLanguageStatusItem("sawbuck.layouts", { language: "sawbuck" });
-  item.name = LAYOUT_WORDS.name;
-  item.command = { command: "sawbuck.openSheet", title: LAYOUT_WORDS.openSheet };
+  item.name = vscode.l10n.t("Sawbuck Layouts");
+  item.command = { command: "sawbuck.openSheet", title: vscode.l10n.t("Open Shop Sheet") };
   return item;
 }

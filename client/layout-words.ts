@@ -1,31 +1,27 @@
 /** What the status of the layouts says. */
+import { l10n } from "vscode";
 import type { LayoutsStanding } from "./protocol";
-
-export const LAYOUT_WORDS = {
-  name: "Sawbuck Layouts",
-  openSheet: "Open Shop Sheet",
-  looking: "Layouts: looking for a cheaper way",
-  lookingWithin: (over: string) => `Layouts: looking for a cheaper way (at most ${over} over)`,
-  sorting: "Layouts: no cheaper way exists; the boards are being sorted",
-  left: (stocks: number) => (stocks === 1 ? "1 stock is looked at" : `${stocks} stocks are looked at`),
-  cheapest: "Layouts: no cheaper way exists, checked",
-  least: "Layouts: no better way exists, checked",
-  overCheapest: (over: string) => `Layouts: at most ${over} over the cheapest`,
-  overLeast: (over: string) => `Layouts: at most ${over} more than the least`,
-  unknown: "Layouts: the best that was found; a cheaper way may exist",
-  and: " and ",
-} as const;
 
 /** How they stand, in a line; undefined where there is nothing to lay out. */
 export function layoutText({ state, priced, over }: LayoutsStanding): string | undefined {
-  const words = LAYOUT_WORDS;
   if (state === "none") return undefined;
-  const gap = (over ?? []).join(words.and);
+  const gap = (over ?? []).reduce((all, one) => (all === "" ? one : l10n.t("{0} and {1}", all, one)), "");
   if (state === "looking") {
-    if (over === undefined) return words.looking;
-    return gap === "" ? words.sorting : words.lookingWithin(gap);
+    if (over === undefined) return l10n.t("Layouts: looking for a cheaper way");
+    return gap === ""
+      ? l10n.t("Layouts: no cheaper way exists; the boards are being sorted")
+      : l10n.t("Layouts: looking for a cheaper way (at most {0} over)", gap);
   }
-  if (state === "proven") return priced ? words.cheapest : words.least;
-  if (gap === "") return words.unknown;
-  return priced ? words.overCheapest(gap) : words.overLeast(gap);
+  if (state === "proven")
+    return priced
+      ? l10n.t("Layouts: no cheaper way exists, checked")
+      : l10n.t("Layouts: no better way exists, checked");
+  if (gap === "") return l10n.t("Layouts: the best that was found; a cheaper way may exist");
+  return priced
+    ? l10n.t("Layouts: at most {0} over the cheapest", gap)
+    : l10n.t("Layouts: at most {0} more than the least", gap);
 }
+
+/** How many stocks are still looked at. */
+export const stocksLeft = (stocks: number): string =>
+  stocks === 1 ? l10n.t("1 stock is looked at") : l10n.t("{0} stocks are looked at", stocks);

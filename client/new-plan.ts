@@ -11,7 +11,7 @@ export function newPlans(extensionUri: vscode.Uri): vscode.Disposable {
   const folder = vscode.Uri.joinPath(extensionUri, "samples");
   return vscode.commands.registerCommand("sawbuck.newPlan", async () => {
     const sample = await vscode.window.showQuickPick(readSamples(folder), {
-      placeHolder: "Start from which plan?",
+      placeHolder: vscode.l10n.t("Start from which plan?"),
     });
     if (sample === undefined) return;
     const target = await chooseTarget(sample);
@@ -40,16 +40,18 @@ async function chooseTarget(sample: Sample): Promise<"untitled" | vscode.Uri | u
   if (folders.length === 0) return "untitled";
   const needed = filesNeeded(sample.text);
   const saved = folders.map((folder) => ({
-    label: `Save a copy in ${folder.name}`,
-    detail: needed.length > 0 ? `together with ${needed.join(", ")}` : undefined,
+    label: vscode.l10n.t("Save a copy in {0}", folder.name),
+    detail: needed.length > 0 ? vscode.l10n.t("together with {0}", needed.join(", ")) : undefined,
     target: folder.uri,
   }));
   const untitled = {
-    label: "Open it as a new document, not saved yet",
-    detail: needed.length > 0 ? `without ${needed.join(", ")}` : undefined,
+    label: vscode.l10n.t("Open it as a new document, not saved yet"),
+    detail: needed.length > 0 ? vscode.l10n.t("without {0}", needed.join(", ")) : undefined,
     target: "untitled" as const,
   };
-  const picked = await vscode.window.showQuickPick([...saved, untitled], { placeHolder: "Where to?" });
+  const picked = await vscode.window.showQuickPick([...saved, untitled], {
+    placeHolder: vscode.l10n.t("Where to?"),
+  });
   return picked?.target;
 }
 

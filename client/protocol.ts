@@ -31,13 +31,35 @@ export interface ProblemPage {
   readonly markdown: string;
 }
 
-export interface Worked {
+/** Which version of a document something is about. */
+export interface OfVersion {
   readonly uri: string;
   readonly version: number;
 }
 
+export interface Worked extends OfVersion {
+  readonly counts: Counts;
+}
+
+/** How many problems of each class a plan has, and how many things were not looked at. */
+export interface Counts {
+  readonly errors: number;
+  readonly hazards: number;
+  readonly warnings: number;
+  readonly hints: number;
+  readonly unchecked: number;
+}
+
+/** Something that was not looked at, in words; the line, counted from 1, of the document it is about, where there is one. */
+export interface NotChecked {
+  readonly what: string;
+  readonly why: string;
+  readonly uri?: string;
+  readonly line?: number;
+}
+
 /** How the layouts of a plan stand. */
-export interface LayoutsStanding extends Worked {
+export interface LayoutsStanding extends OfVersion {
   /** `none`: there is nothing to lay out. */
   readonly state: "looking" | "proven" | "bounded" | "none";
   /** How many stocks are still looked at. */
@@ -106,6 +128,13 @@ export const PiecesAtRequest = new RequestType<
 export const ProblemPagesRequest = new RequestType<object, { readonly pages: readonly ProblemPage[] }, void>(
   "sawbuck/problemPages",
 );
+
+/** Null for a document that is not open. */
+export const NotCheckedRequest = new RequestType<
+  { readonly uri: string },
+  { readonly entries: readonly NotChecked[] } | null,
+  void
+>("sawbuck/notChecked");
 
 /** Sent by the server after each time it has worked a document out. */
 export const WorkedNotification = new NotificationType<Worked>("sawbuck/worked");

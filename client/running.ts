@@ -9,9 +9,11 @@ export interface Running {
   /** Stops the server there is and starts another, with the settings of now. */
   readonly restart: () => Promise<void>;
   readonly stop: () => Promise<void>;
+  /** A server is being started, the first one or a later one. */
+  readonly onStarting: vscode.Event<void>;
   /** A server is ready, the first one or a later one. */
   readonly onReady: vscode.Event<void>;
-  /** The server ended by itself, and no other is started for it. */
+  /** The server did not start, or ended by itself, and no other is started for it. */
   readonly onGone: vscode.Event<void>;
   readonly onWorked: vscode.Event<Worked>;
   readonly onLayouts: vscode.Event<LayoutsStanding>;
@@ -25,6 +27,7 @@ export interface Created {
 
 /** `create` is asked again for each restart; what it throws is told like a server that does not start. */
 export function keepRunning(create: () => Created | Promise<Created>, log: vscode.LogOutputChannel): Running {
+  const starting = new vscode.EventEmitter<void>();
   const ready = new vscode.EventEmitter<void>();
   const worked = new vscode.EventEmitter<Worked>();
   const layouts = new vscode.EventEmitter<LayoutsStanding>();
@@ -47,6 +50,7 @@ export function keepRunning(create: () => Created | Promise<Created>, log: vscod
   };
 
   const start = async (): Promise<void> => {
+    starting.fire();
     try {
       const next = await create();
       created = next;
@@ -58,17 +62,20 @@ export function keepRunning(create: () => Created | Promise<Created>, log: vscod
       });
       await next.client.start();
     } catch (reason) {
+      gone.fire();
       sayNotStarted(log, reason);
     }
   };
 
   return {
     client: () => {
-      if (created === undefined) throw new Error("The Sawbuck language server is not running.");
+      if (created === undefined)
+        throw new Error(vscode.l10n.t("The Sawbuck language server is not running."));
       return created.client;
     },
     restart: () => inTurn(() => stop().then(start)),
     stop: () => inTurn(stop),
+    onStarting: starting.event,
     onReady: ready.event,
     onGone: gone.event,
     onWorked: worked.event,
@@ -78,11 +85,11 @@ export function keepRunning(create: () => Created | Promise<Created>, log: vscod
 
 function sayNotStarted(log: vscode.LogOutputChannel, reason: unknown): void {
   log.error(`The language server did not start: ${reason}`);
-  const again = "Restart Language Server";
-  const show = "Show Log";
+  const again = vscode.l10n.t("Restart Language Server");
+  const show = vscode.l10n.t("Show Log");
   void vscode.window
     .showErrorMessage(
-      "The Sawbuck language server did not start, so plans are not checked. The log says why.",
+      vscode.l10n.t("The Sawbuck language server did not start, so plans are not checked. The log says why."),
       again,
       show,
     )

@@ -3,7 +3,7 @@ import * as vscode from "vscode";
 import type { Choices } from "./choices";
 import { type SheetFile, SheetFileRequest } from "./protocol";
 import type { Running } from "./running";
-import { isPlan, SHEET_FORMATS, type SheetFormat, sheetFileName } from "./sheet-formats";
+import { isPlan, type SheetFormat, sheetFileName, sheetFormats } from "./sheet-formats";
 
 /** Asks the reader and writes the file; tells them how it went. */
 export async function saveSheet(uri: vscode.Uri, choices: Choices, running: Running): Promise<void> {
@@ -11,18 +11,21 @@ export async function saveSheet(uri: vscode.Uri, choices: Choices, running: Runn
   try {
     saved = await written(uri, choices, running);
   } catch (reason) {
-    void vscode.window.showErrorMessage(`The shop sheet was not saved: ${inWords(reason)}`);
+    void vscode.window.showErrorMessage(vscode.l10n.t("The shop sheet was not saved: {0}", inWords(reason)));
   }
   if (saved === undefined) return;
   const { target, format } = saved;
   const name = target.path.slice(target.path.lastIndexOf("/") + 1);
-  const open = "Open";
-  const chosen = await vscode.window.showInformationMessage(`The shop sheet is saved as ${name}.`, open);
+  const open = vscode.l10n.t("Open");
+  const chosen = await vscode.window.showInformationMessage(
+    vscode.l10n.t("The shop sheet is saved as {0}.", name),
+    open,
+  );
   if (chosen !== open) return;
   try {
     await show(target, format);
   } catch (reason) {
-    void vscode.window.showErrorMessage(`${name} cannot be opened: ${inWords(reason)}`);
+    void vscode.window.showErrorMessage(vscode.l10n.t("{0} cannot be opened: {1}", name, inWords(reason)));
   }
 }
 
@@ -32,9 +35,9 @@ async function written(uri: vscode.Uri, choices: Choices, running: Running) {
   const target = format && (await pickTarget(uri, format));
   if (!format || !target) return undefined;
   if (isPlan(target.path) || isOpenPlan(target))
-    throw new Error("that is the name of a plan, and nothing is written over a plan.");
+    throw new Error(vscode.l10n.t("that is the name of a plan, and nothing is written over a plan."));
   const content = await vscode.window.withProgress(
-    { location: vscode.ProgressLocation.Window, title: "Writing the shop sheet" },
+    { location: vscode.ProgressLocation.Window, title: vscode.l10n.t("Writing the shop sheet") },
     () => contentOf(uri, choices, format, running),
   );
   await vscode.workspace.fs.writeFile(target, content);
@@ -44,14 +47,14 @@ async function written(uri: vscode.Uri, choices: Choices, running: Running) {
 const inWords = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason));
 
 async function pickFormat(): Promise<SheetFormat | undefined> {
-  const items = SHEET_FORMATS.map((format) => ({
+  const items = sheetFormats().map((format) => ({
     label: format.label,
     description: `.${format.ending}`,
     detail: format.detail,
     format,
   }));
   const picked = await vscode.window.showQuickPick(items, {
-    placeHolder: "Save the shop sheet as what?",
+    placeHolder: vscode.l10n.t("Save the shop sheet as what?"),
     matchOnDescription: true,
   });
   return picked?.format;
@@ -63,7 +66,7 @@ function pickTarget(uri: vscode.Uri, format: SheetFormat): Thenable<vscode.Uri |
   const folder =
     uri.scheme === "untitled" ? vscode.workspace.workspaceFolders?.[0]?.uri : vscode.Uri.joinPath(uri, "..");
   return vscode.window.showSaveDialog({
-    title: "Save Shop Sheet",
+    title: vscode.l10n.t("Save Shop Sheet"),
     filters: { [format.label]: [format.ending] },
     ...(folder && { defaultUri: vscode.Uri.joinPath(folder, name) }),
   });
@@ -85,7 +88,8 @@ async function contentOf(
   await vscode.workspace.openTextDocument(uri);
   const asked = { uri: uri.toString(), format, language: vscode.env.language, ...choices };
   const file = await running.client().sendRequest(SheetFileRequest, asked);
-  if (file === null) throw new Error("there is no plan in this file to make a shop sheet from.");
+  if (file === null)
+    throw new Error(vscode.l10n.t("there is no plan in this file to make a shop sheet from."));
   if ("refused" in file) throw new Error(file.refused);
   return bytesOf(file);
 }

@@ -1,4 +1,5 @@
 /** The formats a shop sheet can be saved in, and what its file is called. */
+import { l10n } from "vscode";
 
 export interface SheetFormat {
   /** What the server knows it by. */
@@ -14,48 +15,53 @@ export interface SheetFormat {
 }
 
 /** The tables of a sheet, and what they are called. */
-const TABLES = [
-  ["cut-list", "cut list"],
-  ["layouts", "layouts"],
-  ["shopping", "buying trip"],
-  ["fasteners", "fasteners"],
-  ["pieces", "pieces"],
-  ["holds", "what it carries"],
-  ["problems", "problems"],
-  ["not-checked", "not looked at"],
-] as const;
+const tables = (): readonly (readonly [table: string, label: string])[] => [
+  ["cut-list", l10n.t("CSV: cut list")],
+  ["layouts", l10n.t("CSV: layouts")],
+  ["shopping", l10n.t("CSV: buying trip")],
+  ["fasteners", l10n.t("CSV: fasteners")],
+  ["pieces", l10n.t("CSV: pieces")],
+  ["holds", l10n.t("CSV: what it carries")],
+  ["problems", l10n.t("CSV: problems")],
+  ["not-checked", l10n.t("CSV: not looked at")],
+];
 
 /** One line each; in the order in which they are offered. */
-export const SHEET_FORMATS: readonly SheetFormat[] = [
+export const sheetFormats = (): readonly SheetFormat[] => [
   {
     format: "html",
-    label: "Page",
-    detail: "to read offline, tick off and print",
+    label: l10n.t("Page"),
+    detail: l10n.t("to read offline, tick off and print"),
     ending: "html",
     outside: true,
   },
   {
     format: "pdf Letter",
-    label: "PDF on Letter",
-    detail: "to print, drawings to scale",
+    label: l10n.t("PDF on Letter"),
+    detail: l10n.t("to print, drawings to scale"),
     ending: "pdf",
     outside: true,
   },
   {
     format: "pdf A4",
-    label: "PDF on A4",
-    detail: "to print, drawings to scale",
+    label: l10n.t("PDF on A4"),
+    detail: l10n.t("to print, drawings to scale"),
     ending: "pdf",
     outside: true,
   },
-  { format: "markdown", label: "Markdown", detail: "to put among other notes", ending: "md" },
-  { format: "text", label: "Plain text", detail: "for a terminal or a message", ending: "txt" },
-  { format: "json", label: "JSON", detail: "for other programs", ending: "json" },
-  ...TABLES.map(
+  { format: "markdown", label: "Markdown", detail: l10n.t("to put among other notes"), ending: "md" },
+  {
+    format: "text",
+    label: l10n.t("Plain text"),
+    detail: l10n.t("for a terminal or a message"),
+    ending: "txt",
+  },
+  { format: "json", label: "JSON", detail: l10n.t("for other programs"), ending: "json" },
+  ...tables().map(
     ([table, label]): SheetFormat => ({
       format: `csv ${table}`,
-      label: `CSV: ${label}`,
-      detail: "for a spreadsheet",
+      label,
+      detail: l10n.t("for a spreadsheet"),
       ending: "csv",
       of: table,
     }),

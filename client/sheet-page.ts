@@ -1,25 +1,26 @@
 /** The page that the shop sheet is put into, with its controls. It is made of fixed text only; nothing of a plan is in it. */
-import { READERS, UNITS } from "./choices";
+import { env, l10n } from "vscode";
+import { type Choices, READERS, UNITS } from "./choices";
 import { FRAME } from "./sheet-frame";
 
 /** Nothing is loaded but the one script, by its address; styles only where they carry the nonce. */
 export function sheetPage(script: string, nonce: string): string {
   return `<!DOCTYPE html>
-<html lang="en">
+<html lang="${spoken()}">
 <head>
 <meta charset="UTF-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'nonce-${nonce}'; style-src 'nonce-${nonce}'; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Shop Sheet</title>
+<title>${l10n.t("Shop Sheet")}</title>
 <style nonce="${nonce}" id="sheet-style"></style>
 <style nonce="${nonce}">${FRAME}</style>
 </head>
 <body>
 <header id="above">
-<div id="controls" role="group" aria-label="How this sheet is shown">
-<label>Lengths <select id="units">${options(UNITS)}</select></label>
-<label>For <select id="reader">${options(READERS)}</select></label>
-<button id="save" type="button">Save …</button>
+<div id="controls" role="group" aria-label="${l10n.t("How this sheet is shown")}">
+<label>${l10n.t("Lengths")} <select id="units">${options(UNITS, unitWords())}</select></label>
+<label>${l10n.t("For")} <select id="reader">${options(READERS, readerWords())}</select></label>
+<button id="save" type="button">${l10n.t("Save …")}</button>
 </div>
 <p id="notice" role="status" hidden></p>
 </header>
@@ -29,7 +30,20 @@ export function sheetPage(script: string, nonce: string): string {
 </html>`;
 }
 
-const options = (choices: Readonly<Record<string, string>>): string =>
-  Object.entries(choices)
-    .map(([value, words]) => `<option value="${value}">${words}</option>`)
-    .join("");
+/** Tag of the language that these words are in: that of the editor where they are translated to it. */
+const spoken = (): string => (l10n.bundle === undefined ? "en" : env.language);
+
+const unitWords = (): Record<Choices["units"], string> => ({
+  plan: l10n.t("as the plan has them"),
+  inches: l10n.t("inches"),
+  millimetres: l10n.t("millimetres"),
+});
+
+const readerWords = (): Record<Choices["reader"], string> => ({
+  builder: l10n.t("a builder"),
+  stations: l10n.t("stations"),
+  learners: l10n.t("learners"),
+});
+
+const options = <T extends string>(choices: readonly T[], words: Readonly<Record<T, string>>): string =>
+  choices.map((value) => `<option value="${value}">${words[value]}</option>`).join("");

@@ -11,7 +11,7 @@ import type { ToPreview } from "./preview/messages";
 import { type SheetAnswer, SheetRequest } from "./protocol";
 import type { Running } from "./running";
 import { sheetPage } from "./sheet-page";
-import { NO_PLAN, newsOf, notFollowing, type SheetView, viewOf } from "./sheet-view";
+import { newsOf, noPlan, notFollowing, type SheetView, viewOf } from "./sheet-view";
 
 export interface SheetPanel {
   /** Turns to another plan; stays where it is if that file has no sheet. */
@@ -48,7 +48,9 @@ export interface Around {
   readonly save: () => void;
 }
 
-export const SHEET_TITLE = "Shop Sheet";
+/** Of a panel that shows a plan of that title; empty where there is none. */
+export const sheetTitle = (plan: string): string =>
+  plan === "" ? vscode.l10n.t("Shop Sheet") : vscode.l10n.t("Shop Sheet: {0}", plan);
 
 /** Without a `first` plan it waits for one to follow. */
 export function sheetPanel(
@@ -82,7 +84,7 @@ export function sheetPanel(
     shown = { uri: key, view };
     tellAll = false;
     plans.add(key);
-    panel.title = view.title === "" ? SHEET_TITLE : `${SHEET_TITLE}: ${view.title}`;
+    panel.title = sheetTitle(view.title);
     send({ uri: key, view: news, ...(!same && { ticks: ticks.of(key) }) });
     if (!same) marks.turn(uri);
   };
@@ -119,7 +121,7 @@ export function sheetPanel(
     try {
       const answer = await request(true);
       if (answer !== null) showAnswer(uri, answer, asked);
-      else if (isShown || shown === undefined) post(uri, NO_PLAN);
+      else if (isShown || shown === undefined) post(uri, noPlan());
       else if (wanted === uri) wanted = vscode.Uri.parse(shown.uri); // a shop file, say
       if (answer === null || answer.complete || askAgain) return;
       const whole = await request(false);
@@ -207,12 +209,16 @@ const opens = (uri: vscode.Uri): Promise<boolean> =>
   );
 
 function sayNotOpened(reason: unknown): void {
-  void vscode.window.showWarningMessage(`The plan of this sheet cannot be opened: ${reason}`);
+  void vscode.window.showWarningMessage(
+    vscode.l10n.t("The plan of this sheet cannot be opened: {0}", String(reason)),
+  );
 }
 
 /** Of ticks that could not be written. */
 export function sayNotKept(reason: unknown): void {
-  void vscode.window.showWarningMessage(`What was ticked on the shop sheet could not be kept: ${reason}`);
+  void vscode.window.showWarningMessage(
+    vscode.l10n.t("What was ticked on the shop sheet could not be kept: {0}", String(reason)),
+  );
 }
 
 function nonce(): string {

@@ -1,4 +1,5 @@
 /** What the shop sheet's panel shows for an answer of the server: the new sheet, or the last good one, marked as old. */
+import { l10n } from "vscode";
 import type { SheetAnswer } from "./protocol";
 
 export interface SheetView {
@@ -24,27 +25,29 @@ export function viewOf(answer: SheetAnswer, lastGood: SheetAnswer | undefined): 
   return asItIs(lastGood, oldNotice(answer.brokenAt));
 }
 
-export const NO_PLAN: SheetView = {
+export const noPlan = (): SheetView => ({
   title: "",
   language: "en",
   style: "",
   parts: [],
-  notice: "There is no plan in this file to make a shop sheet from.",
-};
+  notice: l10n.t("There is no plan in this file to make a shop sheet from."),
+});
 
 /** Why a sheet does not follow its plan. */
-export type NoAnswer = keyof typeof WHY_NOT;
+export type NoAnswer = "no server" | "no file";
 
-const WHY_NOT = {
-  "no server":
-    "This sheet does not follow: the language server gave no answer. Try the command “Sawbuck: Restart Language Server”.",
-  "no file":
-    "This sheet does not follow: its plan cannot be opened. It may have been moved, renamed or deleted.",
-} as const;
+const whyNot = (why: NoAnswer): string =>
+  why === "no server"
+    ? l10n.t(
+        "This sheet does not follow: the language server gave no answer. Try the command “Sawbuck: Restart Language Server”.",
+      )
+    : l10n.t(
+        "This sheet does not follow: its plan cannot be opened. It may have been moved, renamed or deleted.",
+      );
 
 /** Keeps what is shown, and says why it does not follow. */
 export function notFollowing(view: SheetView | undefined, why: NoAnswer): SheetView {
-  return { ...(view ?? NO_PLAN), notice: WHY_NOT[why] };
+  return { ...(view ?? noPlan()), notice: whyNot(why) };
 }
 
 /** What a page that shows `before` has to be told; undefined for nothing. */
@@ -69,7 +72,10 @@ function asItIs({ title, language, style, parts }: SheetAnswer, notice: string):
 }
 
 function oldNotice(brokenAt: number | undefined): string {
-  const where = brokenAt === undefined ? "" : ` on line ${brokenAt}`;
-  const when = brokenAt === undefined ? "the mistake is mended" : "the line is mended";
-  return `This sheet is from before the mistake${where}. It follows again when ${when}.`;
+  if (brokenAt === undefined)
+    return l10n.t("This sheet is from before the mistake. It follows again when the mistake is mended.");
+  return l10n.t(
+    "This sheet is from before the mistake on line {0}. It follows again when the line is mended.",
+    brokenAt,
+  );
 }

@@ -1,17 +1,19 @@
 /** The shop sheet beside the text: one panel, which follows the plan being edited and comes back after a restart; and saving the sheet. */
 import * as vscode from "vscode";
+import { activePlan, planInSight } from "./active-plan";
 import { AS_PLANNED } from "./choices";
 import { keptTicks, movedTo } from "./kept-ticks";
 import type { PreviewState } from "./preview/messages";
 import type { Running } from "./running";
 import { saveSheet } from "./save-sheet";
+import { isPlan } from "./sheet-formats";
 import {
   type Around,
   type LastGood,
-  SHEET_TITLE,
   type SheetPanel,
   sayNotKept,
   sheetPanel,
+  sheetTitle,
 } from "./sheet-panel";
 
 const VIEW_TYPE = "sawbuck.sheet";
@@ -26,7 +28,8 @@ export function shopSheets(
   let open: SheetPanel | undefined;
 
   const save = (uri: vscode.Uri | undefined): Promise<void> | undefined => {
-    if (uri === undefined) return sayNoPlan("then save its shop sheet");
+    if (uri === undefined)
+      return say(vscode.l10n.t("Open a plan (a .sawbuck file) first, then save its shop sheet."));
     const shown = open?.plan()?.toString() === uri.toString();
     return saveSheet(uri, shown && open ? open.choices() : AS_PLANNED, running);
   };
@@ -48,16 +51,16 @@ export function shopSheets(
     });
   };
 
-  const show = (): void => {
-    const uri = activePlan();
+  const show = (asked: unknown): void => {
+    const uri = asked instanceof vscode.Uri && isPlan(asked.path) ? asked : planInSight();
     if (uri === undefined) {
-      sayNoPlan("then its shop sheet");
+      say(vscode.l10n.t("Open a plan (a .sawbuck file) first, then its shop sheet."));
     } else if (open !== undefined) {
       open.follow(uri);
       open.reveal();
     } else {
       const where = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true };
-      adopt(vscode.window.createWebviewPanel(VIEW_TYPE, SHEET_TITLE, where), uri);
+      adopt(vscode.window.createWebviewPanel(VIEW_TYPE, sheetTitle(""), where), uri);
     }
   };
 
@@ -73,7 +76,7 @@ export function shopSheets(
   return vscode.Disposable.from(
     vscode.commands.registerCommand("sawbuck.openSheet", show),
     vscode.commands.registerCommand("sawbuck.saveSheet", () =>
-      save(open?.isActive() ? open.plan() : activePlan()),
+      save(open?.isActive() ? open.plan() : (planInSight() ?? open?.plan())),
     ),
     vscode.window.registerWebviewPanelSerializer(VIEW_TYPE, {
       deserializeWebviewPanel: async (webview, state: unknown) => {
@@ -111,11 +114,6 @@ function uriIn(state: unknown): vscode.Uri | undefined {
   }
 }
 
-function sayNoPlan(then: string): undefined {
-  void vscode.window.showInformationMessage(`Open a plan (a .sawbuck file) first, ${then}.`);
-}
-
-function activePlan(): vscode.Uri | undefined {
-  const document = vscode.window.activeTextEditor?.document;
-  return document?.languageId === "sawbuck" ? document.uri : undefined;
+function say(what: string): undefined {
+  void vscode.window.showInformationMessage(what);
 }

@@ -2,8 +2,9 @@
  * The one door: everything outside (language server, command line) comes in here. Text goes in, with a reader for the
  * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before.
  */
-import { CHECKS, type Judged, judge } from "./checks";
+import { CHECKS, type Judged, judge, type ProblemClass } from "./checks";
 import type { LayoutJob, Layouts } from "./cutting/improve";
+import { toldOf } from "./features/diagnostics";
 import { namedAt } from "./features/pieces-at";
 import { type LoadOptions, load, type Reader } from "./plan";
 import { type CsvTable, sheetCsv } from "./sheet/csv";
@@ -22,6 +23,7 @@ import { gather } from "./sheet/gather";
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
 import { sheetMarkdown } from "./sheet/markdown";
+import { type LeftOpen, leftOpen } from "./sheet/not-checked";
 import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
@@ -52,6 +54,31 @@ export function withLayouts(e: Evaluated, layouts: Layouts): Evaluated {
   const worked = laidOutAnew(e.worked, layouts);
   return { ...e, worked, ...judge(worked) };
 }
+
+/** How many problems of each class are told of a plan, and how many things were not looked at. */
+export interface Counts {
+  readonly errors: number;
+  readonly hazards: number;
+  readonly warnings: number;
+  readonly hints: number;
+  readonly unchecked: number;
+}
+
+export function countsOf(e: Evaluated): Counts {
+  const told = toldOf(e);
+  const of = (kind: ProblemClass): number => told.filter((p) => p.class === kind).length;
+  return {
+    errors: of("error"),
+    hazards: of("hazard"),
+    warnings: of("warning"),
+    hints: of("hint"),
+    unchecked: notCheckedOf(e).length,
+  };
+}
+
+/** What was not looked at, as the sheet lists it. */
+export const notCheckedOf = ({ worked }: Evaluated, language: SheetLanguage = "en"): LeftOpen[] =>
+  leftOpen(worked, wordsIn(language));
 
 /** The questions of its boards and sheets, whose best answers take longer than a keystroke. */
 export const layoutJobs = ({ worked }: Evaluated): LayoutJob[] => [

@@ -10,6 +10,7 @@ import {
   TextDocumentSyncKind,
 } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics";
+import { countsOf } from "../service";
 import { isInFolder } from "./addresses";
 import { ANSWERERS, offered } from "./answers";
 import { answering, type Guard, type GuardLater } from "./answers/answering";
@@ -78,7 +79,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     { ...around, read: readerOf(around.read, inEditor), ...(inEditor && { coming: inEditor }) },
     shop.of,
     (uri, version, evaluated) => {
-      void connection.sendNotification("sawbuck/worked", { uri, version });
+      void connection.sendNotification("sawbuck/worked", { uri, version, counts: countsOf(evaluated) });
       better?.worked(uri, version, evaluated);
     },
     better?.layouts,

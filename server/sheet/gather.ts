@@ -1,5 +1,5 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
-import { type Judged, type Problem, problemText, uncheckedText } from "../checks";
+import { type Judged, type Problem, problemText } from "../checks";
 import { ifKnown } from "../plan";
 import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
@@ -10,11 +10,12 @@ import { cutGroups } from "./gather-cuts";
 import { holdingOf } from "./gather-holding";
 import { gapRows, rootRows } from "./gather-roots";
 import { documented, shopOf } from "./gather-shop";
-import { jointRows, notDrawn, overallOf, pieceRows, squareRows } from "./gather-space";
+import { jointRows, overallOf, pieceRows, squareRows } from "./gather-space";
 import { sittingRows, stepRows } from "./gather-steps";
 import { boxRows, fastenerRows, ringRows, shoppingOf } from "./gather-work";
 import { identitiesOf } from "./identity";
 import { placer } from "./marks";
+import { leftOpen } from "./not-checked";
 import type { SheetWords } from "./words";
 
 /**
@@ -70,13 +71,11 @@ export function gather(
     notes: main.tree.entries.flatMap((e) => (e.kind === "note" && e.title.text ? [e.title.text] : [])),
     problems: judged.problems.map((p) => problem(p)),
     accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
-    notChecked: [
-      ...notDrawn(worked, words),
-      ...worked.unchecked.map((u) => ({
-        ...uncheckedText(u, words.messages),
-        ...(u.at && { place: place(u.at) }),
-      })),
-    ],
+    notChecked: leftOpen(worked, words).map(({ what, why, at }) => ({
+      what,
+      why,
+      ...(at && { place: place(at) }),
+    })),
     overall: overallOf(worked),
     pieces: pieceRows(worked, identities, place),
     cutList: cutGroups(worked, identities, place, words),

@@ -1,11 +1,13 @@
 /** What the extension keeps and hears: ticks by plan, choices, the messages of the page, and the names of saved sheets. */
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Memento } from "vscode";
 import { AS_PLANNED, choicesIn } from "../../client/choices";
 import { hear } from "../../client/from-preview";
 import { keptTicks } from "../../client/kept-ticks";
-import { isPlan, SHEET_FORMATS, sheetFileName } from "../../client/sheet-formats";
+import { isPlan, sheetFileName, sheetFormats } from "../../client/sheet-formats";
 import { sheetFormat } from "../../server/lsp/sheet-files";
+
+vi.mock("vscode", async () => ({ l10n: (await import("./spoken")).l10n }));
 
 function storage(first?: unknown): Memento & { readonly size: () => number } {
   const kept = new Map<string, unknown>(first === undefined ? [] : [["ticks", first]]);
@@ -112,7 +114,7 @@ test("the page is heard, and nothing else", () => {
 describe("a saved sheet", () => {
   test("is called after its plan, and never like one", () => {
     const called = (plan: string, wanted: string) =>
-      sheetFileName(plan, SHEET_FORMATS.find(({ format }) => format === wanted)!);
+      sheetFileName(plan, sheetFormats().find(({ format }) => format === wanted)!);
     expect(called("salad-trough.sawbuck", "html")).toBe("salad-trough-sheet.html");
     expect(called("salad-trough.sawbuck", "csv cut-list")).toBe("salad-trough-cut-list.csv");
     expect(called("Untitled-1", "markdown")).toBe("shop-sheet.md");
@@ -121,13 +123,13 @@ describe("a saved sheet", () => {
       true,
       false,
     ]);
-    for (const { ending } of SHEET_FORMATS) expect(isPlan(`a.${ending}`)).toBe(false);
+    for (const { ending } of sheetFormats()) expect(isPlan(`a.${ending}`)).toBe(false);
   });
 
   test("is in formats that the server knows, each once", () => {
-    const formats = SHEET_FORMATS.map(({ format }) => format);
+    const formats = sheetFormats().map(({ format }) => format);
     expect(formats.filter((format) => sheetFormat(format) === undefined)).toEqual([]);
     expect(new Set(formats).size).toBe(formats.length);
-    expect(new Set(SHEET_FORMATS.map(({ label }) => label)).size).toBe(formats.length);
+    expect(new Set(sheetFormats().map(({ label }) => label)).size).toBe(formats.length);
   });
 });

@@ -13,7 +13,8 @@ const editor = vi.hoisted(() => ({
   turns: (() => {}) as Heard,
   closes: (() => {}) as Heard,
 }));
-vi.mock("vscode", () => ({
+vi.mock("vscode", async () => ({
+  l10n: (await import("./spoken")).l10n,
   Disposable: { from: () => ({}) },
   languages: {
     createLanguageStatusItem: () => {

@@ -8,7 +8,8 @@ import { keepRunning, type Running } from "../../client/running";
 import { type SheetPanel, sheetPanel } from "../../client/sheet-panel";
 
 const editor = vi.hoisted(() => ({ gone: new Set<string>() }));
-vi.mock("vscode", () => ({
+vi.mock("vscode", async () => ({
+  l10n: (await import("./spoken")).l10n,
   Uri: { joinPath: (base: unknown) => base, parse: (text: string) => uri(text) },
   env: { language: "en" },
   EventEmitter: class {

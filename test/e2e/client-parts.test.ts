@@ -1,9 +1,11 @@
 /** The parts of the extension that decide without an editor: which sheet is shown, and what a sample plan needs beside it. */
 import { readdirSync } from "node:fs";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { SheetAnswer } from "../../client/protocol";
 import { filesNeeded, freeName, SHIPPED, titleOf } from "../../client/samples";
 import { newsOf, notFollowing, viewOf } from "../../client/sheet-view";
+
+vi.mock("vscode", async () => ({ l10n: (await import("./spoken")).l10n }));
 
 const good: SheetAnswer = {
   title: "Bench",

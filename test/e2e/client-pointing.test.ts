@@ -10,7 +10,8 @@ interface Shown {
   readonly viewColumn?: number;
 }
 const editor = vi.hoisted(() => ({ visible: [] as Shown[], opened: [] as unknown[] }));
-vi.mock("vscode", () => ({
+vi.mock("vscode", async () => ({
+  l10n: (await import("./spoken")).l10n,
   ViewColumn: { One: 1 },
   Position: class {
     constructor(

@@ -16,7 +16,8 @@ const editor = vi.hoisted(() => ({
   said: [] as string[],
   opened: [] as unknown[],
 }));
-vi.mock("vscode", () => ({
+vi.mock("vscode", async () => ({
+  l10n: (await import("./spoken")).l10n,
   Uri: { joinPath: (base: { path: string }, name: string) => uri(joined(base.path, name)) },
   ProgressLocation: { Window: 10 },
   UIKind: { Desktop: 1 },

@@ -19,6 +19,7 @@ import { scenarios as naming } from "./steps/naming.mjs";
 import { scenarios as preview } from "./steps/preview.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
 import { scenarios as text } from "./steps/text.mjs";
+import { scenarios as welcome } from "./steps/welcome.mjs";
 import { close, indented, told } from "./telling.mjs";
 import { startWorkbench } from "./workbench.mjs";
 
@@ -30,7 +31,17 @@ const { values: options } = parseArgs({
     vsix: { type: "string", default: fromRoot("dist/sawbuck.vsix") },
   },
 });
-const SCENARIOS = [...text, ...fixes, ...naming, ...hints, ...sheet, ...preview, ...commands, ...layouts];
+const SCENARIOS = [
+  ...text,
+  ...fixes,
+  ...naming,
+  ...hints,
+  ...sheet,
+  ...preview,
+  ...commands,
+  ...layouts,
+  ...welcome,
+];
 const expectFailure = options["expect-failure"];
 /** How long any one thing may take to appear, in milliseconds: on a busy machine the extension takes a while to start. */
 const PATIENCE = 60_000;

