@@ -19,6 +19,8 @@ export type Spot =
   | { readonly is: "screw" | "literal"; readonly span: Literal }
   | { readonly is: "property"; readonly span: Name; readonly property: Property }
   | { readonly is: "function"; readonly span: Name }
+  /** An operator, or what else joins values to one: the whole of what it joins. */
+  | { readonly is: "expression"; readonly span: Expression }
   | { readonly is: "opening"; readonly span: Span; readonly form: Form }
   /** A word that names nothing declared: a species, a crop, `front` before legs. */
   | { readonly is: "word"; readonly span: Name }
@@ -43,15 +45,11 @@ const NOWHERE: Standing = {
 /** What stands at an offset; just behind a word counts as on it where nothing else begins there. */
 export function standingAt(tree: Tree, offset: number): Standing {
   const on = look(tree, (s) => s.start <= offset && offset < s.end);
-  return on.spot.is === "nothing"
-    ? behind(
-        on,
-        look(tree, (s) => s.start < offset && offset <= s.end),
-      )
-    : on;
+  if (on.spot.is !== "nothing" && !(on.spot.is === "expression" && /\s/.test(tree.text[offset] ?? "")))
+    return on;
+  const behind = look(tree, (s) => s.start < offset && offset <= s.end);
+  return behind.spot.is === "nothing" || on.spot.is === behind.spot.is ? on : behind;
 }
-
-const behind = (on: Standing, before: Standing): Standing => (before.spot.is === "nothing" ? on : before);
 
 type Covers = (span: Span) => boolean;
 
@@ -114,9 +112,9 @@ function spotInExpression(e: Expression, covers: Covers): Spot {
   }
   if (e.kind === "round") {
     const word = { text: "round", start: e.start, end: e.start + "round".length };
-    return covers(word) ? { is: "function", span: word } : { is: "nothing" };
+    return covers(word) ? { is: "function", span: word } : { is: "expression", span: e };
   }
-  return { is: "nothing" };
+  return e.kind === "name" ? { is: "nothing" } : { is: "expression", span: e };
 }
 
 /** `thickness of`, in front of the thing. */
