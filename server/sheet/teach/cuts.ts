@@ -152,7 +152,7 @@ const notch: Teaching = (say) => {
         lies: "on edge",
         takenOut: [{ from: [0, -1, -1], to: [30, 22, 19] }],
       },
-      { size: [70, 30, 18], lies: "upright", at: [-1, -18, -52] },
+      { size: [70, 30, 18], lies: "upright", at: [-1, -18, -64] },
     ],
     page(0, 0, 42, 30),
   );

@@ -13,14 +13,14 @@ const layers = (right = 44) => [
 
 const holes: Teaching = (say) => [
   ...layers(),
-  box(9.4, 4, 12.6, 15),
-  box(10.3, 15, 11.7, 28),
   box(28.4, 4, 31.6, 15),
   box(29.3, 15, 30.7, 28),
-  ...screw([30, 3.6], [30, 27.6], 0.55),
-  ...pointer([47, 8], [12.2, 9]),
+  box(9.4, 4, 12.6, 15),
+  box(10.3, 15, 11.7, 28),
+  ...screw([11, 3.6], [11, 27.6], 0.55),
+  ...pointer([47, 8], [31.2, 9]),
   words(48, 9, say("clearance", "passage"), "start"),
-  ...pointer([47, 23], [11.2, 24]),
+  ...pointer([47, 23], [30.2, 24]),
   words(48, 24, say("pilot", "avant-trou"), "start"),
 ];
 

@@ -63,12 +63,15 @@ export function round(
   fill: PathItem["fill"] = "none",
   weight = INNER,
 ): PathItem {
-  const points = Array.from({ length: 20 }, (_, i): Point => {
-    const turn = (i * Math.PI) / 10;
+  const points = Array.from({ length: SIDES }, (_, i): Point => {
+    const turn = (2 * i * Math.PI) / SIDES;
     return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
   });
   return { kind: "path", layer: "edge", strokes: [points], closed: true, weight, fill };
 }
+
+/** A circle is drawn with so many. */
+const SIDES = 32;
 
 /** A stretch of a circle, in degrees clockwise from the right. */
 export function arc(x: number, y: number, radius: number, from: number, to: number): PathItem {

@@ -21,8 +21,8 @@ const batten: Teaching = (say) => {
 const ledger: Teaching = (say) => {
   const { items, on } = scene(
     [
-      { size: [110, 80, 8], lies: "on edge", at: [0, 58, 0] },
-      { size: [110, 16, 10], lies: "on edge", at: [0, 50, 34] },
+      { size: [134, 80, 8], lies: "on edge", at: [0, 58, 0] },
+      { size: [134, 16, 10], lies: "on edge", at: [0, 50, 34] },
       { size: [50, 18, 8], lies: "front to back", at: [34, 0, 50] },
       { size: [50, 18, 8], lies: "front to back", at: [64, 0, 50] },
       { size: [50, 18, 8], lies: "front to back", at: [94, 0, 50] },
@@ -33,7 +33,7 @@ const ledger: Teaching = (say) => {
   );
   return [
     ...items,
-    ...pointer([45, 26], on([106, 40, 40])),
+    ...pointer([45, 26], on([124, 40, 42])),
     words(46, 27, say("ledger", "lambourde"), "start"),
   ];
 };
