@@ -28,6 +28,7 @@ export function termBeside(text: string, offset: number, standing: Standing): Te
 function termOn(text: string, offset: number, { spot, clause }: Standing): Term | undefined {
   switch (spot.is) {
     case "declared": {
+      if (isSection(spot.span.text)) return termOf("nominal");
       const term = termCalled(spot.span.text);
       return term?.piece ? term : undefined;
     }

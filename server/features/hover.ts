@@ -125,7 +125,7 @@ function tell(
     case "property":
       return describeProperty(spot.property, file, worked);
     case "expression":
-      return describeExpression(spot.span, file, worked);
+      return describeExpression(spot.expression, file, worked);
     case "function":
       return describeFunction(spot.span.text);
     case "opening":

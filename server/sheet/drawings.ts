@@ -19,6 +19,8 @@ import {
   drawView,
   highest,
   type Side,
+  type Small,
+  seenSmall,
   standardScale,
 } from "./piece-drawing";
 import { ENGLISH, type SheetWords } from "./words";
@@ -120,8 +122,16 @@ export function oneDrawing(
 /** A small turned drawing in which these pieces are pointed out; undefined where it would take long, or none of them stands. */
 export function smallDrawing(worked: Worked, ids: readonly string[], title: string): Drawing | undefined {
   if (worked.pieces.all.length > MOST_SMALL || ids.length === 0) return undefined;
-  return drawSmall(drawnPieces(worked, identitiesOf(worked), ENGLISH.drawings), new Set(ids), title);
+  let small = SMALL.get(worked);
+  if (!small) {
+    small = seenSmall(drawnPieces(worked, identitiesOf(worked), ENGLISH.drawings));
+    SMALL.set(worked, small);
+  }
+  return drawSmall(small, new Set(ids), title);
 }
+
+/** What is seen is the same whatever is pointed out: it is found once for each version of a plan. */
+const SMALL = new WeakMap<Worked, Small>();
 
 /** One piece of a part with its cuts and measures; undefined where its sizes are not known. */
 export function partDrawing(

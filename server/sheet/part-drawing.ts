@@ -51,8 +51,10 @@ export function drawPart(piece: LyingPiece, words: LyingWords, title: string): D
     ...(both
       ? measure([long / scale, edgeTop], [long / scale, foot], [1, 0], ASIDE, words.length(piece.thickness))
       : []),
-    ...(short.gap === undefined ? [] : broken(short.gap / scale, 0, piece.width / scale)),
-    ...(short.gap === undefined || !both ? [] : broken(short.gap / scale, edgeTop, foot)),
+    ...short.gaps.flatMap((x) => [
+      ...broken(x / scale, 0, piece.width / scale),
+      ...(both ? broken(x / scale, edgeTop, foot) : []),
+    ]),
   ];
   return onPage(items, title);
 }
@@ -132,11 +134,11 @@ interface Shortened {
   readonly seen: Seen;
   /** Where a place along the board is drawn, in mm of wood. */
   readonly moved: (x: number) => number;
-  /** Where on the drawn board some of it is left out, in mm of wood; undefined where it is drawn whole. */
-  readonly gap: number | undefined;
+  /** Where on the drawn board some of it is left out, in mm of wood. */
+  readonly gaps: readonly number[];
 }
 
-/** Without so much of its plainest stretch that it is no longer than some widths. */
+/** Without so much of its plain stretches that it is no longer than some widths, the longest first. */
 function shortened(piece: LyingPiece): Shortened {
   const { cells, ridges, cut, width } = piece;
   const xs = [...new Set(cells.flatMap((c) => c.vertices.map(([x]) => x)))].sort((a, b) => a - b);
@@ -145,15 +147,19 @@ function shortened(piece: LyingPiece): Shortened {
       const along = Math.abs(ay - by) < SAME && Math.abs(az - bz) < SAME;
       return along || Math.max(a, b) <= from + SAME || Math.min(a, b) >= to - SAME;
     });
-  let [low, high] = [0, 0];
-  xs.forEach((from, i) => {
-    const to = xs[i + 1] ?? from;
-    if (to - from > high - low && plain(from, to)) [low, high] = [from, to];
-  });
-  const spare = Math.min(cut.overall - WIDTHS * width, high - low - 2 * width);
-  const left = spare > width ? spare : 0;
-  const from = (low + high) / 2;
-  const moved = (x: number): number => (x > from ? x - left : x);
+  let spare = cut.overall - WIDTHS * width;
+  const out = xs
+    .map((from, i) => ({ from, to: xs[i + 1] ?? from }))
+    .filter(({ from, to }) => plain(from, to))
+    .sort((a, b) => b.to - b.from - (a.to - a.from))
+    .flatMap(({ from, to }) => {
+      const left = Math.min(spare, to - from - 2 * width);
+      if (left <= width) return [];
+      spare -= left;
+      return [{ from, to, left }];
+    });
+  const moved = (x: number): number =>
+    out.reduce((at, { from, to, left }) => (x > (from + to) / 2 ? at - left : at), x);
   const point = ([x, y, z]: Vec3): Vec3 => [moved(x), y, z];
   const bodies = cells.map(({ vertices, facets }) => {
     const placed = vertices.map(point);
@@ -166,7 +172,7 @@ function shortened(piece: LyingPiece): Shortened {
   return {
     seen: { id: "", cells: bodies, ridges: lines },
     moved,
-    gap: left > 0 ? (low + high - left) / 2 : undefined,
+    gaps: out.map(({ from, to, left }) => moved(from) + (to - from - left) / 2),
   };
 }
 

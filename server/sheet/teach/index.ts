@@ -16,9 +16,17 @@ export const TEACHING_KEYS: readonly string[] = [...DRAWINGS.keys()];
 
 /** One of them on a page of its own; undefined for a key that there is not. */
 export function drawTeaching(key: string, title: string, language: SheetLanguage): Drawing | undefined {
+  const made = MADE.get(`${language} ${key}`);
+  if (made) return { ...made, title };
   const items = DRAWINGS.get(key)?.((en, fr) => (language === "fr" ? fr : en));
-  return items && onPage(items, title);
+  if (!items) return undefined;
+  const drawing = onPage(items, title);
+  MADE.set(`${language} ${key}`, drawing);
+  return drawing;
 }
+
+/** Each is the same in every plan, and made when it is first asked for. */
+const MADE = new Map<string, Drawing>();
 
 /** On a white page that ends a little beyond the items on every side. */
 export function onPage(items: readonly Item[], title: string): Drawing {
