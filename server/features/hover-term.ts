@@ -1,6 +1,7 @@
 /** What a hover teaches of a word of the trade: by itself, or below what it says of the plan's own things. */
-import type { Literal, Span } from "../../grammar/tree";
+import type { Clause, Literal, Span } from "../../grammar/tree";
 import type { Language } from "../checks";
+import { section } from "../trade";
 import { plainly } from "../units";
 import type { Standing } from "./at";
 import { type Term, termAt, termCalled, termOf } from "./glossary";
@@ -35,7 +36,7 @@ function termOn(text: string, offset: number, { spot, clause }: Standing): Term 
     case "use":
       return isSection(spot.span.text) ? termOf("nominal") : undefined;
     case "literal":
-      return clause?.kind === "units" ? termOf("mark") : termOfLiteral(spot.span);
+      return clause?.kind === "units" ? termOf("mark") : termOfLiteral(spot.span, clause);
     case "screw":
       return spot.span.text.startsWith("#") ? termOf("gauge") : undefined;
     case "entry word":
@@ -52,12 +53,16 @@ function termOn(text: string, offset: number, { spot, clause }: Standing): Term 
 const within = (span: Span, found: ReturnType<typeof termAt>): Term | undefined =>
   found && found.start < span.end && span.start < found.end ? found.term : undefined;
 
-const isSection = (name: string): boolean => /^\d/.test(name);
+/** A name in inches, which is not the real size; metric ones are. */
+const isSection = (name: string): boolean => section(name.replace("×", "x"), "ps20-dry") !== undefined;
 
 /** Of a section its name, of an angle how saws count it, of a figure its unit. */
-function termOfLiteral({ form, text }: Literal): Term | undefined {
-  if (form === "section") return termOf("nominal");
-  if (form === "angle") return termOf("off square");
+function termOfLiteral({ form, text }: Literal, clause: Clause | undefined): Term | undefined {
+  if (form === "section") return isSection(text) ? termOf("nominal") : undefined;
+  if (form === "angle") return clause && SAWN.has(clause.kind) ? termOf("off square") : undefined;
   const unit = /[a-z]+$/i.exec(plainly(text))?.[0];
   return form === "measured" && unit !== undefined ? termCalled(unit) : undefined;
 }
+
+/** Clauses whose angle is one of a saw. */
+const SAWN: ReadonlySet<Clause["kind"]> = new Set<Clause["kind"]>(["ends", "miters to", "bevels to"]);

@@ -137,9 +137,9 @@ describe("a hover", () => {
       return Buffer.from(image?.[1] ?? "", "base64").toString();
     };
     const piece = await svgOf("part cap-side", "cap-side");
-    expect(piece).toContain(">long points 34"<");
-    expect(piece).toContain(">short points 27"<");
-    expect(piece).toContain(">3-1/2"<");
+    expect(piece).toContain('>long points 34"<');
+    expect(piece).toContain('>short points 27"<');
+    expect(piece).toContain('>3-1/2"<');
     expect(await svgOf("part cap-side", "mitered")).toContain(">seen from above<");
     expect(await svgOf("fasten rail", "crossing")).toContain(">crossing<");
   });

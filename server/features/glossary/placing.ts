@@ -8,7 +8,7 @@ export const PLACING: readonly Term[] = [
     "lies",
     { en: "flat", fr: "à plat" },
     {
-      en: "A board lies flat like a tabletop, its thin side up and down. That way it bends easily under a load.",
+      en: "A board lies flat like a tabletop, with its thickness up and down. That way it bends easily under a load.",
       fr: "Une planche est à plat comme un dessus de table, son épaisseur dans la hauteur. Ainsi elle plie facilement sous une charge.",
     },
   ),
