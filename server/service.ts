@@ -5,7 +5,7 @@
 import { CHECKS, type Judged, judge, type ProblemClass } from "./checks";
 import type { LayoutJob, Layouts } from "./cutting/improve";
 import { toldOf } from "./features/diagnostics";
-import { namedAt } from "./features/pieces-at";
+import type { HoverPicture } from "./features/hover-picture";
 import { type LoadOptions, load, type Reader } from "./plan";
 import { type CsvTable, sheetCsv } from "./sheet/csv";
 import type { SheetData } from "./sheet/data";
@@ -13,6 +13,7 @@ import type { SheetDocument } from "./sheet/document";
 import {
   type DrawingKind,
   oneDrawing,
+  partDrawing,
   type Scene,
   type SheetDrawing,
   sceneIn as sceneInWorked,
@@ -26,6 +27,7 @@ import { sheetMarkdown } from "./sheet/markdown";
 import { type LeftOpen, leftOpen } from "./sheet/not-checked";
 import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
+import { drawTeaching } from "./sheet/teach";
 import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { laidOutAnew, shownIn, type Worked, work } from "./worked";
@@ -156,11 +158,19 @@ export function writeSheet(sheet: SheetData, format: SheetFormat, options: Sheet
   return format === "markdown" ? sheetMarkdown(document) : sheetText(document);
 }
 
-/** What a hover shows beside its words: a small drawing with what stands there pointed out; undefined where there is none. */
-export function hoverDrawing(e: Evaluated, offset: number): HoverDrawing | undefined {
-  const named = namedAt(e, offset);
-  const title = `${named?.name} in the drawing`;
-  const drawing = named && smallDrawing(e.worked, named.pieces, title);
+/** What a hover shows beside its words: the built thing, one piece, or what a word means; undefined where there is nothing to draw. */
+export function hoverDrawing(
+  { worked }: Evaluated,
+  picture: HoverPicture,
+  language: SheetLanguage = "en",
+): HoverDrawing | undefined {
+  const { title } = picture;
+  const drawing =
+    picture.of === "pieces"
+      ? smallDrawing(worked, picture.pieces, title)
+      : picture.of === "part"
+        ? partDrawing(worked, picture.part, title, wordsIn(language))
+        : drawTeaching(picture.drawing, title, language);
   return drawing && { title, svg: svgText(drawing).trim(), width: drawing.width, height: drawing.height };
 }
 

@@ -19,6 +19,8 @@ export type Spot =
   | { readonly is: "screw" | "literal"; readonly span: Literal }
   | { readonly is: "property"; readonly span: Name; readonly property: Property }
   | { readonly is: "function"; readonly span: Name }
+  /** An operator, or what else joins values to one: the whole of what it joins. */
+  | { readonly is: "expression"; readonly span: Span; readonly expression: Expression }
   | { readonly is: "opening"; readonly span: Span; readonly form: Form }
   /** A word that names nothing declared: a species, a crop, `front` before legs. */
   | { readonly is: "word"; readonly span: Name }
@@ -43,15 +45,11 @@ const NOWHERE: Standing = {
 /** What stands at an offset; just behind a word counts as on it where nothing else begins there. */
 export function standingAt(tree: Tree, offset: number): Standing {
   const on = look(tree, (s) => s.start <= offset && offset < s.end);
-  return on.spot.is === "nothing"
-    ? behind(
-        on,
-        look(tree, (s) => s.start < offset && offset <= s.end),
-      )
-    : on;
+  if (on.spot.is !== "nothing" && !(on.spot.is === "expression" && /\s/.test(tree.text[offset] ?? "")))
+    return on;
+  const behind = look(tree, (s) => s.start < offset && offset <= s.end);
+  return behind.spot.is === "nothing" || on.spot.is === behind.spot.is ? on : behind;
 }
-
-const behind = (on: Standing, before: Standing): Standing => (before.spot.is === "nothing" ? on : before);
 
 type Covers = (span: Span) => boolean;
 
@@ -72,7 +70,7 @@ function spotIn(tree: Tree, entry: Entry, clause: Clause | undefined, covers: Co
   const last = path[path.length - 1];
   if (!last) return { is: "nothing" };
   const parent = path[path.length - 2]?.node;
-  if (isExpression(last.node)) return spotInExpression(last.node, covers);
+  if (isExpression(last.node)) return spotInExpression(tree, last.node, covers);
   if (isNamed(last.node)) return spotOfName(entry, last.key, last.node, parent);
   return clause ? openingOf(tree, entry, clause, covers) : { is: "nothing" };
 }
@@ -106,7 +104,7 @@ const EXPRESSIONS = new Set(["literal", "name", "negative", "sum", "call", "roun
 const isExpression = (node: object): node is Expression =>
   "kind" in node && typeof node.kind === "string" && EXPRESSIONS.has(node.kind);
 
-function spotInExpression(e: Expression, covers: Covers): Spot {
+function spotInExpression(tree: Tree, e: Expression, covers: Covers): Spot {
   if (e.kind === "literal") return { is: e.form === "screw" ? "screw" : "literal", span: e };
   if (e.kind === "property") {
     const spot = propertySpot(e);
@@ -114,9 +112,25 @@ function spotInExpression(e: Expression, covers: Covers): Spot {
   }
   if (e.kind === "round") {
     const word = { text: "round", start: e.start, end: e.start + "round".length };
-    return covers(word) ? { is: "function", span: word } : { is: "nothing" };
+    return covers(word) ? { is: "function", span: word } : joined(tree, e);
   }
-  return { is: "nothing" };
+  return e.kind === "name" ? { is: "nothing" } : joined(tree, e);
+}
+
+/** Values joined to one, with the parentheses around its first and its last. */
+function joined({ text }: Tree, expression: Expression): Spot {
+  let { start, end } = expression;
+  let [open, closed] = [0, 0];
+  for (const letter of text.slice(start, end))
+    if (letter === "(") open++;
+    else if (letter === ")" && open > 0) open--;
+    else if (letter === ")") closed++;
+  for (; closed > 0; closed--) start = Math.max(0, text.lastIndexOf("(", start - 1));
+  for (; open > 0; open--) {
+    const at = text.indexOf(")", end);
+    if (at >= 0) end = at + 1;
+  }
+  return { is: "expression", span: { start, end }, expression };
 }
 
 /** `thickness of`, in front of the thing. */

@@ -56,6 +56,17 @@ export function describeProperty(
   );
 }
 
+/** Values joined by operators: what they come to, and how. */
+export function describeExpression(e: Expression, file: string, worked: Worked): string {
+  const { display } = worked.settings;
+  const value = evaluatorOf(worked)(e, file);
+  if (value.state !== "known") return `What it comes to: ${whyNot(value)}`;
+  return paragraphs(
+    `**${escaped(bothTexts(value.value, display))}**${escaped(offTheMark(value.value, display))}`,
+    chainOf(e, file, worked).map(code).join("  \n"),
+  );
+}
+
 export const PROPERTY_DOCS: Readonly<Record<string, string>> = {
   length: "The piece's own length, as its line gives it.",
   width: "The board's own width.",

@@ -1,5 +1,6 @@
 /** What is told when the pointer rests on something: what it is, what it comes to, and where that comes from. */
 import type { Entry, Span } from "../../grammar/tree";
+import type { Language } from "../checks";
 import type { Declared } from "../plan";
 import { type Joint, kindWord } from "../worked";
 import { type Spot, type Standing, standingAt } from "./at";
@@ -8,9 +9,12 @@ import { describeBox, describeFill } from "./hover-box";
 import { describeCoat, describeFinish, describeLinings, describeRoll } from "./hover-finish";
 import { describeLoad, placeHolds } from "./hover-holding";
 import { describeMaterial, describePart } from "./hover-part";
+import { type HoverPicture, pictureAt } from "./hover-picture";
 import { describeAssembly, describePlace } from "./hover-place";
 import { describeStep } from "./hover-step";
+import { describeTerm, teachTerm, termAround, termBeside } from "./hover-term";
 import {
+  describeExpression,
   describeFunction,
   describeLiteral,
   describeMeasure,
@@ -32,18 +36,51 @@ import { declaredAs } from "./values";
 export interface Hover {
   readonly markdown: string;
   readonly range: Span;
+  /** What a drawing beside the words shows. */
+  readonly picture?: HoverPicture;
 }
 
 /** What to tell about an offset of the plan's own file; undefined where there is nothing to tell. */
-export function hoverAt(plan: Checked, offset: number): Hover | undefined {
+export function hoverAt(plan: Checked, offset: number, language: Language = "en"): Hover | undefined {
   const main = plan.worked.loaded.files[0];
   if (!main) return undefined;
   const standing = standingAt(main.tree, offset);
   const { spot } = standing;
-  if (spot.is === "words to people") return titleOfStep(plan, standing);
-  if (spot.is === "nothing" || spot.is === "path") return undefined;
-  const markdown = tell(plan, standing, spot);
-  return markdown ? { markdown, range: { start: spot.span.start, end: spot.span.end } } : undefined;
+  const { text } = main.tree;
+  if (spot.is === "path") return undefined;
+  if (spot.is === "words to people")
+    return bareTerm(plan, offset, standing, "people", language) ?? titleOfStep(plan, standing);
+  const told = spot.is === "nothing" ? undefined : tell(plan, standing, spot);
+  if (spot.is === "nothing") return bareTerm(plan, offset, standing, "plan", language);
+  const range = { start: spot.span.start, end: spot.span.end };
+  const beside = termBeside(text, offset, standing);
+  const term = beside && (told?.length ?? 0) <= AT_A_GLANCE ? beside : undefined;
+  const markdown = paragraphs(
+    told,
+    told && term && spot.is === "declared" ? "---" : undefined,
+    term && (told && spot.is !== "declared" ? teachTerm(term, language) : describeTerm(term, language)),
+  );
+  if (markdown === "") return undefined;
+  const picture = pictureAt(plan, offset, standing, term, language);
+  return { markdown, range, ...(picture && { picture }) };
+}
+
+/** Letters of Markdown below which a word of the trade has room. */
+const AT_A_GLANCE = 900;
+
+/** A word of the trade where the plan's own things have nothing to tell. */
+function bareTerm(
+  plan: Checked,
+  offset: number,
+  standing: Standing,
+  among: "plan" | "people",
+  language: Language,
+): Hover | undefined {
+  const found = termAround(plan.text, offset, among);
+  if (!found) return undefined;
+  const { start, end, term } = found;
+  const picture = pictureAt(plan, offset, standing, term, language);
+  return { markdown: describeTerm(term, language), range: { start, end }, ...(picture && { picture }) };
 }
 
 /** A step's title tells what the step comes to. */
@@ -87,6 +124,8 @@ function tell(
         : describeLiteral(spot.span, display);
     case "property":
       return describeProperty(spot.property, file, worked);
+    case "expression":
+      return describeExpression(spot.expression, file, worked);
     case "function":
       return describeFunction(spot.span.text);
     case "opening":

@@ -1,12 +1,16 @@
 /** The drawings of a sheet: the whole from its sides and drawn apart, and each assembly alone. Made one after the other, so that whoever asks can do other work between. */
+
+import { ifKnown } from "../plan";
 import { boundsOf } from "../solid/contact";
 import { finished, type Steps } from "../solid/steps";
 import { lengthText } from "../units";
 import type { Worked } from "../worked";
+import { boardSolid } from "../worked/placing";
 import type { Drawing } from "./display";
 import { assemblyUnits, drawnPieces, drawnScrews, firstCopies, unitsOf } from "./drawn";
 import { identitiesOf } from "./identity";
 import { ofMm } from "./marks";
+import { drawPart } from "./part-drawing";
 import {
   type DrawingOptions,
   drawExploded,
@@ -15,6 +19,8 @@ import {
   drawView,
   highest,
   type Side,
+  type Small,
+  seenSmall,
   standardScale,
 } from "./piece-drawing";
 import { ENGLISH, type SheetWords } from "./words";
@@ -116,7 +122,37 @@ export function oneDrawing(
 /** A small turned drawing in which these pieces are pointed out; undefined where it would take long, or none of them stands. */
 export function smallDrawing(worked: Worked, ids: readonly string[], title: string): Drawing | undefined {
   if (worked.pieces.all.length > MOST_SMALL || ids.length === 0) return undefined;
-  return drawSmall(drawnPieces(worked, identitiesOf(worked), ENGLISH.drawings), new Set(ids), title);
+  let small = SMALL.get(worked);
+  if (!small) {
+    small = seenSmall(drawnPieces(worked, identitiesOf(worked), ENGLISH.drawings));
+    SMALL.set(worked, small);
+  }
+  return drawSmall(small, new Set(ids), title);
+}
+
+/** What is seen is the same whatever is pointed out: it is found once for each version of a plan. */
+const SMALL = new WeakMap<Worked, Small>();
+
+/** One piece of a part with its cuts and measures; undefined where its sizes are not known. */
+export function partDrawing(
+  { parts, settings }: Worked,
+  name: string,
+  title: string,
+  { drawings: says, numbers }: SheetWords,
+): Drawing | undefined {
+  const part = parts.get(name);
+  const solid = part && boardSolid(part);
+  const [cut, width, thickness] = part
+    ? [ifKnown(part.cut), ifKnown(part.width), ifKnown(part.thickness)]
+    : [];
+  if (!solid || !cut || !width || !thickness || solid.cells.length === 0) return undefined;
+  const display = { ...settings.display, numbers };
+  const { cells, ridges } = solid;
+  return drawPart(
+    { cells, ridges, cut, width: width.approx, thickness: thickness.approx },
+    { ...says, length: (mm) => lengthText(ofMm(mm), display) },
+    title,
+  );
 }
 
 /** Pieces of which a small drawing is made within the time of a hover, 5 ms. */

@@ -1,4 +1,5 @@
 /** Measures the drawing in the editor: what making it costs, a hover with it, and how long after a key the preview has it. */
+import { hoverAt } from "../../server/features/hover";
 import { drawingsOf, type Evaluated, evaluate, hoverDrawing } from "../../server/service";
 import { drawView } from "../../server/sheet/piece-drawing";
 import { svgText } from "../../server/sheet/svg";
@@ -29,9 +30,10 @@ export function drawingFigures(): Figure[] {
     );
   const plan = placedPlan(60);
   const evaluated = read(plan);
-  add("hover with a small drawing, 60 pieces", "5 ms", 40, () =>
-    hoverDrawing(evaluated, plan.indexOf("part leg") + 6),
-  );
+  add("hover with a small drawing, 60 pieces", "5 ms", 40, () => {
+    const { picture } = hoverAt(evaluated, plan.indexOf("place leg") + 1)!;
+    return hoverDrawing(evaluated, picture!);
+  });
   for (const pieces of [60, 300]) {
     const one = read(placedPlan(pieces));
     add(`all drawings of a sheet, ${pieces} pieces, on the second clock`, "", 10, () => drawingsOf(one));

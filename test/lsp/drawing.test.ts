@@ -119,7 +119,6 @@ describe("a hover", () => {
   };
 
   test.each([
-    ["part leg", "leg"],
     ["place leg", "place"],
     ["place rail", "rail"],
     ["ring cap", "cap"],
@@ -129,6 +128,28 @@ describe("a hover", () => {
     const svg = Buffer.from(image.exec(markdown)?.[1] ?? "", "base64").toString();
     expect(svg).toMatch(/^<svg .*#ffe48a.*<\/svg>$/);
     expect(markdown.length).toBeLessThan(30_000);
+  });
+
+  test("over a part's own line ends with the piece as it is cut, and over a word of the trade with what it means", async () => {
+    const e = await start({ initializationOptions: { pictures: true } });
+    const svgOf = async (begin: string, word: string): Promise<string> => {
+      const image = /base64,([A-Za-z0-9+/=]+)\|/.exec(await told(e, begin, word));
+      return Buffer.from(image?.[1] ?? "", "base64").toString();
+    };
+    const piece = await svgOf("part cap-side", "cap-side");
+    expect(piece).toContain('>long points 34"<');
+    expect(piece).toContain('>short points 27"<');
+    expect(piece).toContain('>3-1/2"<');
+    expect(await svgOf("part cap-side", "mitered")).toContain(">seen from above<");
+    expect(await svgOf("fasten rail", "crossing")).toContain(">crossing<");
+  });
+
+  test("speaks French to an editor that does", async () => {
+    const e = await start({ initializationOptions: { pictures: true }, locale: "fr" });
+    const markdown = await told(e, "part cap-side", "mitered");
+    expect(markdown).toMatch(/^\*\*onglet\*\*\u00a0: Un onglet est/);
+    const svg = Buffer.from(/base64,([A-Za-z0-9+/=]+)\|/.exec(markdown)![1]!, "base64").toString();
+    expect(svg).toContain(">vu d’en haut<");
   });
 
   test("has none over other words, and none for an editor that did not ask for pictures", async () => {

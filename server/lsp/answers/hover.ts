@@ -14,9 +14,11 @@ export const hover: Answerer = {
         "hover",
         (asked) =>
           at(asked, ({ evaluated, document }, offset) => {
-            const told = hoverAt(evaluated, offset);
+            const { language, markdown, pictures } = shows;
+            const told = hoverAt(evaluated, offset, language);
             if (!told) return undefined;
-            const picture = shows.markdown && shows.pictures ? hoverDrawing(evaluated, offset) : undefined;
+            const drawn = markdown && pictures && told.picture;
+            const picture = drawn ? hoverDrawing(evaluated, drawn, language) : undefined;
             return toHover(told, document, shows, picture);
           }),
         null,

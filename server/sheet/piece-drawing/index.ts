@@ -4,6 +4,6 @@ export { drawExploded } from "./exploded";
 export { type DrawnPiece, ofAssembly } from "./pieces";
 export { standardScale } from "./scale";
 export type { DrawnScrew } from "./screws";
-export { drawSmall } from "./small";
+export { drawSmall, type Small, seenSmall } from "./small";
 export { drawStep } from "./step";
 export { highest, type Side } from "./views";

@@ -7,21 +7,31 @@ import { type Fit, ONE_LINE, paths } from "./paper";
 import type { DrawnPiece } from "./pieces";
 import { viewOf } from "./views";
 
-/** Only as many tints as the pointed out pieces need, so that it stays small as a file too. */
-export function drawSmall(
-  pieces: readonly DrawnPiece[],
-  marked: ReadonlySet<string>,
-  title: string,
-): Drawing {
+/** The whole as it is seen small, in which pieces are then pointed out. */
+export interface Small {
+  readonly items: readonly Item[];
+  readonly page: Box;
+  readonly scale: number;
+}
+
+export function seenSmall(pieces: readonly DrawnPiece[]): Small {
   const view = viewOf("turned");
   const points = pieces.flatMap(({ cells }) => cells.flatMap((c) => c.vertices.map((v) => laid(v, view))));
   const { least, most } = boundsOf(points);
   const [wide, high] = [most[0] - least[0], most[1] - least[1]];
   const scale = Math.max(wide / WIDTH, high / HEIGHT, 1e-6);
   const fit: Fit = { scale, left: least[0] - MARGIN * scale, top: most[1] + MARGIN * scale };
-  const picture = pictureOf(pieces, view, { within: ONE_LINE * scale });
-  const items = paths(picture, fit);
+  const items = paths(pictureOf(pieces, view, { within: ONE_LINE * scale }), fit);
   const page: Box = { left: 0, top: 0, right: wide / scale + 2 * MARGIN, bottom: high / scale + 2 * MARGIN };
+  return { items, page, scale };
+}
+
+/** Only as many tints as the pointed out pieces need, so that it stays small as a file too. */
+export function drawSmall(
+  { items, page, scale }: Small,
+  marked: ReadonlySet<string>,
+  title: string,
+): Drawing {
   const shown = [...pointedOut(items, marked), ...items.filter(({ layer }) => layer !== "face")];
   return {
     title,

@@ -29,6 +29,10 @@ export const ENGLISH_DRAWINGS = {
   noAssembly: (assembly: string, there: readonly string[]) =>
     `no assembly “${assembly}” is placed in this plan. ${there.length > 0 ? `There is ${there.join(", ")}.` : "It places no assembly at all."}`,
 
+  /** A length between the long points of slanted ends, and between the short ones. */
+  longPoints: (length: string) => `long points ${length}`,
+  shortPoints: (length: string) => `short points ${length}`,
+
   keep: (length: string) => `${length}, keep`,
   size: (length: string, width: string) => `${length} x ${width}`,
   inARow: (label: string, count: number) => `${label}, ${count} in a row`,

@@ -27,6 +27,9 @@ export const FRENCH_DRAWINGS: DrawingWords = {
   noAssembly: (assembly, there) =>
     fr`aucun sous-ensemble « ${assembly} » n'est placé dans ce plan. ${there.length > 0 ? `Il y a ${et(there)}.` : fr`Il n'en place aucun.`}`,
 
+  longPoints: (length) => `pointes longues ${length}`,
+  shortPoints: (length) => `pointes courtes ${length}`,
+
   keep: (length) => `${length}, à garder`,
   size: (length, width) => `${length} x ${width}`,
   inARow: (label, count) => `${label}, ${count} de suite`,
