@@ -22,6 +22,8 @@ export interface Plans {
   readonly close: (uri: string) => void;
   /** `tell` is told of each document that is closed. */
   readonly onClosed: (tell: (uri: string) => void) => void;
+  /** `tell` is told whenever open plans mean something else although their own texts are the same. */
+  readonly onChanged: (tell: () => void) => void;
   /** Undefined for a document that is not open. */
   readonly evaluated: (uri: string) => Evaluated | undefined;
   readonly document: (uri: string) => TextDocument | undefined;
@@ -64,6 +66,10 @@ export function openPlans(
   const held = new Map<string, Held>();
   const byFile = new Map<string, string>();
   const closed: ((uri: string) => void)[] = [];
+  const changed: (() => void)[] = [];
+  const tellChanged = (): void => {
+    for (const tell of changed) tell();
+  };
 
   const reader: Reader = (path, from) => {
     const full = /^(\/|\\\\|[A-Za-z]:[\\/])/.test(path);
@@ -99,6 +105,7 @@ export function openPlans(
       if (one) byFile.delete(one.file);
     },
     onClosed: (tell) => closed.push(tell),
+    onChanged: (tell) => changed.push(tell),
     evaluated: (uri) => {
       const one = held.get(uri);
       if (!one) return undefined;
@@ -121,6 +128,7 @@ export function openPlans(
     changed: (file) => {
       const hit = [...held].filter(([, one]) => one.file !== file && one.asked.has(file));
       for (const [, one] of hit) one.answer = undefined;
+      if (hit.length > 0) tellChanged();
       return hit.map(([uri]) => uri);
     },
     layOutAnew: (uri) => {
@@ -132,6 +140,7 @@ export function openPlans(
       if (!one || (one.shop?.shop === shop?.shop && one.shop?.shopFrom === shop?.shopFrom)) return false;
       one.shop = shop;
       one.answer = undefined;
+      tellChanged();
       return true;
     },
   };

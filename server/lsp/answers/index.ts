@@ -5,8 +5,9 @@ import { completion } from "./completion";
 import { definition } from "./definition";
 import { hover } from "./hover";
 import { symbols } from "./symbols";
+import { tokens } from "./tokens";
 
-export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, symbols];
+export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, symbols, tokens];
 
 /** Everything the server offers an editor that can do this much, beside problems. */
 export const offered = (editor: ClientCapabilities): ServerCapabilities =>
