@@ -23,8 +23,8 @@ export class Names {
     entries: readonly Entry[],
   ) {
     for (const entry of entries) {
-      const kind = halfTypedKind(entry);
-      if (kind && entry.kind === "unknown" && entry.name) this.halfTyped.set(entry.name.text, kind);
+      const typed = halfTyped(entry);
+      if (typed) this.halfTyped.set(typed.name.text, typed.kind);
     }
   }
 
@@ -40,8 +40,8 @@ export class Names {
 
   private putAll(entry: Entry, put: Put): void {
     if (isDeclaration(entry)) put(entry.name, DECLARED[entry.kind]);
-    const kind = halfTypedKind(entry);
-    if (kind && entry.kind === "unknown" && entry.name) put(entry.name, DECLARED[kind]);
+    const typed = halfTyped(entry);
+    if (typed) put(typed.name, DECLARED[typed.kind]);
     if (entry.kind === "stock" && entry.of) put(entry.of, this.materialLook(entry.of.text));
     if (entry.kind === "accept") put(entry.code, checkOf(entry.code.text) && LOOKS.code);
     for (const use of usesOf(entry)) put(use.name, this.ofUse(use));
@@ -89,10 +89,12 @@ export class Names {
   }
 }
 
-const halfTypedKind = (entry: Entry): DeclaredKind | undefined =>
-  entry.kind === "unknown" && Object.hasOwn(DECLARED, entry.keyword.text)
-    ? (entry.keyword.text as DeclaredKind)
-    : undefined;
+/** What a line declares by its first word, though its head could not be read. */
+function halfTyped(entry: Entry): { readonly name: Name; readonly kind: DeclaredKind } | undefined {
+  if (entry.kind !== "unknown" || !entry.name || !Object.hasOwn(DECLARED, entry.keyword.text))
+    return undefined;
+  return { name: entry.name, kind: entry.keyword.text as DeclaredKind };
+}
 
 type Put = (name: Span, look: Look | undefined) => void;
 

@@ -19,11 +19,10 @@ export function tokensOf({ worked }: Checked, within?: Span): Token[] {
   const tree = worked.loaded.files[0]?.tree;
   // Of a text that is no plan at all, nothing was read.
   if (!tree || (tree.entries.length === 0 && tree.comments.length === 0)) return [];
-  const { text } = tree;
-  const names = new Names(worked, tree.entries);
+  const { text, entries } = tree;
+  const names = new Names(worked, entries);
   const found: Token[] = [];
   const starts = piecesOf(text);
-  const entries = [...tree.entries];
   let next = 0;
   for (const [i, start] of starts.entries()) {
     const end = starts[i + 1] ?? text.length;
