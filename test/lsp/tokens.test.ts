@@ -1,6 +1,13 @@
 /** Colours as an editor asks for them: all, a stretch, and what has changed. */
+import { readFileSync } from "node:fs";
 import { afterEach, expect, test } from "vitest";
-import type { SemanticTokens, SemanticTokensDelta } from "vscode-languageserver";
+import {
+  SemanticTokenModifiers,
+  type SemanticTokens,
+  type SemanticTokensDelta,
+  SemanticTokenTypes,
+} from "vscode-languageserver";
+import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../../server/features/tokens";
 import { type Editor, editor, type Setup, uriOf } from "./editor";
 
 const PLAN = "/yard/bench.sawbuck";
@@ -149,4 +156,18 @@ test("colours are asked for again when a file that the plan names has changed", 
   await e.open(SHOP, "stock board of 1x6\n");
   await e.until(() => asked > 0);
   expect(words(e, (await full(e)).data).some((w) => w.startsWith("plank"))).toBe(false);
+});
+
+test("all types are the protocol's own, and package.json says what our modifiers are and which scopes looks have", () => {
+  const { contributes } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
+  const [ownTypes, ownModifiers] = [Object.values(SemanticTokenTypes), Object.values(SemanticTokenModifiers)];
+  expect(TOKEN_TYPES.filter((type) => !(ownTypes as string[]).includes(type))).toEqual([]);
+  expect(contributes.semanticTokenModifiers.map(({ id }: { id: string }) => id)).toEqual(
+    TOKEN_MODIFIERS.filter((modifier) => !(ownModifiers as string[]).includes(modifier)),
+  );
+  for (const look of Object.keys(contributes.semanticTokenScopes[0].scopes)) {
+    const [type, ...modifiers] = look.split(".");
+    expect(TOKEN_TYPES).toContain(type);
+    for (const modifier of modifiers) expect(TOKEN_MODIFIERS).toContain(modifier);
+  }
 });
