@@ -59,6 +59,8 @@ export const scenarios = [
 ];
 
 async function plan(page, folder, semantic) {
+  // First, since a folder that appears in the list of files moves what is clicked there.
+  await openEditor(page, folder, FILE);
   const settings = join(folder, ".vscode");
   mkdirSync(settings, { recursive: true });
   const set = (theme) =>
@@ -70,8 +72,6 @@ async function plan(page, folder, semantic) {
         "editor.minimap.enabled": false,
       }),
     );
-  set(THEMES[0].setting);
-  await openEditor(page, folder, FILE);
   const colourOf = (word) => page.evaluate(colourOnScreen, word);
   /** Waits until two words have different colours, and gives up after a minute. */
   const differ = async (one, other) => {
