@@ -155,7 +155,11 @@ function syntax(language) {
   const numbers = tokens.filter((token) => sortOf(token) === "number").reverse();
   const signs = tokens.filter((token) => sortOf(token) === "sign" && token.name !== "By");
   const entries = Object.keys(HEADS);
-  const due = [...NAME_DUE, ...entries].map((word) => `${literally(word)}\\s`);
+  // Where a name is due, a lone x is one: behind the first word of a line, and behind these words and marks.
+  const [dueWords, dueMarks] = [/^\w/, /^\W/].map((sort) =>
+    [...NAME_DUE].filter((due) => sort.test(due)).map(literally),
+  );
+  const due = `%(^${patterns.get("Word")}|${WORD_LETTER}@<!%(${[...dueWords, "-"].join("|")})|%(${dueMarks.filter((m) => m !== "-").join("|")}))`;
   const opens = (forms) => forms.filter((f) => f.opens.length > 0).map((f) => f.opens.join(" "));
   const word = patterns.get("Word");
   const value = `%(${numbers
@@ -170,7 +174,7 @@ function syntax(language) {
     match("Function", `round${WHOLE}%(\\s+of${WHOLE})@!`),
     match("Relation", anyOf(KEYWORDS.filter((k) => !NAMES_TOO.includes(k)))),
     ...signs.map(({ name }) => match("Sign", patterns.get(name))),
-    match("Sign", `%(${due.join("|")})@<!${patterns.get("By")}`),
+    match("Sign", `%(${due}\\s+)@<!${patterns.get("By")}`),
     ...numbers.map(({ name }) => match("Number", patterns.get(name))),
     match("Comment", patterns.get("Comment")),
     match("Clause", CLAUSE + anyOf(opens(ENTRY_FORMS.flatMap((e) => e.clauses)))),
@@ -179,7 +183,11 @@ function syntax(language) {
       `%(^\\s*place\\s+${word}\\s+)@<=` + anyOf(opens(ENTRY_FORMS.find((e) => e.word === "place").clauses)),
     ),
     ...wordsToPeople.map((phrase) => match("Clause", CLAUSE + anyOf([phrase]), text)),
-    match("Clause", `%(%(floor|foot)\\s+limit\\s+${value}\\s+)@<=by${WHOLE}`, text),
+    match(
+      "Clause",
+      `%(%(floor|foot)\\s+limit%(\\s+${value}\\s+|\\s*[^A-Za-z0-9_ \\t]\\s*))@<=by${WHOLE}`,
+      text,
+    ),
     match("Because", `because${WHOLE}`, text),
     match("Name", word, "contained"),
     match("Text", patterns.get("Words"), "contained"),
