@@ -61,7 +61,8 @@ const lineStart = (text: string, at: number): boolean => {
   return at === 0 || before === 10 || before === 13 || (before === 0xfeff && at === 1);
 };
 
-const TEXT_AFTER = new Set(["plan", "step", "note", "shop", "bring"]);
+/** Words that open an entry and call for words to people. */
+export const TEXT_AFTER: ReadonlySet<string> = new Set(["plan", "step", "note", "shop", "bring"]);
 
 /** Words to people: from here to the end of the line, after a word that calls for them. */
 const words: CustomPatternMatcherFunc = (text, at, matched) => {
@@ -141,7 +142,8 @@ export const Comment = createToken({
 
 const opensEntry = (text: string, token: IToken): boolean =>
   lineStart(text, token.startOffset) && /^[a-z]/.test(token.image);
-const NAME_DUE = new Set([
+/** What a name is due behind. */
+export const NAME_DUE: ReadonlySet<string> = new Set([
   "of",
   "and",
   "into",

@@ -26,6 +26,8 @@ export interface Plans {
   readonly close: (uri: string) => void;
   /** `tell` is told of each document that is closed. */
   readonly onClosed: (tell: (uri: string) => void) => void;
+  /** `tell` is told whenever open plans mean something else although their own texts are the same. */
+  readonly onChanged: (tell: () => void) => void;
   /** Undefined for a document that is not open. For a moment it may lack files that are being read. */
   readonly evaluated: (uri: string) => Evaluated | undefined;
   /** Its files are being read, and it is not yet as it will be in a moment. */
@@ -84,6 +86,10 @@ export function openPlans(
   const held = new Map<string, Held>();
   const byFile = new Map<string, string>();
   const toldOfClosed: ((uri: string) => void)[] = [];
+  const toldOfChanges: (() => void)[] = [];
+  const tellChanged = (): void => {
+    for (const tell of toldOfChanges) tell();
+  };
 
   const reader: Reader = (path, from) => {
     const found = files.read(path, from);
@@ -151,6 +157,7 @@ export function openPlans(
       if (one) byFile.delete(one.file);
     },
     onClosed: (tell) => toldOfClosed.push(tell),
+    onChanged: (tell) => toldOfChanges.push(tell),
     evaluated,
     waits,
     settled: async (uri) => {
@@ -173,6 +180,7 @@ export function openPlans(
     changed: (file) => {
       const hit = [...held].filter(([, one]) => one.file !== file && one.asked.has(file));
       for (const [, one] of hit) one.answer = undefined;
+      if (hit.length > 0) tellChanged();
       return hit.map(([uri]) => uri);
     },
     asksFor: (file) => [...held.values()].some(({ asked }) => asked.has(file)),
@@ -185,6 +193,7 @@ export function openPlans(
       if (!one || (one.shop?.shop === shop?.shop && one.shop?.shopFrom === shop?.shopFrom)) return false;
       one.shop = shop;
       one.answer = undefined;
+      tellChanged();
       return true;
     },
   };

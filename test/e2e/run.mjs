@@ -11,6 +11,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
+import { scenarios as colours } from "./steps/colours.mjs";
 import { scenarios as commands } from "./steps/commands.mjs";
 import { scenarios as fixes } from "./steps/fixes.mjs";
 import { scenarios as hints } from "./steps/hints.mjs";
@@ -36,6 +37,7 @@ const SCENARIOS = [
   ...fixes,
   ...naming,
   ...hints,
+  ...colours,
   ...sheet,
   ...preview,
   ...commands,

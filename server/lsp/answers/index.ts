@@ -13,6 +13,7 @@ import { reading } from "./reading";
 import { references } from "./references";
 import { rename } from "./rename";
 import { symbols } from "./symbols";
+import { tokens } from "./tokens";
 import { workspaceSymbols } from "./workspace-symbols";
 
 export const ANSWERERS: readonly Answerer[] = [
@@ -28,6 +29,7 @@ export const ANSWERERS: readonly Answerer[] = [
   references,
   rename,
   symbols,
+  tokens,
   workspaceSymbols,
 ];
 

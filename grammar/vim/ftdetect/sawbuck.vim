@@ -1,0 +1,2 @@
+" Plans of Sawbuck.
+autocmd BufRead,BufNewFile *.sawbuck setfiletype sawbuck
