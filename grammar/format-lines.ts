@@ -4,7 +4,7 @@
  */
 import type { IToken } from "chevrotain";
 import { HEADS } from "./heads";
-import { opensLine, tokenize } from "./tokens";
+import { breaksBetween, opensLine, tokenize } from "./tokens";
 import type { Complaint, Entry, Span } from "./tree";
 
 /** A token or a comment; offsets are those of the whole text. */
@@ -34,15 +34,14 @@ export function linesOf(text: string, at: number): Line[] {
   let next = 0;
   let end = 0;
   const put = (start: number, image: string, token: IToken | undefined) => {
-    const between = text.slice(end, start);
-    const breaks = between.match(BREAK)?.length ?? 0;
     const item = { start: at + start, end: at + start + image.length, image, token };
     const line = lines[lines.length - 1];
-    if (line && breaks === 0) line.items.push(item);
+    if (line && !breaksBetween(text, end, start)) line.items.push(item);
     else {
+      const between = text.slice(end, start);
       const typed = /[^\r\n]*$/.exec(between)![0].replace(/^\uFEFF/, "");
-      const level = opensLine(text, start) ? 0 : 1;
-      lines.push({ items: [item], typed, parted: breaks > 1, level, kept: false });
+      const parted = (between.match(BREAK)?.length ?? 0) > 1;
+      lines.push({ items: [item], typed, parted, level: opensLine(text, start) ? 0 : 1, kept: false });
     }
     end = start + image.length;
   };
@@ -93,7 +92,8 @@ function settleEntry(lines: readonly Line[], entry: Entry): void {
   for (const clause of entry.clauses) {
     if (clause.kind === "broken") keep(lines, clause);
     // A list that goes on over its line.
-    for (const line of begunIn(lines, clause)) line.level++;
+    const [first] = touched(lines, clause);
+    for (const line of begunIn(lines, clause)) line.level = first!.level + 1;
   }
   if (entry.kind !== "assembly") return;
   const read = new Set<Line>();

@@ -7,6 +7,7 @@ import { type Change, changes, type Piece, type TextEdit, usualBreak } from "./f
 import { differing, linesOf, settleLines } from "./format-lines";
 import { sameMeaning } from "./format-same";
 import { parse } from "./parser";
+import { lineAbove, lineAt } from "./text-lines";
 import type { Complaint, Entry, Span, Tree } from "./tree";
 
 export { INDENT, type TextEdit } from "./format-changes";
@@ -108,19 +109,8 @@ const within = (start: number, end: number, span: Span): boolean => span.start <
 
 /** All of the lines of which a span has a part; a span that ends where a line begins has none of that. */
 function wholeLines(text: string, { start, end }: Span): Span {
-  if (end >= text.length) return { start: lineStart(text, start), end: Number.POSITIVE_INFINITY };
-  let last = end;
-  if (last > start && text[last - 1] === "\n") last--;
-  if (last > start && text[last - 1] === "\r") last--;
-  while (last < text.length && !isMark(text[last]!)) last++;
-  return { start: lineStart(text, start), end: last };
-}
-
-const isMark = (letter: string): boolean => letter === "\n" || letter === "\r";
-
-/** Where the line begins on which an offset stands. */
-export function lineStart(text: string, offset: number): number {
-  let at = Math.max(0, Math.min(offset, text.length));
-  while (at > 0 && !isMark(text[at - 1]!)) at--;
-  return at;
+  const from = lineAt(text, start).start;
+  if (end >= text.length) return { start: from, end: Number.POSITIVE_INFINITY };
+  const line = lineAt(text, end);
+  return { start: from, end: line.start === end && end > start ? lineAbove(text, line)!.end : line.end };
 }

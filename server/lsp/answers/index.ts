@@ -3,10 +3,11 @@ import type { ClientCapabilities, ServerCapabilities } from "vscode-languageserv
 import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
+import { format } from "./format";
 import { hover } from "./hover";
 import { symbols } from "./symbols";
 
-export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, symbols];
+export const ANSWERERS: readonly Answerer[] = [completion, definition, format, hover, symbols];
 
 /** Everything the server offers an editor that can do this much, beside problems. */
 export const offered = (editor: ClientCapabilities): ServerCapabilities =>
