@@ -105,13 +105,13 @@ function* change(from: string, at: number, to: string, indents = false): Generat
   yield { start: at + head, end: at + from.length - tail, text: to.slice(head, to.length - tail), indents };
 }
 
-/** The same of empty lines, where the two marks of one line break are never parted. */
+/** The same of empty lines, from within: neither the line above is touched nor the one below, and no line break is parted. */
 function* changeBreaks(from: string, at: number, to: string[], eol: string): Generator<Change> {
   if (from === to.join("")) return;
   const left = [...to];
   let head = 0;
   let tail = from.length;
-  while (left.length > 0 && isBreak(from, head, eol)) {
+  while (left.length > (to.length > 1 ? 1 : 0) && isBreak(from, head, eol)) {
     left.pop();
     head += eol.length;
   }

@@ -6,7 +6,7 @@ import { parse } from "../../grammar/parser";
 import { endOf, tokenize } from "../../grammar/tokens";
 import { formatLines, formatOnNewLine } from "../../server/features/format";
 import { worked } from "../features/plans";
-import { anyText, FEWER, madePlan, RUNS, SAMPLES } from "./plans";
+import { anyText, FEWER, madePlan, SAMPLES } from "./plans";
 
 const laidOut = (text: string): string => applied(text, format(parse(text)));
 
@@ -55,7 +55,7 @@ describe("any text", () => {
         expect(meaning(better)).toBe(meaning(text));
         expect(format(parse(better))).toEqual([]);
       }),
-      { numRuns: RUNS },
+      { numRuns: FEWER },
     );
   });
 
@@ -73,7 +73,7 @@ describe("any text", () => {
           last = end;
         }
       }),
-      { numRuns: RUNS },
+      { numRuns: FEWER },
     );
   });
 
@@ -87,7 +87,7 @@ describe("any text", () => {
           expect(lines).toContain(text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/)[line]);
         }
       }),
-      { numRuns: RUNS },
+      { numRuns: FEWER },
     );
   });
 
