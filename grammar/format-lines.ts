@@ -130,7 +130,7 @@ function settleComments(lines: readonly Line[]): void {
   }
 }
 
-export const isComment = (line: Line): boolean => line.items[0]!.token === undefined;
+const isComment = (line: Line): boolean => line.items[0]!.token === undefined;
 
 const columns = (blanks: string): number => blanks.replaceAll("\t", "    ").length;
 

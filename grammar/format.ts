@@ -10,7 +10,7 @@ import { parse } from "./parser";
 import { lineAbove, lineAt } from "./text-lines";
 import type { Complaint, Entry, Span, Tree } from "./tree";
 
-export { INDENT, type TextEdit } from "./format-changes";
+export type { TextEdit } from "./format-changes";
 
 /**
  * What would lay a text out: of its lines, those that have a part in `lines`, and the beginnings of those that have one
