@@ -13,6 +13,7 @@ import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { scenarios as colours } from "./steps/colours.mjs";
 import { scenarios as commands } from "./steps/commands.mjs";
+import { scenarios as editing } from "./steps/editing.mjs";
 import { scenarios as fixes } from "./steps/fixes.mjs";
 import { scenarios as hints } from "./steps/hints.mjs";
 import { scenarios as layouts } from "./steps/layouts.mjs";
@@ -36,6 +37,7 @@ const SCENARIOS = [
   ...text,
   ...fixes,
   ...naming,
+  ...editing,
   ...hints,
   ...colours,
   ...sheet,

@@ -5,6 +5,7 @@ import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
 import { fileRenames } from "./file-renames";
+import { format } from "./format";
 import { hints } from "./hints";
 import { hover } from "./hover";
 import { lens } from "./lens";
@@ -21,6 +22,7 @@ export const ANSWERERS: readonly Answerer[] = [
   completion,
   definition,
   fileRenames,
+  format,
   hints,
   hover,
   lens,
