@@ -38,7 +38,12 @@ function createClient(context: vscode.ExtensionContext, log: vscode.LogOutputCha
   const watchers = [vscode.workspace.createFileSystemWatcher("**/*.sawbuck")];
   const shop = shopFilePattern(shopFile(), homedir());
   if (shop !== undefined) watchers.push(vscode.workspace.createFileSystemWatcher(shop));
-  const startOptions: StartOptions = { pageScheme: PAGE_SCHEME, shopFile: shopFile(), pictures: true };
+  const startOptions: StartOptions = {
+    pageScheme: PAGE_SCHEME,
+    shopFile: shopFile(),
+    pictures: true,
+    offerAgain: "editor.action.triggerSuggest",
+  };
   const options: LanguageClientOptions = {
     documentSelector: [{ language: "sawbuck" }],
     initializationOptions: startOptions,

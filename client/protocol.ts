@@ -56,6 +56,8 @@ export interface StartOptions {
   readonly shopFile: string;
   /** Hovers may hold pictures as `data:` addresses. */
   readonly pictures: true;
+  /** The command that opens the list of suggestions anew: run behind one that needs more after it. */
+  readonly offerAgain: string;
 }
 
 /**
