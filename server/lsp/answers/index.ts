@@ -4,9 +4,10 @@ import type { Answerer } from "./answering";
 import { completion } from "./completion";
 import { definition } from "./definition";
 import { hover } from "./hover";
+import { signature } from "./signature";
 import { symbols } from "./symbols";
 
-export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, symbols];
+export const ANSWERERS: readonly Answerer[] = [completion, definition, hover, signature, symbols];
 
 /** Everything the server offers an editor that can do this much, beside problems. */
 export const offered = (editor: ClientCapabilities): ServerCapabilities =>
