@@ -12,6 +12,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { scenarios as commands } from "./steps/commands.mjs";
+import { scenarios as completing } from "./steps/completing.mjs";
 import { scenarios as layouts } from "./steps/layouts.mjs";
 import { scenarios as preview } from "./steps/preview.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
@@ -38,7 +39,7 @@ const output = fromRoot("test/e2e/output");
 process.exitCode = await main();
 
 async function main() {
-  const chosen = [...text, ...sheet, ...preview, ...commands, ...layouts].filter(({ name }) =>
+  const chosen = [...text, ...completing, ...sheet, ...preview, ...commands, ...layouts].filter(({ name }) =>
     name.includes(options.only),
   );
   mkdirSync(output, { recursive: true });
