@@ -73,6 +73,7 @@ async function createClient(
     shopFile: shopFile(),
     pictures: true,
     commands: true,
+    offerAgain: "editor.action.triggerSuggest",
     readsFiles: true,
     ...(await place.startOptions?.(context)),
   };

@@ -84,6 +84,8 @@ export interface StartOptions {
   readonly readsFiles: true;
   /** The text of the program that looks for layouts, for a server that cannot find it by itself. */
   readonly layouts?: string;
+  /** The command that opens the list of suggestions anew: run behind one that needs more after it. */
+  readonly offerAgain: string;
 }
 
 /** A file as the editor read it; in words why there is none. */

@@ -19,13 +19,17 @@ import {
 } from "./completion-patterns";
 
 const PLACED: readonly DeclaredKind[] = ["part", "assembly", "ring", "box"];
-const NARROWING = either("front", "back", "left", "right", "top", "bottom", "middle", "upper", "lower");
+const NARROWING = alt(
+  ...["front", "back", "left", "right", "top", "bottom", "middle", "upper", "lower"].map((w) =>
+    words(w, { about: "narrowing" }),
+  ),
+);
 const SIDES = either("left", "right", "front", "back", "top", "bottom");
 const AND = words("and");
 
 const narrowed = (name: Pattern): Pattern => alt(name, seq(some(NARROWING), name));
 /** What a place line names: pieces singly or together, or the floor. */
-const target = narrowed(alt(named(PLACED, { plurals: true }), words("floor")));
+const target = alt(narrowed(named(PLACED, { plurals: true, role: "target" })), words("floor"));
 const things = (kinds: readonly DeclaredKind[]): Pattern => some(named(kinds), AND);
 /** Pieces that a step is about: all of a name, or some of them. */
 const pieces = some(narrowed(named(PLACED, { plurals: true })), AND);
@@ -51,7 +55,7 @@ function expression(unit: Unit): Pattern {
   const again: Pattern = { kind: "later", part: () => expression(unit) };
   const measured = unit === "length" || unit === "any" || unit === "count";
   const properties = PROPERTIES.filter((p) => unit === "any" || COUNTED.has(p) === (unit === "count")).map(
-    (p) => seq(words(`${p} of`), PROPERTY_OF[p] ?? target),
+    (p) => seq(words(`${p} of`, { about: "property" }), PROPERTY_OF[p] ?? target),
   );
   const factor: Pattern = {
     kind: "later",
@@ -91,9 +95,10 @@ const SIZES = some(length, mark("x"));
 const EXTENTS = some(seq(SIZES, opt(either("wide", "deep", "high"))), mark(","));
 const LIMIT = (unit: Unit): Pattern => seq(expression(unit), opt(words("by")));
 const AXES = either("left to right", "front to back", "up and down");
-const FACE_OF = seq(SIDES, words("of"), target);
+const FACE_OF = seq(either("left of", "right of", "front of", "back of", "top of", "bottom of"), target);
 const FACED = (kinds: Pattern): Pattern => some(seq(kinds, opt(either("face", "edge", "end"))), AND);
-const JOINED = FACED(named(PLACED));
+const FIRST = FACED(narrowed(named(PLACED, { role: "first" })));
+const INTO = FACED(narrowed(named(PLACED, { role: "into" })));
 const CUTS = alt(words("square"), some(seq(either("mitered", "beveled"), expression("angle")), opt(AND)));
 const NOTCH = seq(
   length,
@@ -116,13 +121,16 @@ const DRIVEN = alt(
   seq(opt(value("count")), alt(screw, named(["fastener"])), opt(JOINT_PLACE)),
   seq(typed("length"), words("on center")),
 );
-const MEASURED_PLACE = seq(
-  typed("length"),
-  alt(
-    seq(either("above", "below", "behind", "left of", "right of", "in front of"), target),
-    seq(either("in from", "past"), FACE_OF),
-    seq(words("from"), alt(SIDES, words("floor"))),
-    either("up", "high", "across", "deep", "apart", "on center"),
+const MEASURED_PLACE = alt(
+  seq(value("count"), either("high", "across", "deep")),
+  seq(
+    typed("length"),
+    alt(
+      seq(either("above", "below", "behind", "left of", "right of", "in front of"), target),
+      seq(either("in from", "past"), FACE_OF),
+      seq(words("from"), alt(SIDES, words("floor"))),
+      either("apart", "up", "on center"),
+    ),
   ),
 );
 
@@ -144,11 +152,12 @@ export const HEAD_PATTERNS: Readonly<Record<string, Pattern>> = {
   ),
   ring: seq(free, mark("="), some(seq(opt(value("count")), named(["part"])), AND)),
   place: seq(
-    narrowed(named(["part", "assembly", "ring", "box"])),
-    opt(either("upright", "across", "front to back", "flat", "on edge")),
+    named(["part", "assembly", "ring", "box"], { role: "subject" }),
+    // A comma stands before every clause but the first.
+    opt({ kind: "later", part: () => FIRST_OF_PLACE }),
   ),
-  fasten: seq(JOINED, opt(words("through"), JOINED), words("into"), JOINED),
-  glue: seq(JOINED, opt(words("through"), JOINED), either("to", "onto", "into"), JOINED),
+  fasten: seq(FIRST, opt(words("through"), INTO), words("into"), INTO),
+  glue: seq(FIRST, opt(words("through"), INTO), either("to", "onto", "into"), INTO),
   coat: seq(things(PLACED), words("with"), named(["finish"], { table: "finishes" })),
   line: seq(things(["box"]), words("with"), named(["roll"], { table: "liners" })),
   load: seq(narrowed(named(PLACED)), expression("weight"), opt(either("spread", "anywhere", "middle"))),
@@ -304,6 +313,8 @@ export const CLAUSE_PATTERNS: ReadonlyMap<
     }),
   ]),
 );
+
+const FIRST_OF_PLACE = alt(...(CLAUSE_PATTERNS.get("place") ?? []).map(({ pattern }) => pattern));
 
 /** What may stand after a comma besides a new clause: the list of the clause before goes on. */
 export function goingOn(entry: string, opening: string): Pattern | undefined {

@@ -2,8 +2,8 @@
  * What may stand next. A pattern describes the words of a head or clause; matching it against the words typed so far
  * collects what could follow them. Half-typed text is the normal case: nothing here ever fails.
  */
-import type { Form } from "../../grammar/forms";
-import { Literal, ScrewSize, Section, Word } from "../../grammar/tokens";
+import type { EntryForm, Form } from "../../grammar/forms";
+import { Length, Literal, Numeral, ScrewSize, Section, Word } from "../../grammar/tokens";
 import type { DeclaredKind } from "../plan";
 
 /** A word as the lexer gives it. */
@@ -34,13 +34,22 @@ export type Table = "sections" | "fills" | "finishes" | "liners" | "species" | "
 
 export type Atom =
   /** Fixed words, one after the other. */
-  | { readonly kind: "words"; readonly words: readonly string[]; readonly form?: Form; readonly doc?: string }
+  | {
+      readonly kind: "words";
+      readonly words: readonly string[];
+      readonly form?: Form;
+      /** Of a word that opens a line inside another entry. */
+      readonly entry?: EntryForm;
+      readonly about?: "narrowing" | "property";
+    }
   | {
       readonly kind: "name";
       readonly declared: readonly DeclaredKind[];
       readonly table?: Table;
       readonly plurals?: boolean;
       readonly unit?: Unit;
+      /** What its clause is about, where that makes some names likelier than others. */
+      readonly role?: "subject" | "target" | "first" | "into";
     }
   | { readonly kind: "value"; readonly unit: Unit }
   | { readonly kind: "screw" }
@@ -54,11 +63,10 @@ export type Pattern =
   | { readonly kind: "opt" | "some"; readonly part: Pattern; readonly between?: Pattern }
   | { readonly kind: "later"; readonly part: () => Pattern };
 
-export const words = (text: string, doc?: string): Pattern => ({
-  kind: "words",
-  words: text.split(" "),
-  ...(doc && { doc }),
-});
+export const words = (
+  text: string,
+  more: Pick<Extract<Atom, { kind: "words" }>, "entry" | "about"> = {},
+): Pattern => ({ kind: "words", words: text.split(" "), ...more });
 export const either = (...texts: readonly string[]): Pattern => alt(...texts.map((t) => words(t)));
 export const seq = (...parts: readonly Pattern[]): Pattern => ({ kind: "seq", parts });
 export const alt = (...parts: readonly Pattern[]): Pattern => ({ kind: "alt", parts });
@@ -73,7 +81,7 @@ export const mark = (image: string): Pattern => ({ kind: "mark", image });
 export const value = (unit: Unit): Pattern => ({ kind: "value", unit });
 export const named = (
   declared: readonly DeclaredKind[],
-  more: { readonly table?: Table; readonly plurals?: boolean; readonly unit?: Unit } = {},
+  more: Omit<Extract<Atom, { kind: "name" }>, "kind" | "declared"> = {},
 ): Pattern => ({ kind: "name", declared, ...more });
 export const free: Pattern = { kind: "free" };
 export const screw: Pattern = { kind: "screw" };
@@ -86,6 +94,23 @@ export function nextOf(pattern: Pattern, tokens: readonly Token[]): Next[] {
   const found: Next[] = [];
   new Matching(tokens, (next) => found.push(next)).match(pattern, 0);
   return found;
+}
+
+/** Whether the words are all that the pattern needs. */
+export const isWhole = (pattern: Pattern, tokens: readonly Token[]): boolean =>
+  new Matching(tokens, () => {}).match(pattern, 0).includes(tokens.length);
+
+/** The words that an offer would add, as the lexer gives them. */
+export function wordsOf(next: Next): Token[] {
+  const tokenOf = (image: string, tokenType: Token["tokenType"]): Token => ({
+    image,
+    startOffset: 0,
+    tokenType,
+  });
+  if (next.kind === "words") return next.words.map((w) => tokenOf(w, Word));
+  if (next.kind === "name") return [tokenOf("name", Word)];
+  const value = next.kind === "value" && next.unit === "count" ? Numeral : Length;
+  return [tokenOf("", next.kind === "screw" ? ScrewSize : value)];
 }
 
 /** Words that join; a name is not likely to be one of them. */
@@ -170,6 +195,7 @@ function fits(atom: Exclude<Atom, { kind: "words" }>, token: Token): boolean {
   const is = (category: unknown) =>
     tokenType === category || (tokenType.CATEGORIES?.includes(category) ?? false);
   if (atom.kind === "mark") return image === atom.image || (atom.image === "x" && image === "×");
+  if (atom.kind === "value" && atom.unit === "count") return tokenType === Numeral;
   if (atom.kind === "value") return is(Literal) && tokenType !== Section && tokenType !== ScrewSize;
   if (atom.kind === "screw") return tokenType === ScrewSize;
   return tokenType === Section || (is(Word) && !JOINING.has(image));

@@ -7,7 +7,7 @@ export * from "./bits-needed";
 export * from "./boxes";
 export * from "./care";
 export * from "./cautions";
-export { chooseNothing } from "./choose";
+export { chooseNothing, chosen } from "./choose";
 export { type CoatedArea, type Loose, wordsOf } from "./coated";
 export * from "./coating";
 export * from "./drainage";
@@ -15,7 +15,8 @@ export { FUNCTIONS, PROPERTIES } from "./expressions";
 export * from "./fasteners";
 export * from "./fault";
 export type { Coverage, Finish, Tin } from "./finishes";
-export { kindWord } from "./groups";
+export * from "./fitting-screws";
+export { kindWord, partsOf } from "./groups";
 export * from "./guarding";
 export * from "./hanging";
 export * from "./holding";
@@ -38,7 +39,17 @@ export * from "./parts";
 export type * from "./paths";
 export type { Piece, Pieces, PlacedLine } from "./pieces";
 export * from "./pile";
-export { AXIS_WORDS, type Placement, type Placing, SIDES_OF } from "./placing";
+export {
+  AXIS_WORDS,
+  type Axis,
+  type Context,
+  lieOf,
+  openAxes,
+  type Placement,
+  type Placing,
+  SIDES_OF,
+  startsAt,
+} from "./placing";
 export * from "./proving";
 export { type Frame, STIFF } from "./racking";
 export * from "./rests";
@@ -60,7 +71,7 @@ export * from "./shapes";
 export { SHOP_ENGLISH, type ShopWords } from "./shop-words";
 export type { Bought, Shopping } from "./shopping";
 export * from "./shortage";
-export { type Clash, type Meeting, otherOf, type Space } from "./space";
+export { type Clash, copiesOf, type Meeting, otherOf, type Space } from "./space";
 export { type SquareCheck, squareChecks } from "./square";
 export * from "./step-finish";
 export { handsFor, LIFTS } from "./step-lift";

@@ -186,12 +186,14 @@ function findFastener(
   return found && fasteners.find((f) => f.name === found.name);
 }
 
-interface Side {
+/** A part that a screw meets, and at which of its sides; at its face where none is said. */
+export interface Side {
   readonly part: string;
   readonly face: Face | undefined;
 }
 
-function pathOf(
+/** The way through parts as their line names them, before any is placed. */
+export function pathOf(
   first: Side,
   through: readonly Side[],
   into: Side,

@@ -56,7 +56,7 @@ export interface OtherSize {
 /** What is known of each way through a joint; nothing for bolts, which are meant to come out. */
 export function screwFits(joint: Joint): ScrewFit[] {
   const { size, angle } = joint;
-  return size && !isBolt(joint) ? fitsAt(joint, size, angle) : [];
+  return size && !isBolt(joint) ? fitsAt(joint.paths, size, angle) : [];
 }
 
 export const isBolt = (joint: Joint): boolean =>
@@ -114,11 +114,12 @@ export function otherAngle(
   const halves = Math.ceil(Math.max(...needed.map((a) => a!)) * 2 - NUMERIC);
   if (halves / 2 > 90 - toeAngle.value || halves / 2 <= joint.angle.approx) return undefined;
   const angle = exactly(ANGLE, fraction.rational(halves, 2));
-  return { angle, bites: fitsAt(joint, size, angle).every((f) => !f.trouble) };
+  return { angle, bites: fitsAt(joint.paths, size, angle).every((f) => !f.trouble) };
 }
 
-function fitsAt(joint: Joint, size: Size, angle: Quantity): ScrewFit[] {
-  return joint.paths.flatMap((path): ScrewFit[] => {
+/** How a screw of that size would fit these ways through wood. */
+export function fitsAt(paths: readonly Path[], size: Size, angle: Quantity): ScrewFit[] {
+  return paths.flatMap((path): ScrewFit[] => {
     const driven = ifKnown(path.driven) && ifKnown(drive(size, angle, path.layers));
     if (!driven) return [];
     const half = halfCanHold(path);
@@ -179,8 +180,11 @@ function best(
     .sort((a, b) => sign * (a.size.length.approx - b.size.length.approx))[0];
 }
 
-function usual({ gauge }: Size): OtherSize[] {
-  const lengths = (gauge !== undefined && usualScrewLengths(gauge)) || [];
+const usual = ({ gauge }: Size): OtherSize[] => (gauge === undefined ? [] : usualSizes(gauge));
+
+/** The sizes of a gauge that are usually sold. */
+export function usualSizes(gauge: number): OtherSize[] {
+  const lengths = usualScrewLengths(gauge) ?? [];
   return lengths.flatMap((l): OtherSize[] => {
     const size = screwSize(`#${gauge} x ${l}"`);
     return size ? [{ size, fastener: undefined }] : [];

@@ -13,6 +13,7 @@ import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { scenarios as colours } from "./steps/colours.mjs";
 import { scenarios as commands } from "./steps/commands.mjs";
+import { scenarios as completing } from "./steps/completing.mjs";
 import { scenarios as editing } from "./steps/editing.mjs";
 import { scenarios as fixes } from "./steps/fixes.mjs";
 import { scenarios as hints } from "./steps/hints.mjs";
@@ -35,6 +36,7 @@ const { values: options } = parseArgs({
 });
 const SCENARIOS = [
   ...text,
+  ...completing,
   ...fixes,
   ...naming,
   ...editing,

@@ -27,11 +27,14 @@ const labels = (marked: string): string[] => offered(marked).map((c) => c.label)
 describe("at the start of a line", () => {
   test("every word that opens an entry, with its doc and an example", () => {
     const list = offered("‸");
-    expect(list.map((c) => c.label)).toEqual(ENTRY_FORMS.map((f) => f.word));
-    for (const form of ENTRY_FORMS) {
+    const entries = list.filter((c) => c.kind === "entry").map((c) => c.label);
+    // A plan has one shop, and this one has it.
+    const words = ENTRY_FORMS.map((f) => f.word).filter((w) => w !== "shop");
+    expect([...entries].sort()).toEqual([...words].sort());
+    for (const form of ENTRY_FORMS.filter((f) => f.word !== "shop")) {
       const one = list.find((c) => c.label === form.word);
-      expect(one?.documentation).toContain(form.doc);
-      expect(one?.documentation).toContain(form.example);
+      expect(one?.documentation()).toContain(form.doc);
+      expect(one?.documentation()).toContain(form.example);
     }
   });
 
@@ -68,7 +71,7 @@ describe("a name, by its kind", () => {
     ["the first of a joint", "fasten ‸", ["leg", "cap", "top"], ["rim", "2x4", "deck-mid"]],
     ["the last of a joint", "fasten leg into ‸", ["leg", "cap"], ["rim"]],
     ["what is placed", "place ‸", ["leg", "tub"], ["rim", "2x4"]],
-    ["what it stands on", "place leg upright, on ‸", ["cap", "legs", "floor"], ["rim"]],
+    ["what it stands on", "place leg upright, on ‸", ["cap", "caps", "floor"], ["rim", "leg", "legs"]],
     ["what is coated", "coat ‸", ["leg", "tub"], ["outdoor-oil"]],
     ["with what", "coat leg with ‸", ["outdoor-oil", "oil-finish"], ["leg", "pond-liner"]],
     ["what is lined", "line ‸", ["tub"], ["leg"]],
@@ -157,7 +160,6 @@ describe("words that are wanted", () => {
     ["part a 2 of 2x4, ends ‸", ["square", "mitered", "beveled"]],
     ["plan X\n  units ‸", ["inches", "millimetres"]],
     ["fasten leg ‸", ["face", "edge", "end", "and", "through", "into"]],
-    ["place leg ‸", ["upright", "across", "front to back", "flat", "on edge"]],
     ["must rim ‸", ["at most", "at least", "less than", "more than", "exactly"]],
     ["accept never-used ‸", ["on", "because"]],
     ['box b, filled with soil to 1" ‸', ["below rim", "deep"]],

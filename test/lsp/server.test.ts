@@ -242,7 +242,9 @@ describe("questions", () => {
       uri: uriOf(PLAN),
       range: { start: { line: 1, character: 8 }, end: { line: 1, character: 11 } },
     });
-    const items = (await ask(e, "textDocument/completion", GOOD.length)) as { label: string }[];
+    const { items } = (await ask(e, "textDocument/completion", GOOD.length)) as {
+      items: { label: string }[];
+    };
     expect(items.map((i) => i.label)).toEqual(expect.arrayContaining(["part", "measure", "fasten"]));
     const symbols = await e.connection.sendRequest<object[]>("textDocument/documentSymbol", {
       textDocument: { uri: uriOf(PLAN) },

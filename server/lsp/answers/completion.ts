@@ -1,28 +1,71 @@
-/** What could be typed next. */
-import { type CompletionItem, CompletionItemKind, InsertTextFormat, MarkupKind } from "vscode-languageserver";
+/** What could be typed next: a list that is quick to make and small, and more about one offer when it is looked at. */
+import {
+  type ClientCapabilities,
+  type CompletionItem,
+  CompletionItemKind,
+  type CompletionList,
+  InsertReplaceEdit,
+  InsertTextFormat,
+  MarkupKind,
+  TextEdit,
+} from "vscode-languageserver";
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import { type Completion, completionsAt } from "../../features/completion";
 import { rangeIn, type Shows } from "../convert";
+import { numberIn, textIn } from "../untyped";
 import type { Answerer } from "./answering";
 
 export const completion: Answerer = {
-  offers: () => ({ completionProvider: { triggerCharacters: [" ", "#"] } }),
-  answer: ({ connection, guard, at, shows }) => {
+  offers: () => ({ completionProvider: { triggerCharacters: [" ", "#", "("], resolveProvider: true } }),
+  answer: ({ connection, params, guard, at, shows }) => {
+    const can = abilities(params.capabilities, shows);
+    const again = textIn(params.initializationOptions, "offerAgain");
+    let last: { readonly number: number; readonly offers: readonly Completion[] } = { number: 0, offers: [] };
     connection.onCompletion(
       guard(
         "completion",
         (asked) =>
-          at(asked, ({ evaluated, document }, offset): CompletionItem[] =>
-            completionsAt(evaluated, offset).map((c) => toCompletion(c, document, shows)),
-          ),
+          at(asked, ({ evaluated, document }, offset): CompletionList => {
+            const offers = completionsAt(evaluated, offset, shows.language);
+            last = { number: last.number + 1, offers };
+            const making = { can, again, document, offset, list: last.number };
+            // Never incomplete: while an editor asks anew it shows the old list, and Enter then takes `1"` for `10"`.
+            return { isIncomplete: false, items: offers.map((o, i) => toItem(o, i, making)) };
+          }),
         null,
       ),
     );
+    const resolved = (item: CompletionItem): CompletionItem => {
+      const one = numberIn(item.data, "list") === last.number && last.offers[numberIn(item.data, "at")];
+      return one ? { ...item, ...documented(one) } : item;
+    };
+    connection.onCompletionResolve((item) => guard("completion", resolved, item)(item));
   },
 };
 
-const COMPLETES = {
+interface Abilities {
+  readonly snippets: boolean;
+  readonly insertReplace: boolean;
+  readonly labelDetails: boolean;
+  readonly preselect: boolean;
+  /** Asks for what is said about an offer when it is looked at. */
+  readonly asksLater: boolean;
+}
+
+function abilities({ textDocument }: ClientCapabilities, { snippets }: Shows): Abilities {
+  const item = textDocument?.completion?.completionItem;
+  return {
+    snippets,
+    insertReplace: item?.insertReplaceSupport ?? false,
+    labelDetails: item?.labelDetailsSupport ?? false,
+    preselect: item?.preselectSupport ?? false,
+    asksLater: item?.resolveSupport?.properties.includes("documentation") ?? false,
+  };
+}
+
+const KINDS = {
   entry: CompletionItemKind.Keyword,
+  snippet: CompletionItemKind.Snippet,
   clause: CompletionItemKind.Property,
   word: CompletionItemKind.Keyword,
   section: CompletionItemKind.Constant,
@@ -35,16 +78,39 @@ const COMPLETES = {
   thing: CompletionItemKind.Class,
 } as const satisfies Readonly<Record<Completion["kind"], CompletionItemKind>>;
 
-function toCompletion(c: Completion, document: TextDocument, { snippets }: Shows): CompletionItem {
-  const snippet = snippets ? c.snippet : undefined;
+interface Making {
+  readonly can: Abilities;
+  /** The editor's own command that opens the list anew, where it has told one. */
+  readonly again: string;
+  readonly document: TextDocument;
+  readonly offset: number;
+  readonly list: number;
+}
+
+function toItem(one: Completion, at: number, making: Making): CompletionItem {
+  const { can, again, document, offset, list } = making;
+  const snippet = can.snippets ? one.snippet : undefined;
+  const text = snippet ?? one.insertText;
+  const replace = rangeIn(document, one.range);
+  const insert = rangeIn(document, { start: one.range.start, end: offset });
   return {
-    label: c.label,
-    kind: COMPLETES[c.kind],
-    ...(c.detail && { detail: c.detail }),
-    ...(c.documentation && { documentation: { kind: MarkupKind.Markdown, value: c.documentation } }),
-    sortText: c.sortText,
-    filterText: c.label,
+    label: one.label,
+    kind: KINDS[one.kind],
+    ...(one.detail && { detail: one.detail }),
+    ...(can.labelDetails && one.detail && { labelDetails: { description: one.detail } }),
+    ...(can.asksLater ? { data: { list, at } } : documented(one)),
+    ...(can.preselect && one.preselect && { preselect: true }),
+    sortText: one.sortText,
+    filterText: one.label,
     ...(snippet !== undefined && { insertTextFormat: InsertTextFormat.Snippet }),
-    textEdit: { range: rangeIn(document, c.range), newText: snippet ?? c.insertText },
+    textEdit: can.insertReplace
+      ? InsertReplaceEdit.create(text, insert, replace)
+      : TextEdit.replace(replace, text),
+    ...(again && one.goesOn && { command: { title: one.label, command: again } }),
   };
+}
+
+function documented(one: Completion): Pick<CompletionItem, "documentation"> {
+  const value = one.documentation();
+  return value ? { documentation: { kind: MarkupKind.Markdown, value } } : {};
 }

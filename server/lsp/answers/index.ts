@@ -13,6 +13,7 @@ import { notChecked } from "./not-checked";
 import { reading } from "./reading";
 import { references } from "./references";
 import { rename } from "./rename";
+import { signature } from "./signature";
 import { symbols } from "./symbols";
 import { tokens } from "./tokens";
 import { workspaceSymbols } from "./workspace-symbols";
@@ -30,6 +31,7 @@ export const ANSWERERS: readonly Answerer[] = [
   reading,
   references,
   rename,
+  signature,
   symbols,
   tokens,
   workspaceSymbols,

@@ -4,5 +4,6 @@ export type { BoardIn, Owner } from "./block";
 export { boardSolid } from "./board-solid";
 export { boardsAt } from "./boards";
 export { insideOf, insideProperty, isPlaced, placedProperty } from "./faces";
-export { startsAt } from "./open";
+export { lieOf } from "./frame";
+export { openAxes, startsAt } from "./open";
 export { type Context, type Placement, Placing } from "./placing";
