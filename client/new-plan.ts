@@ -58,19 +58,18 @@ async function chooseTarget(sample: Sample): Promise<"untitled" | vscode.Uri | u
 /** Copies the plan under a free name, and the files it needs unless files of their names are there. Gives the plan's copy. */
 async function copySample(from: vscode.Uri, sample: Sample, to: vscode.Uri): Promise<vscode.Uri> {
   const there = new Set(await namesIn(to));
-  // Read and written, since an editor may copy nothing out of the folder of an extension.
-  const copyOf = async (name: string, target: vscode.Uri): Promise<void> =>
-    vscode.workspace.fs.writeFile(
-      target,
-      await vscode.workspace.fs.readFile(vscode.Uri.joinPath(from, name)),
-    );
   for (const name of filesNeeded(sample.text)) {
     if (there.has(name) || !SHIPPED.includes(name)) continue;
-    await copyOf(name, vscode.Uri.joinPath(to, name));
+    await copyShipped(vscode.Uri.joinPath(from, name), vscode.Uri.joinPath(to, name));
   }
   const copy = vscode.Uri.joinPath(to, freeName(sample.file, there));
-  await copyOf(sample.file, copy);
+  await copyShipped(vscode.Uri.joinPath(from, sample.file), copy);
   return copy;
+}
+
+/** Read and written, since an editor may copy nothing out of the folder of an extension. What is there is written over. */
+export async function copyShipped(from: vscode.Uri, to: vscode.Uri): Promise<void> {
+  await vscode.workspace.fs.writeFile(to, await vscode.workspace.fs.readFile(from));
 }
 
 async function namesIn(folder: vscode.Uri): Promise<string[]> {

@@ -14,18 +14,25 @@ export function planStatus(running: Running): vscode.Disposable {
   let waiting: ReturnType<typeof setTimeout> | undefined;
   const item = itemOf("sawbuck.plan", vscode.l10n.t("Sawbuck Plan"));
 
-  const show = (): void => {
-    clearTimeout(waiting);
+  const last = (): Worked | undefined => {
     const document = vscode.window.activeTextEditor?.document;
-    const last = document && told.get(document.uri.toString());
-    tell(item, server, last?.counts);
-    const stale = last !== undefined && document !== undefined && last.version < document.version;
-    if (stale) {
-      waiting = setTimeout(() => {
-        item.busy = true;
-      }, PATIENCE);
-    }
-    const left = last?.counts.unchecked ?? 0;
+    return document && told.get(document.uri.toString());
+  };
+  /** Nothing else is done at each key: whatever is set on an item goes to the window of the editor. */
+  const watch = (): void => {
+    clearTimeout(waiting);
+    const version = vscode.window.activeTextEditor?.document.version ?? 0;
+    if ((last()?.version ?? version) >= version) return;
+    waiting = setTimeout(() => {
+      item.busy = true;
+    }, PATIENCE);
+  };
+
+  const show = (): void => {
+    const counts = last()?.counts;
+    tell(item, server, counts);
+    watch();
+    const left = counts?.unchecked ?? 0;
     if (left === 0) {
       open?.dispose();
       open = undefined;
@@ -54,7 +61,7 @@ export function planStatus(running: Running): vscode.Disposable {
     }),
     vscode.window.onDidChangeActiveTextEditor(show),
     vscode.workspace.onDidChangeTextDocument(({ document }) => {
-      if (document === vscode.window.activeTextEditor?.document) show();
+      if (document === vscode.window.activeTextEditor?.document) watch();
     }),
     vscode.workspace.onDidCloseTextDocument(({ uri }) => told.delete(uri.toString())),
     {

@@ -42,10 +42,9 @@ export function practice(running: Running, extensionUri: vscode.Uri): vscode.Dis
       // The hover of the step before would lie over the list; older editors cannot put it away.
       await vscode.commands.executeCommand("editor.action.hideHover").then(undefined, () => {});
       if (!PLACED.test(editor.document.getText())) {
-        const at = editor.selection.active;
-        await editor.edit((edit) => edit.insert(at, "place lip "));
-        const end = at.translate(0, "place lip ".length);
+        const end = await beginLine(editor, "place lip ");
         editor.selection = new vscode.Selection(end, end);
+        editor.revealRange(new vscode.Range(end, end));
       }
       await vscode.commands.executeCommand("editor.action.triggerSuggest");
     },
@@ -77,6 +76,20 @@ export const NAME = /^part sl/m;
 /** The line of the lip as far as it is written, or where it is missing: below the remark that says so. */
 export const MISSING = /^place lip .*|^# .*\blip\b.*\r?\n(?:#.*\r?\n)*/m;
 const PLACED = /^place lip /m;
+
+/** At the cursor, below the remark; where that was deleted, on a line of its own at the end. Where the text then ends. */
+async function beginLine(editor: vscode.TextEditor, start: string): Promise<vscode.Position> {
+  const { document } = editor;
+  const text = document.getText();
+  if (MISSING.test(text)) {
+    const at = editor.selection.active;
+    await editor.edit((edit) => edit.insert(at, start));
+    return at.translate(0, start.length);
+  }
+  const before = /[^\n]$/.test(text) ? "\n" : "";
+  await editor.edit((edit) => edit.insert(document.positionAt(text.length), before + start));
+  return document.positionAt(document.getText().length);
+}
 
 async function freshPlan(extensionUri: vscode.Uri): Promise<vscode.TextDocument> {
   const ending = /^fr\b/i.test(vscode.env.language) ? ".fr.sawbuck" : ".sawbuck";

@@ -14,14 +14,14 @@ export async function readForServer(address: string): Promise<FileRead> {
     if (size > LARGEST_FILE) return { refused: TOO_LARGE };
     const bytes = await vscode.workspace.fs.readFile(uri);
     if (bytes.length > LARGEST_FILE) return { refused: TOO_LARGE };
-    if (bytes.includes(0)) return { refused: "it is not text" };
     return { text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes) };
   } catch (reason) {
     return { refused: inWords(reason) };
   }
 }
 
-const TOO_LARGE = `it is larger than ${LARGEST_FILE / 1e6} MB`;
+/** These reasons are phrases of the server's, which tells them in the reader's language. */
+const TOO_LARGE = "it is larger than 20 MB";
 
 function inWords(reason: unknown): string {
   const code = reason instanceof vscode.FileSystemError ? reason.code : "";

@@ -39,10 +39,10 @@ export type NoAnswer = "no server" | "no file";
 const whyNot = (why: NoAnswer): string =>
   why === "no server"
     ? l10n.t(
-        "This sheet does not follow: the language server gave no answer. Try the command “Sawbuck: Restart Language Server”.",
+        "This sheet has stopped following its plan: the language server gave no answer. Try the command “Sawbuck: Restart Language Server”.",
       )
     : l10n.t(
-        "This sheet does not follow: its plan cannot be opened. It may have been moved, renamed or deleted.",
+        "This sheet has stopped following its plan: the plan cannot be opened. It may have been moved, renamed or deleted.",
       );
 
 /** Keeps what is shown, and says why it does not follow. */

@@ -38,10 +38,10 @@ class WorkerClient extends LanguageClient {
 }
 
 /** What ends a program ends the worker too: an error that nobody caught, which is told, and the end of its connection. */
-function transportsOf(worker: Worker, tell: (why: string) => void): MessageTransports {
+function transportsOf(worker: Worker, log: (why: string) => void): MessageTransports {
   const over = (event: ErrorEvent): void => {
     event.stopImmediatePropagation(); // it is an end, and not a message that went wrong
-    tell(`The language server broke down: ${event.message}`);
+    log(`The language server broke down: ${event.message}`);
     worker.terminate();
     reader.end();
   };

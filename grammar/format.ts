@@ -26,11 +26,14 @@ export function format(tree: Tree, lines: Span = ALL, indents: Span = lines): Te
   );
 }
 
-/** A text with its edits made, whose offsets count from `from`. */
+/**
+ * A text with its edits made, whose offsets count from `from`. They do not overlap; of those at one place the one that
+ * only adds comes first, and else they come in the order given.
+ */
 export function applied(text: string, edits: readonly TextEdit[], from = 0): string {
   const parts: string[] = [];
   let at = 0;
-  for (const edit of edits) {
+  for (const edit of [...edits].sort((a, b) => a.start - b.start || a.end - b.end)) {
     parts.push(text.slice(at, edit.start - from), edit.text);
     at = edit.end - from;
   }

@@ -30,7 +30,7 @@ import { svgText } from "./sheet/svg";
 import { drawTeaching } from "./sheet/teach";
 import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
-import { laidOutAnew, shownIn, type Worked, work } from "./worked";
+import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./worked";
 
 export { type Scene, sameScene } from "./sheet/drawings";
 
@@ -74,7 +74,7 @@ export function countsOf(e: Evaluated): Counts {
     hazards: of("hazard"),
     warnings: of("warning"),
     hints: of("hint"),
-    unchecked: notCheckedOf(e).length,
+    unchecked: countNotChecked(e.worked),
   };
 }
 

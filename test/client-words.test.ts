@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { FRENCH_PHRASES } from "../server/checks/french/phrases";
 
 const ROOT = join(__dirname, "..");
 const json = (path: string) => JSON.parse(readFileSync(join(ROOT, path), "utf8")) as Record<string, string>;
@@ -46,7 +47,7 @@ function stringsOf(path: string, text = readFileSync(path, "utf8")): Said[] {
         for (const one of filled) visit(one);
         return;
       }
-      if (/^(log|console)\./.test(called)) return;
+      if (/^(log|console)\b/.test(called)) return;
     }
     if (ts.isStringLiteralLike(node)) found.push({ at: at(node), text: node.text });
     if (ts.isTemplateExpression(node)) {
@@ -69,6 +70,11 @@ function readsLikeWords(text: string): boolean {
 
 /** What the program or a plan knows something by. */
 const KEYS = ["place lip ", "pdf Letter", "no file", "no server"];
+/** Codes of the editor's file systems. */
+const FILE_CODES = ["FileNotFound", "FileNotADirectory", "NoPermissions", "FileIsADirectory"];
+
+/** A reason why there is no file: the server has it in every language. */
+const isPhrase = (text: string): boolean => Object.hasOwn(FRENCH_PHRASES, text);
 
 /** Styles and selectors, which look like words and are none. */
 const isStyle = ({ at, text }: Said): boolean =>
@@ -87,7 +93,8 @@ describe("the extension", () => {
     const around = all.filter(
       (one) =>
         one.key !== true &&
-        ![...NAMES, ...KEYS].includes(one.text) &&
+        ![...NAMES, ...KEYS, ...FILE_CODES].includes(one.text) &&
+        !isPhrase(one.text) &&
         !isStyle(one) &&
         readsLikeWords(one.text),
     );
@@ -114,6 +121,7 @@ describe("the extension", () => {
   });
 });
 
+const isKey = (text: string): boolean => /^%.+%$/.test(text) && text.slice(1, -1) in MANIFEST.en;
 const blanks = (text: string): string[] => [...text.matchAll(/\{\d+\}/g)].map(([blank]) => blank).sort();
 
 /** What French typography asks: no-break spaces within and before marks, round apostrophes, its own quotation marks. */
@@ -149,6 +157,19 @@ describe("French", () => {
       expect([english, blanks(french)]).toEqual([english, blanks(english)]);
       expect(french.trim()).not.toBe("");
     }
+  });
+
+  test("can be had of every description that the manifest contributes", () => {
+    const plain: string[] = [];
+    const look = (value: unknown): void => {
+      if (typeof value !== "object" || value === null) return;
+      for (const [key, inside] of Object.entries(value)) {
+        if (/description$/i.test(key) && typeof inside === "string" && !isKey(inside)) plain.push(inside);
+        look(inside);
+      }
+    };
+    look(json("package.json").contributes);
+    expect(plain).toEqual([]);
   });
 
   test("links to the same commands", () => {

@@ -44,7 +44,7 @@ function enter(marked: string): string {
 /** The text once Enter was pressed in an editor that begins every line at the left edge, and asks the server. */
 function asked(marked: string): string {
   const { plan, offset } = atCaret(marked.replace("‸", "\n‸"));
-  return applied(plan.text, formatOnNewLine(plan, offset));
+  return applied(plan.text, formatOnNewLine(plan.text, offset));
 }
 
 const line = (text: string): string => text.replace("‸", "");

@@ -1,10 +1,11 @@
+import { linesOf } from "../../grammar/lines";
 import { nearest } from "../../grammar/near";
 import type { Worked } from "../worked";
 import { accepts } from "./accepting";
 import type { Check, Cure, Finding, Problem } from "./check";
 import { CODES } from "./codes";
 import { phrase } from "./phrases";
-import { entryOut } from "./writing";
+import { entryAt, entryOut } from "./writing";
 
 export const cannotAccept: Check = {
   code: "cannot-accept",
@@ -61,8 +62,20 @@ function findings(line: Line, found: readonly Problem[], worked: Worked): Findin
   return same.every((p) => p.class === "error") ? of("error", { cures: withoutLine(line, worked) }) : [];
 }
 
+/** Taking the line out, where all that goes with it could be read. */
 function withoutLine({ at }: Line, worked: Worked): Cure[] {
-  const entries = worked.loaded.files.find((f) => f.file === at.file)?.tree.entries ?? [];
-  const entry = entries.find((e) => e.start <= at.start && at.end <= e.end);
-  return entry ? [{ says: "out", slots: {}, edits: [entryOut(at.file, entry, worked)] }] : [];
+  const tree = worked.loaded.files.find((f) => f.file === at.file)?.tree;
+  const entry = entryAt(at, worked);
+  if (!tree || !entry) return [];
+  const { start, end } = linesOf(tree.text, entry);
+  if (tree.complaints.some((c) => start <= c.end && c.start < end)) return [];
+  return [
+    {
+      says: "out",
+      slots: {},
+      get edits() {
+        return [entryOut(at.file, entry, worked)];
+      },
+    },
+  ];
 }

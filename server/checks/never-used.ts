@@ -52,7 +52,15 @@ function withoutLine({ name, entry, at }: Declared, worked: Worked): Cure[] {
   const { scope } = worked;
   if (usesOf(entry).some((u) => lookUp(scope, u.name.text)?.role === "plan")) return [];
   if (scope.twice.some(({ first }) => first.name === name)) return [];
-  return [{ says: "out", slots: {}, edits: [entryOut(at.file, entry, worked)] }];
+  return [
+    {
+      says: "out",
+      slots: {},
+      get edits() {
+        return [entryOut(at.file, entry, worked)];
+      },
+    },
+  ];
 }
 
 /** Whether the file has a part, a ring or a box; one with none is there for other plans to bring. */

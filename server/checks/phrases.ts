@@ -208,7 +208,6 @@ const PLAIN = [
   "it is a folder",
   "it is not an ordinary file",
   "it is larger than 20 MB",
-  "it is not text",
   "it is still being read",
   "a path with a drive leads nowhere from this folder",
   "this editor cannot read files in this folder",

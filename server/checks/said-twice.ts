@@ -3,7 +3,7 @@ import type { Worked } from "../worked";
 import type { Check, Cure } from "./check";
 import { ofKind } from "./faults";
 import { type PhraseKey, phrase } from "./phrases";
-import { clauseOut, textAt } from "./writing";
+import { clauseOut, entryAt, textAt } from "./writing";
 
 export const saidTwice: Check = {
   code: "said-twice",
@@ -37,16 +37,11 @@ part leg 4 of 2x4, length 28"
 
 /** Leaving the second out, where there is no third to take its place. */
 function withoutSecond(at: At, worked: Worked): Cure[] {
-  const entries = worked.loaded.files.find((f) => f.file === at.file)?.tree.entries ?? [];
-  const lines = entries.flatMap((e) => (e.kind === "assembly" ? [e, ...e.body] : [e]));
-  for (const { clauses } of lines) {
-    const second = clauses.find((c) => c.start === at.start && c.end === at.end);
-    if (!second) continue;
-    if (clauses.filter((c) => c.kind === second.kind).length > 2) return [];
-    const edits = clauseOut(at, worked);
-    return edits.length > 0 ? [{ says: "leave", slots: { text: textAt(worked, at) }, edits }] : [];
-  }
-  return [];
+  const clauses = entryAt(at, worked)?.clauses ?? [];
+  const second = clauses.find((c) => c.start === at.start && c.end === at.end);
+  if (!second || clauses.filter((c) => c.kind === second.kind).length > 2) return [];
+  const edits = clauseOut(at, worked);
+  return edits.length > 0 ? [{ says: "leave", slots: { text: textAt(worked, at) }, edits }] : [];
 }
 
 /** Said in words already, since no one clause has a name for it. */

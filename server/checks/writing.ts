@@ -1,7 +1,8 @@
 /** How checks write lists and lengths, in sentences and in edits of the text. */
-import { linesOf } from "../../grammar/lines";
+import { lineStart, lineStop, linesOf, nextLine } from "../../grammar/lines";
 import { wordsOf } from "../../grammar/messages";
-import type { Entry } from "../../grammar/tree";
+import { Comma, tokenize } from "../../grammar/tokens";
+import type { Entry, Tree } from "../../grammar/tree";
 import type { At } from "../plan";
 import {
   type Display,
@@ -83,24 +84,67 @@ export const edit = (at: At, text: string): Edit => ({ file: at.file, start: at.
 /** An edit that adds text just after a place. */
 export const editAfter = (at: At, text: string): Edit => edit({ ...at, start: at.end }, text);
 
-const textIn = (file: string, { loaded }: Worked): string =>
-  loaded.files.find((f) => f.file === file)?.tree.text ?? "";
+const treeIn = (file: string, { loaded }: Worked): Tree | undefined =>
+  loaded.files.find((f) => f.file === file)?.tree;
 
-/** The edit that takes an entry out of its file, with all its lines. */
-export const entryOut = (file: string, entry: Entry, worked: Worked): Edit => ({
-  file,
-  ...linesOf(textIn(file, worked), entry),
-  text: "",
-});
+/** The entry of a place, in an assembly the one inside of it. */
+export function entryAt(at: At, worked: Worked): Entry | undefined {
+  const within = (entries: readonly Entry[]): Entry | undefined => {
+    let [low, high] = [0, entries.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (entries[middle]!.start <= at.start) low = middle + 1;
+      else high = middle;
+    }
+    const entry = entries[low - 1];
+    if (!entry || entry.end < at.end) return undefined;
+    return (entry.kind === "assembly" ? within(entry.body) : undefined) ?? entry;
+  };
+  return within(treeIn(at.file, worked)?.entries ?? []);
+}
 
-/** The edits that take a clause out: with the comma before it, else with its line or with the comma behind it. */
-export function clauseOut({ file, start, end }: At, worked: Worked): Edit[] {
-  const text = textIn(file, worked);
-  const comma = /,\s*$/.exec(text.slice(0, start));
-  if (comma) return [{ file, start: comma.index, end, text: "" }];
-  const behind = /^\s*,\s*/.exec(text.slice(end));
-  if (behind) return [{ file, start, end: end + behind[0].length, text: "" }];
-  const line = /(\r\n|\r|\n)[ \t]+$/.exec(text.slice(0, start));
-  const alone = /^[ \t]*(\r|\n|$)/.exec(text.slice(end));
-  return line && alone ? [{ file, start: line.index, end, text: "" }] : [];
+/** The edit that takes an entry out of its file, with all its lines; the comments on them stay, each on its own line. */
+export function entryOut(file: string, entry: Entry, worked: Worked): Edit {
+  const { text = "", comments = [] } = treeIn(file, worked) ?? {};
+  const { start, end } = linesOf(text, entry);
+  const kept = comments.filter((c) => start <= c.start && c.start < end);
+  const lines = kept.map((c) => indentOf(text, c.start) + text.slice(c.start, nextLine(text, c.start)));
+  return { file, start, end, text: lines.join("") };
+}
+
+const indentOf = (text: string, offset: number): string =>
+  /^[ \t]*/.exec(text.slice(lineStart(text, offset), offset))![0];
+
+/** The edits that take a clause out: with a comma beside it on its line, else with the comma above, else with its line. */
+export function clauseOut(at: At, worked: Worked): Edit[] {
+  const { file, start, end } = at;
+  const { text = "" } = treeIn(file, worked) ?? {};
+  const out = (from: number, to: number): Edit => ({ file, start: from, end: to, text: "" });
+  const line = lineStart(text, start);
+  const before = text.slice(line, start).trimEnd();
+  if (before.endsWith(",")) return [out(line + before.length - 1, end)];
+  const stop = lineStop(text, end);
+  const behind = /^[ \t]*,[ \t]*/.exec(text.slice(end, stop));
+  if (behind && end + behind[0].length < stop) return [out(start, end + behind[0].length)];
+  if (behind && before !== "") return [out(line + before.length, stop)];
+  if (before !== "" || line === start) return [];
+  if (behind) return [out(line, nextLine(text, end))];
+  const comma = commaAbove(at, text, worked);
+  if (comma !== undefined && text.slice(comma + 1, start).trim() === "") return [out(comma, end)];
+  const rest = text.slice(end, stop);
+  if (rest.trim() !== "" && !COMMENT.test(rest)) return [];
+  const own =
+    rest.trim() === "" ? out(line, nextLine(text, end)) : out(start, stop - rest.trimStart().length);
+  return comma === undefined ? [own] : [out(comma, comma + 1), own];
+}
+
+const COMMENT = /^[ \t]*#(\s|$)/;
+
+/** The comma that ends what a line above says, of the same entry: none inside of a comment or of words to people. */
+function commaAbove(at: At, text: string, worked: Worked): number | undefined {
+  const entry = entryAt(at, worked);
+  if (!entry) return undefined;
+  const from = lineStart(text, entry.start);
+  const last = tokenize(text.slice(from, at.start)).tokens.at(-1);
+  return last?.tokenType === Comma ? from + last.startOffset : undefined;
 }

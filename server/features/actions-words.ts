@@ -2,7 +2,7 @@
 import type { Language } from "../checks";
 
 interface ActionWords {
-  readonly mendAll: (n: number, title: string) => string;
+  readonly mendAll: (n: number, total: number, title: string) => string;
   readonly mendSpelling: (n: number) => string;
   readonly accept: (line: string) => string;
   readonly acceptHazard: (line: string) => string;
@@ -38,7 +38,8 @@ interface ActionWords {
 type System = "inches" | "millimetres";
 
 const ENGLISH: ActionWords = {
-  mendAll: (n, title) => `Mend all ${n} of this kind: ${title}`,
+  mendAll: (n, total, title) =>
+    `Mend ${n === total ? `all ${n}` : `${n} of ${total}`} of this kind, each by its first cure: ${title}`,
   mendSpelling: (n) => (n === 1 ? "Mend what is misspelt" : `Mend the ${n} things that are misspelt`),
   accept: (line) => `Let it stand: ${line}…`,
   acceptHazard: (line) =>
@@ -77,7 +78,8 @@ const units = (system: System): string => (system === "inches" ? "pouces" : "mil
 const roundedTo = (rounded: boolean): string => (rounded ? " (arrondi)" : "");
 
 const FRENCH: ActionWords = {
-  mendAll: (n, title) => `Corriger les ${n} problèmes de ce genre\u00a0: ${title}`,
+  mendAll: (n, total, title) =>
+    `Corriger ${n === total ? `les ${n}` : `${n} des ${total}`} problèmes de ce genre, chacun par son premier remède\u00a0: ${title}`,
   mendSpelling: (n) =>
     n === 1 ? "Corriger ce qui est mal écrit" : `Corriger les ${n} choses qui sont mal écrites`,
   accept: (line) => `L’admettre\u00a0: ${line}…`,
@@ -99,7 +101,7 @@ const FRENCH: ActionWords = {
   notReadable: "Une partie du texte n’a pas pu être lue\u00a0: corrigez-la d’abord.",
   valueOfItself: (name) => `La valeur de «\u00a0${name}\u00a0» ramène à elle-même.`,
   otherMeaning: "Les lignes voudraient alors dire autre chose.",
-  show: (from, to, rounded) => `Écrire ${from} en ${to}${roundedTo(rounded)}`,
+  show: (from, to, rounded) => `Écrire ${to}${roundedTo(rounded)} à la place de ${from}`,
   showAll: (n, system, rounded) =>
     `Écrire en ${units(system)} les ${n} longueurs choisies${rounded ? " (arrondies)" : ""}`,
   showPlan: (system) => `Écrire tout le plan en ${units(system)}`,

@@ -2,6 +2,7 @@
  * What an editor offers to do at a place of a plan: mend a problem, mend all of a kind, let one stand with a reason, or
  * write the same plan in another way. Each is found at once; the change of the text is worked out when it is asked for.
  */
+import { applied } from "../../grammar/format";
 import type { Span } from "../../grammar/tree";
 import type { Edit, Language, Problem } from "../checks";
 import type { Reader } from "../plan";
@@ -36,6 +37,13 @@ export interface Change {
   /** Where, in the plan as it is then, a new name stands that may be changed. */
   readonly named?: number;
 }
+
+/** What a file's text is once it is changed. */
+export const textAfter = ({ edits }: Change, file: string, text: string): string =>
+  applied(
+    text,
+    edits.filter((e) => e.file === file),
+  );
 
 export interface Action {
   /** Tells it from all others of the same place in the same text. */

@@ -1,6 +1,6 @@
 /** Names that are offered: those in scope by what they come to, then what tables know; what a clause says of them. */
 import { clauseForm, type Form } from "../../grammar/forms";
-import { type Declared, ifKnown } from "../plan";
+import { type Declared, ifKnown, pluralOf } from "../plan";
 import {
   ANGLE,
   AREA,
@@ -19,14 +19,7 @@ import {
 import { copiesOf, type Worked } from "../worked";
 import { type Asking, type Offer, offer, RANK } from "./completion-offer";
 import type { Next, Unit } from "./completion-patterns";
-import {
-  narrowsGroup,
-  pluralOf,
-  standsNow,
-  standsWithWords,
-  subjectRank,
-  targetRank,
-} from "./completion-place";
+import { narrowsGroup, standsNow, standsWithWords, subjectRank, targetRank } from "./completion-place";
 import { namedFit } from "./completion-screws";
 import { tableOffers } from "./completion-tables";
 import { COMPLETION_WORDS } from "./completion-words";

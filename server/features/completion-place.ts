@@ -1,6 +1,6 @@
 /** What a place line still leaves open, and what could be meant: clauses that say it, pieces to lean on, words that choose some of them. */
 import type { Thing } from "../../grammar/tree";
-import { type Declared, lookUp } from "../plan";
+import { type Declared, lookUp, pluralOf } from "../plan";
 import {
   AXIS_WORDS,
   type Axis,
@@ -18,8 +18,6 @@ import { type Asking, type Offer, offer, RANK } from "./completion-offer";
 import { COMPLETION_WORDS } from "./completion-words";
 import { thingText } from "./values";
 
-export const pluralOf = (name: string): string => `${name}${/(s|x|ch|sh)$/.test(name) ? "es" : "s"}`;
-
 /** The place line that is typed, and those beside it. */
 interface Line {
   readonly context: Context;
@@ -27,24 +25,25 @@ interface Line {
   readonly placement: Placement | undefined;
 }
 
-/** Found once for each time that is asked: every name wants to know. */
-function lineAt(asking: Asking): Line | undefined {
-  const before = LINES.get(asking);
-  if (before) return before;
-  const found = findLine(asking);
-  if (found) LINES.set(asking, found);
-  return found;
+/** Worked out once for each time that is asked: every name wants to know. */
+function once<T>(work: (asking: Asking) => T): (asking: Asking) => T {
+  const known = new WeakMap<Asking, { readonly found: T }>();
+  return (asking) => {
+    const before = known.get(asking);
+    if (before) return before.found;
+    const found = work(asking);
+    known.set(asking, { found });
+    return found;
+  };
 }
 
-const LINES = new WeakMap<Asking, Line>();
-
-function findLine({ plan, typed }: Asking): Line | undefined {
+const lineAt = once(({ plan, typed }): Line | undefined => {
   if (!typed) return undefined;
   const { placing } = plan.worked;
   const context = placing.contextAt({ file: plan.file, start: typed.at, end: typed.at });
   const placement = context.placements.find((p) => context.file === plan.file && p.entry.start === typed.at);
   return { context, placement };
-}
+});
 
 /** Whether anything stands at all. */
 export const standsNow = ({ plan }: Asking): boolean => plan.worked.space.pieces.length > 0;
@@ -68,35 +67,52 @@ export const narrowsGroup = (asking: Asking, where: readonly string[]): boolean 
 
 /** Whether a thing is still to be placed: by no line but the one that is typed, and not as a piece of what is placed. */
 export function subjectRank(d: Declared, asking: Asking): boolean {
-  const { placing, scope, rings } = asking.plan.worked;
-  // A box stands where its walls do, and the parts of a ring where the ring does.
+  // A box stands where its walls do.
   if (d.kind === "box" && d.entry.clauses.some((c) => c.kind === "walls")) return false;
-  if (rings.some((r) => r.name !== d.name && r.sides.includes(d.name))) return false;
-  const line = lineAt(asking);
-  const others = placing.plan.placements.filter((p) => p !== line?.placement);
-  const placed = new Set(others.flatMap(({ subject }) => [subject.name, ...partsOf(subject, scope)]));
-  return !placed.has(d.name);
+  return !standing(asking).has(d.name);
 }
+
+/** What stands by another line than the one that is typed; the parts of a ring stand where the ring does. */
+const standing = once((asking): ReadonlySet<string> => {
+  const { placing, scope, rings } = asking.plan.worked;
+  const own = lineAt(asking)?.placement;
+  const others = placing.plan.placements.filter((p) => p !== own);
+  return new Set([
+    ...others.flatMap(({ subject }) => [subject.name, ...partsOf(subject, scope)]),
+    ...rings.flatMap((r) => r.sides.filter((side) => side !== r.name)),
+  ]);
+});
 
 /** Where a name stands among what a line may lean on; undefined for what it cannot lean on: itself. */
 export function targetRank(name: string, asking: Asking): number | undefined {
   if (asking.typed?.entry !== "place") return RANK.name;
   const line = lineAt(asking);
   if (!line) return RANK.name;
-  const { scope, space } = asking.plan.worked;
   const own = line.placement?.subject.name ?? asking.typed.head[0]?.image;
-  const others = line.context.placements.filter((p) => p !== line.placement);
-  if (name === own && !others.some((p) => p.subject.name === own)) return undefined;
-  const said = new Set(saidThings(asking).map(({ name: n }) => lookUp(scope, n.text)?.name ?? n.text));
+  const { placed, said, nearest, before } = besides(asking);
+  if (name === own && !placed.has(name)) return undefined;
   if (said.has(name)) return RANK.open;
-  const before = others.filter((p) => p.entry.start < asking.typed!.at);
-  const nearest = before.findLastIndex((p) => p.subject.name === name);
-  const later = name === own || nearest < 0 ? 0.3 : 0;
-  if (others.some((p) => p.subject.name === name))
-    return RANK.name + later + (before.length - nearest) / 10_000;
-  const inside = line.context.name === "" && space.named.has(name);
+  const last = nearest.get(name) ?? -1;
+  const later = name === own || last < 0 ? 0.3 : 0;
+  if (placed.has(name)) return RANK.name + later + (before - last) / 10_000;
+  const inside = line.context.name === "" && asking.plan.worked.space.named.has(name);
   return inside ? RANK.name + 0.5 : RANK.other;
 }
+
+/** What the lines beside the typed one place, and what that one has named so far. */
+const besides = once((asking) => {
+  const line = lineAt(asking);
+  const { scope } = asking.plan.worked;
+  const others = (line?.context.placements ?? []).filter((p) => p !== line?.placement);
+  const before = others.filter((p) => p.entry.start < asking.typed!.at);
+  return {
+    placed: new Set(others.map((p) => p.subject.name)),
+    said: new Set(saidThings(asking).map(({ name: n }) => lookUp(scope, n.text)?.name ?? n.text)),
+    /** Which of the lines before the typed one places a thing last, and how many those lines are. */
+    nearest: new Map(before.map((p, i) => [p.subject.name, i])),
+    before: before.length,
+  };
+});
 
 /** Things that the line has named so far, after its subject. */
 const saidThings = (asking: Asking): Thing[] =>

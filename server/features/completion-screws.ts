@@ -101,14 +101,14 @@ function detailOf({ fastener, fit, size }: FittingScrew, asking: Asking): string
   return [fitText(fit, asking), shop].filter(Boolean).join("; ");
 }
 
-/** `passes 3/4", 7/8" in leg`, or what is wrong with it. */
+/** `through 3/4", 7/8" into leg`, or what is wrong with it. */
 function fitText({ path, trouble, over, bite }: ScrewFit, { plan, language }: Asking): string {
   const words = COMPLETION_WORDS[language];
   const length = (q: Quantity) => lengthText(q, plan.worked.settings.display);
   const through = path.layers.slice(0, -1).reduce((sum, l) => sum + l.depth.approx, 0);
   switch (trouble) {
     case undefined:
-      return words.passes(length(roughly(LENGTH, through)), length(bite), path.into);
+      return words.through(length(roughly(LENGTH, through)), length(bite), path.into);
     case "out":
       return words.comesOut(length(roughly(LENGTH, -over.approx)));
     case "near":

@@ -21,7 +21,7 @@ export interface CompletionWords {
   readonly concerned: string;
   readonly usualLength: string;
   readonly sold: string;
-  readonly passes: (through: string, bite: string, into: string) => string;
+  readonly through: (through: string, bite: string, into: string) => string;
   readonly comesOut: (proud: string) => string;
   readonly nearTip: (wood: string) => string;
   readonly short: (into: string) => string;
@@ -84,10 +84,10 @@ const ENGLISH: CompletionWords = {
   notPlaced: "stands nowhere yet",
   touches: (name) => `touches ${name}`,
   open: (kind, title) => `${kind} in this plan: ${title}`,
-  concerned: "what it is told of",
+  concerned: "what the problem is about",
   usualLength: "a usual length",
   sold: "a length usually sold",
-  passes: (through, bite, into) => `passes ${through}, ${bite} in ${into}`,
+  through: (through, bite, into) => `through ${through}, ${bite} into ${into}`,
   comesOut: (proud) => `comes out ${proud}`,
   nearTip: (wood) => `only ${wood} of wood over its tip`,
   short: (into) => `does not reach ${into}`,
@@ -99,8 +99,8 @@ const ENGLISH: CompletionWords = {
     right: "Those right of the middle of the group.",
     front: "Those in front of the middle of the group.",
     back: "Those behind the middle of the group.",
-    top: "The highest of the group.",
-    bottom: "The lowest of the group.",
+    top: "Those above the middle of the group.",
+    bottom: "Those below the middle of the group.",
     upper: "Those above the middle of the group.",
     lower: "Those below the middle of the group.",
     middle: "The middle one of the group.",
@@ -110,7 +110,7 @@ const ENGLISH: CompletionWords = {
 const FRENCH: CompletionWords = {
   kinds: {
     measure: "une mesure",
-    stock: "une planche",
+    stock: "un bois",
     sheet: "un panneau",
     roll: "un rouleau",
     fastener: "une fixation",
@@ -118,13 +118,13 @@ const FRENCH: CompletionWords = {
     fill: "un contenu",
     part: "une pièce",
     assembly: "un ensemble",
-    ring: "un anneau",
+    ring: "un cadre",
     box: "un bac",
   },
   classes: { error: "erreur", hazard: "danger", warning: "avertissement", hint: "conseil" },
   detail: (kind, worth) => `${kind}\u00a0: ${worth}`,
   from: (file) => `, de ${file}`,
-  every: (name) => `tous les ${name}`,
+  every: (name) => `chaque ${name}`,
   sides: (count) => `${count} côtés`,
   really: (size) => `en réalité ${size}`,
   known: {
@@ -153,7 +153,7 @@ const FRENCH: CompletionWords = {
     min: "minutes",
     h: "heures",
     days: "jours",
-    "%": "une part",
+    "%": "un pourcentage",
   },
   wholeEntry: "en entier, avec des blancs à remplir",
   decides: ["dit où, de gauche à droite", "dit où, de l’avant à l’arrière", "dit à quelle hauteur"],
@@ -163,23 +163,23 @@ const FRENCH: CompletionWords = {
   concerned: "ce dont il est question",
   usualLength: "une longueur courante",
   sold: "une longueur couramment vendue",
-  passes: (through, bite, into) => `traverse ${through}, ${bite} dans ${into}`,
+  through: (through, bite, into) => `traverse ${through}, ${bite} dans ${into}`,
   comesOut: (proud) => `ressort de ${proud}`,
-  nearTip: (wood) => `seulement ${wood} de bois sur sa pointe`,
+  nearTip: (wood) => `seulement ${wood} de bois devant sa pointe`,
   short: (into) => `n’atteint pas ${into}`,
   little: (bite, into) => `seulement ${bite} dans ${into}`,
   bitFor: (size) => `la mèche pour ${size} dans ce bois`,
   longest: (name, length) => `La plus longue ${name} en vente mesure ${length}.`,
   narrows: {
-    left: "Ceux à gauche du milieu du groupe.",
-    right: "Ceux à droite du milieu du groupe.",
-    front: "Ceux devant le milieu du groupe.",
-    back: "Ceux derrière le milieu du groupe.",
-    top: "Les plus hauts du groupe.",
-    bottom: "Les plus bas du groupe.",
-    upper: "Ceux au-dessus du milieu du groupe.",
-    lower: "Ceux au-dessous du milieu du groupe.",
-    middle: "Celui du milieu du groupe.",
+    left: "Celles à gauche du milieu du groupe.",
+    right: "Celles à droite du milieu du groupe.",
+    front: "Celles devant le milieu du groupe.",
+    back: "Celles derrière le milieu du groupe.",
+    top: "Celles au-dessus du milieu du groupe.",
+    bottom: "Celles au-dessous du milieu du groupe.",
+    upper: "Celles au-dessus du milieu du groupe.",
+    lower: "Celles au-dessous du milieu du groupe.",
+    middle: "Celle du milieu du groupe.",
   },
 };
 

@@ -60,7 +60,10 @@ const namesFile = ({ kind }: Entry): boolean => kind === "shop" || kind === "bri
  * to the next empty line folds under it, where that is more than one entry.
  */
 function headed({ text, entries }: Tree, notes: readonly Span[], lineOf: (at: number) => number): Fold[] {
+  /** The first entry below the note that is looked at. */
+  let next = 0;
   return notes.flatMap(({ start, end }): Fold[] => {
+    while (next < entries.length && entries[next]!.start < end) next++;
     const heading = lineOf(start);
     if (
       lineOf(end) !== heading ||
@@ -68,11 +71,10 @@ function headed({ text, entries }: Tree, notes: readonly Span[], lineOf: (at: nu
     )
       return [];
     let [last, count] = [heading, 0];
-    for (const entry of entries) {
-      if (entry.start < end) continue;
-      if (lineOf(entry.start) !== last + 1) break;
+    let entry = entries[next];
+    while (entry && lineOf(entry.start) === last + 1) {
       last = lineOf(Math.max(entry.start, entry.end - 1));
-      count++;
+      entry = entries[next + ++count];
     }
     return count > 1 ? [{ first: heading, last, kind: "under a heading" }] : [];
   });

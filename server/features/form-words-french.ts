@@ -22,7 +22,7 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
       space: "La place dont il dispose.",
       "way in": "La porte ou le portail le plus étroit sur le chemin.",
       "floor limit": "Ce que le sol peut porter, et qui l’a dit.",
-      "foot limit": "Ce qu’un seul pied peut presser sur le sol, et qui l’a dit.",
+      "foot limit": "La charge qu’un seul pied peut exercer sur le sol, et qui l’a dit.",
       "of which": "La part de la charge admise du sol que d’autres choses prennent déjà.",
       budget: "Ce que tous les achats peuvent coûter.",
       tax: "La taxe sur les ventes, ajoutée à la liste d’achats.",
@@ -112,7 +112,7 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
     clauses: {
       dry: "Son poids quand il est sec.",
       moist: "Son poids quand il est arrosé et égoutté.",
-      saturated: "Son poids quand il ne retient plus une goutte d’eau de plus.",
+      saturated: "Son poids quand il ne peut pas retenir davantage d’eau.",
     },
   },
   tools: {
@@ -121,8 +121,8 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
       kerf: "La largeur du trait de scie.",
       "miters to": "Le plus grand angle que la scie coupe en onglet, par rapport à l’équerre.",
       "bevels to": "La plus grande inclinaison de la lame, par rapport à l’équerre.",
-      rips: "Les planches peuvent être refendues en long.",
-      "no ripping": "Les planches ne peuvent pas être refendues en long.",
+      rips: "Les planches peuvent être délignées.",
+      "no ripping": "Les planches ne peuvent pas être délignées.",
       has: "Les autres outils que l’on a.",
     },
   },
@@ -131,16 +131,16 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
     clauses: {
       length: "Sa longueur\u00a0; `long point to long point` et autres peuvent suivre.",
       overall: "La longueur se prend de pointe à pointe.",
-      "long point to long point": "La longueur se prend entre les pointes les plus éloignées des onglets.",
-      "short point to short point": "La longueur se prend entre les angles rentrants des onglets.",
+      "long point to long point": "La longueur se prend entre les pointes longues des onglets.",
+      "short point to short point": "La longueur se prend entre les pointes courtes des onglets.",
       "long point to short point":
         "La longueur se prend le long d’un même chant, entre des bouts coupés de la même façon.",
       "cut to fit": "La laisser trop longue et la couper une fois le reste debout.",
-      width: "La planche est refendue à cette largeur.",
+      width: "La planche est délignée à cette largeur.",
       ends: "Les deux bouts\u00a0: mitered (en onglet, en travers de la largeur), beveled (en biseau, dans l’épaisseur) ou les deux, par rapport à l’équerre.",
       "left end": "La coupe du bout gauche.",
       "right end": "La coupe du bout droit.",
-      "long points on": "Si les longues pointes sont sur un même chant ou sur des chants opposés.",
+      "long points on": "Si les pointes longues sont sur un même chant ou sur des chants opposés.",
       notch:
         "Du bois enlevé à un bout ou à un chant\u00a0: d’abord le long de la planche, puis en profondeur.",
       dado: "Une rainure en travers\u00a0: d’abord le long de la planche, puis sa profondeur.",
@@ -182,7 +182,7 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
       "long points":
         "Le côté où se trouve le long chant (de bouts en onglet) ou la longue face (de bouts en biseau).",
       leaning:
-        "Penché par rapport à la verticale\u00a0; un anneau peut pencher tout autour, `out` (dehors) ou `in` (dedans).",
+        "Penché par rapport à la verticale\u00a0; un cadre peut pencher tout autour, `out` (dehors) ou `in` (dedans).",
       sloping: "Penché par rapport à l’horizontale.",
       on: "Posé dessus.",
       under: "Touche le dessous.",
@@ -211,8 +211,8 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
     clauses: {
       "": 'Combien, de quoi, et où\u00a0: at each crossing, at each end, at 8 crossings, along it, in all\u00a0; ou `6" on center`.',
       pilot: "Le trou percé pour le filetage.",
-      clearance: "Le trou percé dans la première pièce pour la tige.",
-      angled: "Vissé en biais, par rapport à l’équerre de la face.",
+      clearance: "Le trou percé dans la première pièce pour le fût.",
+      angled: "Vissé en biais\u00a0; l’angle se compte depuis la perpendiculaire à la face.",
     },
   },
   glue: { doc: "Colle des pièces ensemble.", clauses: { with: "Quelle colle." } },
@@ -230,10 +230,10 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
   load: { doc: "Un poids que quelque chose porte.", clauses: {} },
   must: { doc: "Votre propre règle, et pourquoi.", clauses: {} },
   accept: {
-    doc: "Laisse passer un avertissement ou un danger\u00a0; la raison est imprimée sur la fiche.",
+    doc: "Admet un avertissement ou un danger\u00a0; la raison est imprimée sur la feuille.",
     clauses: {},
   },
-  note: { doc: "Une ligne pour qui lit la fiche.", clauses: {} },
+  note: { doc: "Une ligne pour qui lit la feuille.", clauses: {} },
   step: {
     doc: "Une étape du travail, dans l’ordre.",
     clauses: {
@@ -243,7 +243,7 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
       takes: "La durée du travail.",
       "then wait": "L’attente qui suit.",
       wait: "L’attente qui suit.",
-      "": "Combien de mains il faut.",
+      "": "Combien de personnes il faut.",
     },
   },
 };

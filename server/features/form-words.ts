@@ -62,7 +62,7 @@ const FUNCTIONS_IN_FRENCH: Readonly<Record<string, string>> = {
   diagonal: "Le grand côté d’un angle droit\u00a0: la racine de a² + b².",
   sin: "Le sinus d’un angle.",
   cos: "Le cosinus d’un angle.",
-  tan: "La tangente d’un angle\u00a0: montée sur avancée.",
+  tan: "La tangente d’un angle\u00a0: la hauteur divisée par la base.",
   asin: "L’angle qui a ce sinus.",
   acos: "L’angle qui a ce cosinus.",
   atan: "L’angle qui a cette tangente.",

@@ -37,12 +37,13 @@ function entriesIn({ text, entries }: Tree, span: Span): Span {
 
 /**
  * After a new line was begun at the offset: lays out the line above it, and gives the new one the beginning it should
- * have. An entry that was typed as if it went on from the one above is moved to the left edge.
+ * have. An entry that was typed as if it went on from the one above is moved to the left edge. It asks for the text
+ * alone, since no key is to wait until the plan is worked out.
  */
-export function formatOnNewLine(plan: Checked, offset: number): TextEdit[] {
-  const was = treeOf(plan);
-  const below = was && lineAt(was.text, offset);
-  const above = below && lineAbove(was.text, below);
+export function formatOnNewLine(text: string, offset: number): TextEdit[] {
+  const was = parse(text);
+  const below = lineAt(text, offset);
+  const above = lineAbove(text, below);
   if (!above) return [];
   const moved = read(was, moves(was, above, below));
   const isBare = textAt(was.text, below).trim() === "";

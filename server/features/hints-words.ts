@@ -35,13 +35,13 @@ const ENGLISH: HintWords = {
 const FRENCH: HintWords = {
   about: (figure) => `environ ${figure}`,
   pieces: (count) => (count === 1 ? "une seule" : `${count} pièces`),
-  long: (length) => `long de ${length}`,
+  long: (length) => `${length} de long`,
   cutFirst: (length) => `d’abord ${length}`,
   row: (count) => (count === 1 ? "1 seule" : String(count)),
-  apart: (gap) => `écart ${gap}`,
+  apart: (gap) => `jour ${gap}`,
   tight: "jointives",
   inAll: (count) => `${count} en tout`,
-  holds: (volume) => volume,
+  holds: (volume) => `contient ${volume}`,
 };
 
 export const HINT_WORDS: Readonly<Record<Language, HintWords>> = { en: ENGLISH, fr: FRENCH };

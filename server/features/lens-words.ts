@@ -21,14 +21,15 @@ const listed = (...texts: readonly string[]): string => texts.filter((t) => t !=
 
 const ENGLISH: LensWords = {
   wood: (boards, sheets, onHand, more) =>
+    (more ? "at least " : "") +
     listed(
       boards > 0 ? several(boards, "board", "boards") : "",
       sheets > 0 ? several(sheets, "sheet", "sheets") : "",
       onHand > 0 ? `${onHand} of them on hand` : "",
-    ) + (more ? " and more" : ""),
+    ),
   costOf: (total, budget) => `${total} of ${budget}`,
-  andMore: (cost) => `${cost} and more`,
-  withoutPrices: (cost, count) => `${cost}, without ${several(count, "price", "prices")}`,
+  andMore: (cost) => `at least ${cost}`,
+  withoutPrices: (cost, count) => `${cost}, ${several(count, "price", "prices")} missing`,
   noPrices: (count) => several(count, "price is missing", "prices are missing"),
   currencies: (signs) => `prices in ${signs.join(" and ")}`,
   problems: (count) => several(count, "problem", "problems"),
@@ -40,18 +41,19 @@ const many = (count: number, one: string, other: string): string => `${count} ${
 
 const FRENCH: LensWords = {
   wood: (boards, sheets, onHand, more) =>
+    (more ? "au moins " : "") +
     listed(
       boards > 0 ? many(boards, "planche", "planches") : "",
       sheets > 0 ? many(sheets, "panneau", "panneaux") : "",
       onHand > 0 ? `dont ${onHand} en réserve` : "",
-    ) + (more ? " et plus" : ""),
+    ),
   costOf: (total, budget) => `${total} sur ${budget}`,
-  andMore: (cost) => `${cost} et plus`,
-  withoutPrices: (cost, count) => `${cost}, sans ${count} prix`,
+  andMore: (cost) => `au moins ${cost}`,
+  withoutPrices: (cost, count) => `${cost}, ${count} prix ${count < 2 ? "manquant" : "manquants"}`,
   noPrices: (count) => `${count} prix ${count < 2 ? "manque" : "manquent"}`,
   currencies: (signs) => `prix en ${signs.join(" et en ")}`,
   problems: (count) => many(count, "problème", "problèmes"),
-  notChecked: (count) => many(count, "chose non vérifiée", "choses non vérifiées"),
+  notChecked: (count) => many(count, "point non vérifié", "points non vérifiés"),
 };
 
 export const LENS_WORDS: Readonly<Record<Language, LensWords>> = { en: ENGLISH, fr: FRENCH };

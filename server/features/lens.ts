@@ -5,7 +5,7 @@
 import type { Span } from "../../grammar/tree";
 import type { Language } from "../checks";
 import { quantityText } from "../units";
-import type { BoardWork, SheetWork, Worked } from "../worked";
+import { type BoardWork, countNotChecked, type SheetWork, type Worked } from "../worked";
 import type { Checked } from "./checked";
 import { toldOf } from "./diagnostics";
 import { LENS_WORDS } from "./lens-words";
@@ -15,7 +15,7 @@ export interface Lens {
   readonly range: Span;
   readonly title: string;
   /** Where more of it is told. */
-  readonly opens: "sheet" | "problems";
+  readonly opens: "sheet" | "problems" | "not checked";
 }
 
 /** Above the `plan` line, else above the first part; none for a file without either. */
@@ -26,14 +26,14 @@ export function lensesOf(plan: Checked, language: Language = "en"): Lens[] {
   const { start, end } = above.keyword;
   const words = LENS_WORDS[language];
   const problems = toldOf(plan).length;
-  const unchecked = plan.worked.unchecked.length;
+  const unchecked = countNotChecked(plan.worked);
   const lens = (title: string, opens: Lens["opens"]): Lens[] =>
     title === "" ? [] : [{ range: { start, end }, title, opens }];
   return [
     ...lens(woodOf(plan.worked, language), "sheet"),
     ...lens(costOf(plan.worked, language), "sheet"),
     ...lens(problems > 0 ? words.problems(problems) : "", "problems"),
-    ...lens(unchecked > 0 ? words.notChecked(unchecked) : "", "sheet"),
+    ...lens(unchecked > 0 ? words.notChecked(unchecked) : "", "not checked"),
   ];
 }
 

@@ -1,15 +1,15 @@
 /** Writing a measure's value where its name stands, and taking its line out. */
 
-import { linesOf } from "../../grammar/lines";
+import { applied } from "../../grammar/format";
 import type { Entry, Span } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
+import { entryOut } from "../checks/writing";
 import { eachExpression, usesOf } from "../plan";
 import type { Action, Change } from "./actions";
 import { ACTION_WORDS } from "./actions-words";
 import { standingAt } from "./at";
 import type { Checked } from "./checked";
 import { entriesOf, inParentheses, saysSame, valuesIn, wholeOf } from "./expressions-in";
-import { changed } from "./text-edits";
 import { declaredAs } from "./values";
 
 type Measure = Extract<Entry, { kind: "measure" }>;
@@ -78,7 +78,7 @@ function inlined({ worked, file, text }: Checked, entry: Measure): Change | unde
     .flatMap(valuesIn)
     .filter(({ expression: e }) => e.kind === "name" && e.name.text === entry.name.text);
   const isSum = value.kind === "sum" || value.kind === "negative" || value.kind === "round";
-  const line: Edit = { file, ...linesOf(text, entry), text: "" };
+  const line = entryOut(file, entry, worked);
   const ways: readonly ((place: Span, inSum: boolean) => string)[] = [
     (_, inSum) => (isSum && inSum ? `(${written})` : written),
     (place) => (inParentheses(text, place) ? written : `(${written})`),
@@ -93,7 +93,7 @@ function inlined({ worked, file, text }: Checked, entry: Measure): Change | unde
       values: new Map([[entry.name.text, value]]),
       without: (e: Entry) => e.kind === "measure" && e.name.text === entry.name.text,
     };
-    if (saysSame(tree, was, changed(text, edits), {})) return { edits };
+    if (saysSame(tree, was, applied(text, edits), {})) return { edits };
   }
   return undefined;
 }

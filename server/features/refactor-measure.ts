@@ -1,5 +1,6 @@
 /** Giving a measurement a name: a measure line of its own, and the name where the value stood. */
 
+import { applied } from "../../grammar/format";
 import { asLine, commentsAbove, linesOf } from "../../grammar/lines";
 import type { Entry, Span, Tree } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
@@ -18,7 +19,6 @@ import {
   wholeOf,
 } from "./expressions-in";
 import { measureName } from "./measure-names";
-import { changed } from "./text-edits";
 
 export function nameMeasures(plan: Checked, range: Span, language: Language): Action[] {
   const words = ACTION_WORDS[language];
@@ -122,7 +122,7 @@ function withName(
   ];
   for (const way of ways) {
     const edits = [{ file, ...line }, ...places.map((p) => way(wholeOf(text, p.expression)))];
-    const after = changed(text, edits);
+    const after = applied(text, edits);
     const is: Reading = { values: named, without: isNew, lengths: "measured" };
     if (saysSame(tree, { lengths: "measured" }, after, is)) return { edits, named: namedAt(edits, name) };
   }

@@ -1,6 +1,6 @@
 /** Moving what a yard sells, or a shop has, from the plan to the shop file that it names, or to a new one. */
 
-import { asLine, commentsAbove, lineEnd, linesOf } from "../../grammar/lines";
+import { asLine, commentsAbove, lineEnd, lineStop, linesOf } from "../../grammar/lines";
 import { parse } from "../../grammar/parser";
 import type { Entry, Span } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
@@ -73,9 +73,12 @@ function toNewShop(
   if (/^untitled:/.test(plan.file)) return { refused: words.noFolder };
   const why = whyNot(plan, entry, NEW_SHOP, [], words);
   if (why !== undefined) return { refused: why };
-  const name = [NEW_SHOP, "shop-2.sawbuck", "shop-3.sawbuck"].find((n) => "refused" in read(n, plan.file));
-  if (name === undefined) return { refused: words.inShopAlready(nameOf(entry), NEW_SHOP) };
-  const { file } = read(name, plan.file);
+  const found = NEW_SHOPS.map((name) => ({ name, ...read(name, plan.file) })).find((f) => "refused" in f);
+  if (!found) return { refused: words.inShopAlready(nameOf(entry), NEW_SHOP) };
+  const { name, file } = found;
+  // Anything else may well be there.
+  if (!("refused" in found) || found.refused !== "there is no such file")
+    return { refused: words.shopUnread(name) };
   const head = entries.find((e) => e.kind === "plan");
   const at = head ? linesOf(plan.text, head).end : 0;
   const said = asLine(plan.text, at, `shop ${name}`);
@@ -84,6 +87,7 @@ function toNewShop(
 }
 
 const NEW_SHOP = "shop.sawbuck";
+const NEW_SHOPS = [NEW_SHOP, "shop-2.sawbuck", "shop-3.sawbuck"];
 
 function whyNot(
   plan: Checked,
@@ -105,10 +109,11 @@ function whyNot(
   return own && words.needsPlan(own.name.text);
 }
 
-/** The entry's lines, with the notes directly above it. */
+/** The entry's lines, with the notes directly above it where an empty line follows: else they may head more than it. */
 function linesToMove(text: string, entry: Entry): Span {
   const { start, end } = linesOf(text, entry);
-  return { start: commentsAbove(text, start), end };
+  const alone = text.slice(end, lineStop(text, end)).trim() === "";
+  return { start: alone ? commentsAbove(text, start) : start, end };
 }
 
 function movedLines(text: string, entry: Entry): string {

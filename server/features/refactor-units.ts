@@ -1,5 +1,6 @@
 /** Writing lengths in the other system: one, those selected, or all of the plan. */
 
+import { applied } from "../../grammar/format";
 import { lineEnd, lineStop } from "../../grammar/lines";
 import type { Entry, Expression, Span, Tree } from "../../grammar/tree";
 import type { Edit, Language } from "../checks";
@@ -8,7 +9,6 @@ import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
 import { entriesOf, type Reading, saysSame, valuesIn } from "./expressions-in";
 import { type Rewritten, rewritten, type System, systemOf } from "./length-forms";
-import { changed } from "./text-edits";
 
 type Length = Extract<Expression, { kind: "literal" }>;
 type PlanEntry = Entry & { readonly kind: "plan" };
@@ -88,7 +88,7 @@ const checked = (
   tree: Tree,
   edits: readonly Edit[],
   reading: Reading,
-): Change | undefined => (saysSame(tree, reading, changed(text, edits), reading) ? { edits } : undefined);
+): Change | undefined => (saysSame(tree, reading, applied(text, edits), reading) ? { edits } : undefined);
 
 /** Everything, and the line that says how lengths are shown. Nothing is rounded: what would have to be stays, or stops it. */
 function whole(plan: Checked, tree: Tree, head: PlanEntry, language: Language): Action[] {

@@ -12,6 +12,7 @@ interface RenameWords {
   readonly taken: (name: string, kind: string, file: string, line: number) => string;
   readonly meansElse: (text: string, file: string, line: number) => string;
   readonly unreadable: (name: string, file: string) => string;
+  readonly changed: string;
 }
 
 const ENGLISH: RenameWords = {
@@ -28,7 +29,8 @@ const ENGLISH: RenameWords = {
   taken: (name, kind, file, line) => `“${name}” is ${kind} already, in ${file}, line ${line}.`,
   meansElse: (text, file, line) =>
     `With that name, “${text}” in ${file}, line ${line}, would mean something else.`,
-  unreadable: (name, file) => `With the name “${name}”, ${file} would be read otherwise than it is now.`,
+  unreadable: (name, file) => `With the name “${name}”, ${file} would no longer be read as it is now.`,
+  changed: "Nothing was renamed, since a file changed meanwhile. Try once more.",
 };
 
 const FRENCH: RenameWords = {
@@ -47,6 +49,7 @@ const FRENCH: RenameWords = {
   meansElse: (text, file, line) =>
     `Avec ce nom, «\u00a0${text}\u00a0» dans ${file}, ligne ${line}, voudrait dire autre chose.`,
   unreadable: (name, file) => `Avec le nom «\u00a0${name}\u00a0», ${file} se lirait autrement qu’à présent.`,
+  changed: "Rien n’a été renommé, car un fichier a changé entre-temps. Essayez encore une fois.",
 };
 
 export const RENAME_WORDS: Readonly<Record<Language, RenameWords>> = { en: ENGLISH, fr: FRENCH };

@@ -2,6 +2,8 @@
  * Giving something another name, in every file that names it, plurals too. Whether that would clash is not guessed: all
  * plans concerned are read again with the new name, and each name in them must mean what it meant.
  */
+
+import { applied } from "../../grammar/format";
 import { parse } from "../../grammar/parser";
 import type { Entry, Span } from "../../grammar/tree";
 import { baseName, type Edit, type Language, phraseText, problemText } from "../checks";
@@ -13,7 +15,6 @@ import type { Checked } from "./checked";
 import { declaredBy } from "./definition";
 import { type Root, sameIn } from "./references";
 import { RENAME_WORDS } from "./rename-words";
-import { changed } from "./text-edits";
 
 export interface Refused {
   readonly refused: string;
@@ -79,6 +80,7 @@ export function suffers(
     baseName(file),
     lineOf(root, file, start),
   ];
+  if (bringsUnread(root)) return words.lost(target.name);
   const twice = root.scope.twice.find(({ first }) => first.name === target.name);
   if (twice) return words.twice(target.name, ...placed(twice.second.at));
   const taken = root.scope.declared.get(to);
@@ -97,11 +99,22 @@ export function suffers(
   return found && words.meansElse(now[other]?.of.text ?? to, ...placed(found.of.at));
 }
 
+/** Whether a file that it brings, and that may use any of its names, could not be read. A shop file uses none. */
+const bringsUnread = ({ loaded }: Root): boolean =>
+  loaded.faults.some(
+    ({ kind, at }) =>
+      kind === "not-found" &&
+      loaded.files.some(
+        ({ file, tree }) =>
+          file === at.file && tree.entries.some((e) => e.kind === "bring" && e.path.start === at.start),
+      ),
+  );
+
 /** The same plan, its texts changed. */
 function withEdits({ loaded }: Root, edits: readonly Edit[]): Root {
   const files = loaded.files.map((one) => {
     const own = edits.filter((e) => e.file === one.file);
-    return own.length === 0 ? one : { ...one, tree: parse(changed(one.tree.text, own)) };
+    return own.length === 0 ? one : { ...one, tree: parse(applied(one.tree.text, own)) };
   });
   const after = { ...loaded, files };
   return { loaded: after, scope: scopeOf(after) };

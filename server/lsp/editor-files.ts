@@ -18,11 +18,11 @@ export interface EditorFiles {
   readonly changed: (file: string) => void;
   /** Forgets all files but those that are still needed. */
   readonly keepOnly: (needed: (file: string) => boolean) => void;
-  /** When the next news is there. */
-  readonly next: () => Promise<void>;
+  /** When the next news is there, or after so many ms. */
+  readonly next: (atMost: number) => Promise<void>;
 }
 
-/** How long, in ms, a file may be waited for before it is said to be missing. */
+/** How long, in ms, a file may be waited for before it is said to be missing, and a plan for all its files. */
 export const PATIENCE_MS = 1500;
 
 interface Kept {
@@ -85,7 +85,14 @@ export function editorFiles(
       for (const file of kept.keys()) if (!needed(file)) kept.delete(file);
       wake();
     },
-    next: () => new Promise((resolve) => waiting.push(resolve)),
+    next: (atMost) =>
+      new Promise((resolve) => {
+        const timer = setTimeout(resolve, atMost);
+        waiting.push(() => {
+          clearTimeout(timer);
+          resolve();
+        });
+      }),
   };
 }
 

@@ -94,7 +94,7 @@ function filesNamedBy(file: string, plans: Plans): string[] {
 
 /** What stands after `shop` and `bring` in a text, and where. */
 export const namedPaths = (text: string): { readonly path: string; readonly start: number }[] =>
-  [...text.matchAll(/^((?:shop|bring)[ \t]+)(\S.*?)[ \t]*$/gm)].map(({ index, 1: before, 2: path }) => ({
-    path: path!,
+  [...text.matchAll(/^((?:shop|bring)[ \t]+)(\S.*)$/gm)].map(({ index, 1: before, 2: path }) => ({
+    path: path!.trimEnd(),
     start: index + before!.length,
   }));

@@ -10,15 +10,14 @@ export async function pdfOf(
   paper: Paper,
   load = () => import("./pdf"),
 ): Promise<Uint8Array | { readonly refused: string }> {
-  if (!IN_NODE) return { refused: NOT_IN_BROWSER[document.language === "fr" ? "fr" : "en"] };
+  const language = document.language === "fr" ? "fr" : "en";
+  if (!IN_NODE) return { refused: NOT_IN_BROWSER[language] };
   try {
     const { writePdf } = await load();
     return await writePdf(document, paper);
   } catch (error) {
     if (!isMissing(error)) throw error;
-    return {
-      refused: "what writes PDF (pdf.js and fonts beside this program) is not there: install it again",
-    };
+    return { refused: MISSING[language] };
   }
 }
 
@@ -26,6 +25,11 @@ export async function pdfOf(
 const NOT_IN_BROWSER: Readonly<Record<Language, string>> = {
   en: "an editor in a browser writes no PDF. Save the sheet as a page, and print that.",
   fr: "un éditeur dans un navigateur n’écrit pas de PDF. Enregistrez la fiche comme page, et imprimez-la.",
+};
+
+const MISSING: Readonly<Record<Language, string>> = {
+  en: "what writes PDF (pdf.js and fonts beside this program) is not there: install it again",
+  fr: "ce qui écrit les PDF (pdf.js et les polices à côté de ce programme) n’est pas là : réinstallez-le",
 };
 
 /** A module or a font that is not there. */

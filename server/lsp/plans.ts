@@ -26,13 +26,13 @@ export interface Plans {
   readonly close: (uri: string) => void;
   /** `tell` is told of each document that is closed. */
   readonly onClosed: (tell: (uri: string) => void) => void;
-  /** `tell` is told whenever open plans mean something else although their own texts are the same. */
-  readonly onChanged: (tell: () => void) => void;
+  /** `tell` is told of each plan whose files were waited for in vain: it is to be shown as it is. */
+  readonly onGivenUp: (tell: (uri: string) => void) => void;
   /** Undefined for a document that is not open. For a moment it may lack files that are being read. */
   readonly evaluated: (uri: string) => Evaluated | undefined;
   /** Its files are being read, and it is not yet as it will be in a moment. */
   readonly waits: (uri: string) => boolean;
-  /** It waits no longer. */
+  /** It waits no longer, which is so in PATIENCE_MS at the latest. */
   readonly settled: (uri: string) => Promise<void>;
   readonly document: (uri: string) => TextDocument | undefined;
   /** The addresses of all open documents. */
@@ -86,10 +86,7 @@ export function openPlans(
   const held = new Map<string, Held>();
   const byFile = new Map<string, string>();
   const toldOfClosed: ((uri: string) => void)[] = [];
-  const toldOfChanges: (() => void)[] = [];
-  const tellChanged = (): void => {
-    for (const tell of toldOfChanges) tell();
-  };
+  const toldOfGivenUp: ((uri: string) => void)[] = [];
 
   const reader: Reader = (path, from) => {
     const found = files.read(path, from);
@@ -112,8 +109,25 @@ export function openPlans(
       ...(layouts && { layouts }),
     });
     if (!isComing(one)) one.waitsFrom = undefined;
-    else one.waitsFrom ??= performance.now();
+    else if (one.waitsFrom === undefined) {
+      one.waitsFrom = performance.now();
+      void giveUp(one, one.waitsFrom);
+    }
     return evaluated;
+  };
+
+  /** A file that another named may be given up later than the plan gives up: no news ends the wait then. */
+  const giveUp = async (one: Held, from: number): Promise<void> => {
+    await until(() => from + PATIENCE_MS - performance.now());
+    const { uri } = one.document;
+    if (held.get(uri) !== one || one.waitsFrom !== from || !isComing(one)) return;
+    one.answer = undefined;
+    for (const tell of toldOfGivenUp) tell(uri);
+  };
+
+  /** Until no time is left, looked at again at each news: a timer may ring too early. */
+  const until = async (left: () => number): Promise<void> => {
+    for (let ms = left(); ms > 0; ms = left()) await files.coming?.next(ms);
   };
 
   const isComing = ({ asked }: Held): boolean =>
@@ -135,11 +149,12 @@ export function openPlans(
     return one.answer.evaluated;
   };
 
-  const waits = (uri: string): boolean => {
+  /** For how long a plan waits yet, in ms. */
+  const leftOf = (uri: string): number => {
     evaluated(uri);
     const one = held.get(uri);
-    if (one?.waitsFrom === undefined || !isComing(one)) return false;
-    return performance.now() - one.waitsFrom < PATIENCE_MS;
+    if (one?.waitsFrom === undefined || !isComing(one)) return 0;
+    return Math.max(0, one.waitsFrom + PATIENCE_MS - performance.now());
   };
 
   return {
@@ -157,12 +172,10 @@ export function openPlans(
       if (one) byFile.delete(one.file);
     },
     onClosed: (tell) => toldOfClosed.push(tell),
-    onChanged: (tell) => toldOfChanges.push(tell),
+    onGivenUp: (tell) => toldOfGivenUp.push(tell),
     evaluated,
-    waits,
-    settled: async (uri) => {
-      while (waits(uri)) await files.coming?.next();
-    },
+    waits: (uri) => leftOf(uri) > 0,
+    settled: (uri) => until(() => leftOf(uri)),
     document: (uri) => held.get(uri)?.document,
     all: () => [...held.keys()],
     file: byName,
@@ -180,7 +193,6 @@ export function openPlans(
     changed: (file) => {
       const hit = [...held].filter(([, one]) => one.file !== file && one.asked.has(file));
       for (const [, one] of hit) one.answer = undefined;
-      if (hit.length > 0) tellChanged();
       return hit.map(([uri]) => uri);
     },
     asksFor: (file) => [...held.values()].some(({ asked }) => asked.has(file)),
@@ -193,7 +205,6 @@ export function openPlans(
       if (!one || (one.shop?.shop === shop?.shop && one.shop?.shopFrom === shop?.shopFrom)) return false;
       one.shop = shop;
       one.answer = undefined;
-      tellChanged();
       return true;
     },
   };

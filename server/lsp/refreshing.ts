@@ -1,4 +1,4 @@
-/** Telling an editor to ask anew for what it only asks for by itself when a text is typed in: hints and lenses. */
+/** Telling an editor to ask anew for what it only asks for by itself when a text is typed in: hints, lenses and colours. */
 import { CodeLensRefreshRequest, type Connection, type InitializeParams } from "vscode-languageserver";
 
 export interface Refresh {
@@ -28,16 +28,18 @@ export function refreshing(connection: Connection, { capabilities }: InitializeP
   const lenses = told("lenses", workspace?.codeLens?.refreshSupport, () =>
     connection.sendRequest(CodeLensRefreshRequest.type),
   );
+  const colours = told("colours", workspace?.semanticTokens?.refreshSupport, () =>
+    connection.languages.semanticTokens.refresh(),
+  );
+  const tellers = [hints, lenses, colours];
   return {
     hints: hints.tell,
     lenses: lenses.tell,
     all: () => {
-      hints.tell();
-      lenses.tell();
+      for (const { tell } of tellers) tell();
     },
     end: () => {
-      hints.end();
-      lenses.end();
+      for (const { end } of tellers) end();
     },
   };
 }

@@ -75,11 +75,13 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   const inEditor = readByEditor(connection, params, around, (file) => changed(plans.changed(file)));
   const host = around.layoutHost?.((what) => connection.console.warn(what), params.initializationOptions);
   const better = host && betterLayouts(connection, host, (uris) => again(uris));
-  const plans = openPlans(
+  const plans: Plans = openPlans(
     { ...around, read: readerOf(around.read, inEditor), ...(inEditor && { coming: inEditor }) },
     shop.of,
     (uri, version, evaluated) => {
-      void connection.sendNotification("sawbuck/worked", { uri, version, counts: countsOf(evaluated) });
+      // One that waits for files is worked out again when they come, or are given up.
+      if (!plans.waits(uri))
+        void connection.sendNotification("sawbuck/worked", { uri, version, counts: countsOf(evaluated) });
       better?.worked(uri, version, evaluated);
     },
     better?.layouts,
@@ -108,6 +110,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     problems.again(uris, typed);
     if (uris.some((uri) => uri !== typed)) refresh.all();
   };
+  plans.onGivenUp((uri) => changed([uri]));
   const again = (uris: readonly string[]): void => {
     for (const uri of uris) plans.layOutAnew(uri);
     problems.again(uris);

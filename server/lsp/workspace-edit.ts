@@ -1,5 +1,6 @@
 /** Changes of a plan's files as the protocol tells them: only of texts that are still what the change was made for. */
 import type {
+  ClientCapabilities,
   CreateFile,
   Position,
   SnippetTextEdit,
@@ -9,8 +10,8 @@ import type {
 } from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Edit } from "../checks";
-import type { Change } from "../features/actions";
-import { changed } from "../features/text-edits";
+import { type Change, textAfter } from "../features/actions";
+import type { Loaded } from "../plan";
 import type { Evaluated } from "../service";
 import { rangeIn } from "./convert";
 import type { Plans } from "./plans";
@@ -25,10 +26,33 @@ export interface CanEdit {
   readonly snippets: boolean;
 }
 
+export function canEdit({ workspace }: ClientCapabilities): CanEdit {
+  const { workspaceEdit } = workspace ?? {};
+  const versions = workspaceEdit?.documentChanges ?? false;
+  return {
+    versions,
+    makes: versions && (workspaceEdit?.resourceOperations?.includes("create") ?? false),
+    snippets: versions && (workspaceEdit?.snippetEditSupport ?? false),
+  };
+}
+
+/** The text of each file that a change was made for. */
+export type Texts = (file: string) => string | undefined;
+
+export const textsOf =
+  (loaded: readonly Loaded[]): Texts =>
+  (file) => {
+    for (const { files } of loaded) {
+      const found = files.find((f) => f.file === file);
+      if (found) return found.tree.text;
+    }
+    return undefined;
+  };
+
 /** Undefined where a file is another by now, or where the editor could not make a file that is asked for. */
 export function toWorkspaceEdit(
-  change: Change,
-  evaluated: Evaluated,
+  change: Pick<Change, "edits" | "makes" | "typing">,
+  texts: Texts,
   plans: Plans,
   can: CanEdit,
 ): WorkspaceEdit | undefined {
@@ -39,7 +63,7 @@ export function toWorkspaceEdit(
     readonly edits: Edit[];
   }[] = [];
   for (const file of new Set(change.edits.map((e) => e.file))) {
-    const found = present(file, evaluated, plans);
+    const found = present(file, texts(file), plans);
     if (!found) return undefined;
     const edits = change.edits.filter((e) => e.file === file);
     edited.push({ ...found, edits: edits.sort((a, b) => a.start - b.start || a.end - b.end) });
@@ -52,7 +76,7 @@ export function toWorkspaceEdit(
     return {
       changes: Object.fromEntries(edited.map((f) => [f.document.uri, f.edits.map((e) => plain(f, e))])),
     };
-  const texts = edited.map(
+  const changes = edited.map(
     (f): TextDocumentEdit => ({
       textDocument: { uri: f.document.uri, version: f.version },
       edits: f.edits.map((e) =>
@@ -63,16 +87,15 @@ export function toWorkspaceEdit(
     }),
   );
   const made = change.makes ? madeFile(change.makes, plans) : [];
-  return { documentChanges: [...made, ...texts] };
+  return { documentChanges: [...made, ...changes] };
 }
 
 /** The text of a file as it is now: an open one with its version. Undefined where it is not the one that was worked out. */
 function present(
   file: string,
-  { worked }: Evaluated,
+  text: string | undefined,
   plans: Plans,
 ): { readonly document: TextDocument; readonly version: number | null } | undefined {
-  const text = worked.loaded.files.find((f) => f.file === file)?.tree.text;
   const uri = plans.uriOf(file);
   const open = plans.document(uri);
   if (open) return open.getText() === text ? { document: open, version: open.version } : undefined;
@@ -110,9 +133,6 @@ function snippet(document: TextDocument, edit: Edit, typing: number): SnippetTex
 
 /** Where an offset of a plan's text will be once it is changed. */
 export function positionAfter(change: Change, { file, text }: Evaluated, offset: number): Position {
-  const after = changed(
-    text,
-    change.edits.filter((e) => e.file === file),
-  );
+  const after = textAfter(change, file, text);
   return TextDocument.create("", "sawbuck", 0, after).positionAt(offset);
 }

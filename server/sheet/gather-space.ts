@@ -2,7 +2,7 @@
 import { markLengths } from "../checks/set-out-words";
 import { type At, ifKnown } from "../plan";
 import type { Display } from "../units";
-import { type MarkedFrom, type SquareCheck, setOutOf, squareChecks, type Worked } from "../worked";
+import { type MarkedFrom, type SquareCheck, setOutOf, squareChecks, undrawn, type Worked } from "../worked";
 import type { Place, SheetData, SheetJoint, SheetMarks, SheetPiece, SheetSquare } from "./data";
 import { holesOf, screwWords } from "./gather-work";
 import type { Identities } from "./identity";
@@ -105,16 +105,9 @@ export function squareRow(
 }
 
 /** Why there is no drawing, or which parts are not on it. */
-export function notDrawn(
-  { parts, pieces, loaded }: Worked,
-  { plan: { undrawn } }: SheetWords,
-): SheetData["notChecked"] {
-  const own = [...parts.values()].filter((p) => p.declared.at.file === loaded.files[0]!.file);
-  if (own.length === 0) return [];
-  if (pieces.all.length === 0)
-    return [{ what: undrawn.all, why: pieces.lines.length > 0 ? undrawn.unknown : undrawn.unplaced }];
-  const standing = new Set(pieces.all.map((p) => p.part));
-  const missing = own.filter((p) => !standing.has(p.name)).map((p) => p.name);
-  if (missing.length === 0) return [];
-  return [{ what: undrawn.some(missing.join(", ")), why: undrawn.unknownPlaces }];
+export function notDrawn(worked: Worked, { plan: { undrawn: words } }: SheetWords): SheetData["notChecked"] {
+  const left = undrawn(worked);
+  if (!left) return [];
+  if ("all" in left) return [{ what: words.all, why: words[left.all] }];
+  return [{ what: words.some(left.parts.join(", ")), why: words.unknownPlaces }];
 }

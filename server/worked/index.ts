@@ -82,6 +82,7 @@ export type { FinishNeed, LinerNeed } from "./supplies";
 export * from "./time-plan";
 export * from "./tipping";
 export * from "./tools-needed";
+export { countNotChecked, undrawn } from "./undrawn";
 export * from "./water";
 export * from "./weather";
 export * from "./weight";

@@ -32,10 +32,19 @@ const editor = vi.hoisted(() => ({
   selections: [] as unknown[],
   picks: "" as string,
   target: undefined as unknown,
-  exists: false,
+  /** Whether there is a file where one is to be written: else why there is none. */
+  stat: "FileNotFound",
   said: [] as string[],
   items: [] as unknown[],
   settings: [] as unknown[],
+}));
+
+const { FileSystemError } = vi.hoisted(() => ({
+  FileSystemError: class extends Error {
+    constructor(readonly code: string) {
+      super(code);
+    }
+  },
 }));
 
 vi.mock("../../client/pointed", () => ({
@@ -44,6 +53,7 @@ vi.mock("../../client/pointed", () => ({
 vi.mock("../../client/protocol", () => ({ NotCheckedRequest: "notChecked" }));
 vi.mock("vscode", async () => ({
   l10n: (await import("./spoken")).l10n,
+  FileSystemError,
   ConfigurationTarget: { Global: 1 },
   ViewColumn: { Active: -1, Beside: -2 },
   TextEditorRevealType: {},
@@ -111,11 +121,11 @@ vi.mock("vscode", async () => ({
       return editor.documents;
     },
     fs: {
-      readFile: async (path: string) => readFileSync(path),
-      copy: async (from: unknown, to: unknown, how: { overwrite: boolean }) => {
-        if (editor.exists && !how.overwrite) throw new Error("it exists");
-        editor.done.push(["copy", from, to]);
+      readFile: async (path: string) => (path.startsWith("ext/") ? path : readFileSync(path)),
+      stat: async () => {
+        if (editor.stat !== "there") throw new FileSystemError(editor.stat);
       },
+      writeFile: async (to: unknown, bytes: unknown) => editor.done.push(["write", bytes, to]),
     },
     openTextDocument: async ({ content }: { content: string }) => {
       const name = `untitled:${editor.documents.length}`;
@@ -139,7 +149,8 @@ const run = (id: string): Promise<unknown> => editor.commands[id]!();
 const document = (at = 0): Text => editor.documents[at] as Text;
 
 beforeEach(() => {
-  Object.assign(editor, { language: "en", active: undefined, target: undefined, exists: false, picks: "" });
+  Object.assign(editor, { language: "en", active: undefined, target: undefined, picks: "" });
+  editor.stat = "FileNotFound";
   for (const list of ["done", "documents", "visible", "columns", "selections", "said", "settings"] as const)
     editor[list].length = 0;
   editor.visible = [];
@@ -186,6 +197,15 @@ describe("the practice plan", () => {
     expect(document().text.match(/place lip/g)).toHaveLength(1);
     await run("sawbuck.practice.sheet");
     expect(editor.done.at(-1)).toEqual(["sawbuck.openSheet"]);
+  });
+
+  test.each(["", "\n"])("begins the missing line at the end where its remark was deleted", async (ending) => {
+    await run("sawbuck.practice.mend");
+    const bare = document().text.replace(MISSING, "").trimEnd();
+    document().text = bare + ending;
+    await run("sawbuck.practice.place");
+    expect(document().text).toBe(`${bare}\nplace lip `);
+    expect(editor.selections.at(-1)).toMatchObject({ offset: document().text.length });
   });
 
   test("steps stand in both plans", () => {
@@ -266,7 +286,7 @@ describe("the list of what was not checked", () => {
 });
 
 describe("your own shop file", () => {
-  const target = { fsPath: "/yard/my-shop.sawbuck" };
+  const target = { scheme: "file", fsPath: "c:\\yard\\my-shop.sawbuck", path: "/c:/yard/my-shop.sawbuck" };
   beforeEach(() => {
     shopFileChoice("ext" as unknown as Uri);
   });
@@ -278,8 +298,11 @@ describe("your own shop file", () => {
     expect([editor.done, editor.settings]).toEqual([[], [["shopFile", target.fsPath, 1]]]);
     editor.picks = "Begin";
     await run("sawbuck.useShopFile");
-    expect(editor.done).toEqual([["copy", "ext/samples/hillside-shop.sawbuck", target]]);
+    expect(editor.done).toEqual([["write", "ext/samples/hillside-shop.sawbuck", target]]);
     expect(editor.settings).toHaveLength(2);
+    editor.target = { ...target, scheme: "memfs" };
+    await run("sawbuck.useShopFile");
+    expect(editor.settings.at(-1)).toEqual(["shopFile", target.path, 1]);
   });
 
   test("is not set where the reader thinks better of it, or where another file would be written over", async () => {
@@ -287,8 +310,17 @@ describe("your own shop file", () => {
     await run("sawbuck.useShopFile");
     editor.picks = "Begin";
     await run("sawbuck.useShopFile");
-    Object.assign(editor, { target, exists: true });
+    Object.assign(editor, { target, stat: "there" });
     await run("sawbuck.useShopFile");
-    expect([editor.settings, editor.said]).toEqual([[], ["The shop file was not copied: it exists"]]);
+    editor.stat = "NoPermissions";
+    await run("sawbuck.useShopFile");
+    expect([editor.settings, editor.done, editor.said]).toEqual([
+      [],
+      [],
+      [
+        "The shop file was not copied: there is a file of that name.",
+        "The shop file was not copied: NoPermissions",
+      ],
+    ]);
   });
 });

@@ -151,7 +151,7 @@ describe("the panel", () => {
     panel.refresh();
     await soon();
     expect(told.at(-1)?.view).toMatchObject({
-      notice: expect.stringContaining("its plan cannot be opened"),
+      notice: expect.stringContaining("the plan cannot be opened"),
       parts: [{ name: "head" }],
     });
   });

@@ -56,7 +56,7 @@ describe("the sheet that is shown", () => {
     const kept = notFollowing(viewOf(good, undefined), "no server");
     expect(kept).toMatchObject({ title: "Bench", parts: good.parts });
     expect(kept.notice).toContain("Restart Language Server");
-    expect(notFollowing(undefined, "no file").notice).toContain("its plan cannot be opened");
+    expect(notFollowing(undefined, "no file").notice).toContain("the plan cannot be opened");
   });
 });
 
@@ -78,7 +78,7 @@ describe("the page is told", () => {
     expect(newsOf({ ...before }, before)).toBeUndefined();
     expect(newsOf({ ...before, parts: [good.parts[1]!] }, before)?.parts).toEqual([{ name: "cut-list" }]);
     expect(newsOf(notFollowing(before, "no server"), before)).toMatchObject({
-      notice: expect.stringContaining("does not follow"),
+      notice: expect.stringContaining("has stopped following"),
       parts: [{ name: "head" }, { name: "cut-list" }],
     });
   });

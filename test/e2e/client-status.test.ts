@@ -12,6 +12,8 @@ type Item = Partial<LanguageStatusItem> & { id: string; gone?: boolean };
 const editor = vi.hoisted(() => ({
   active: undefined as { uri: string; version: number } | undefined,
   items: [] as Item[],
+  /** How often a property of an item was set. */
+  sets: 0,
   heard: {} as Record<string, Heard>,
 }));
 vi.mock("vscode", async () => ({
@@ -20,12 +22,20 @@ vi.mock("vscode", async () => ({
   LanguageStatusSeverity: { Information: 0, Warning: 1, Error: 2 },
   languages: {
     createLanguageStatusItem: (id: string) => {
-      const item: Item = {
-        id,
-        dispose: () => {
-          item.gone = true;
+      const item: Item = new Proxy<Item>(
+        {
+          id,
+          dispose: () => {
+            item.gone = true;
+          },
         },
-      };
+        {
+          set: (...what) => {
+            editor.sets++;
+            return Reflect.set(...what);
+          },
+        },
+      );
       editor.items.push(item);
       return item;
     },
@@ -181,7 +191,11 @@ describe("the status", () => {
     expect(shown()).toEqual([["1 problem", false, 2, PROBLEMS]]);
     vi.advanceTimersByTime(300);
     expect(shown()).toEqual([["1 problem", true, 2, PROBLEMS]]);
-    heard.worked!(worked({ errors: 1 }, "a", 2));
+    const { sets } = editor;
+    editor.active!.version = 3;
+    heard.changes!({ document: editor.active });
+    expect(editor.sets).toBe(sets);
+    heard.worked!(worked({ errors: 1 }, "a", 3));
     vi.advanceTimersByTime(1000);
     expect(shown()).toEqual([["1 problem", false, 2, PROBLEMS]]);
   });

@@ -7,7 +7,20 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 /** What the server must offer every editor; anything else it may. */
-const REQUIRED = ["hover", "completion", "definition", "documentSymbol", "inlayHint", "codeLens"];
+const REQUIRED = [
+  "hover",
+  "completion",
+  "signatureHelp",
+  "definition",
+  "references",
+  "documentSymbol",
+  "codeAction",
+  "codeLens",
+  "documentFormatting",
+  "inlayHint",
+  "rename",
+  "semanticTokens",
+];
 
 /** Two mistakes, the second behind a letter that is two units of UTF-16, four bytes, and one letter. */
 const PLAN = `# A bench for the yard.

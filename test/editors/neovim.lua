@@ -112,9 +112,10 @@ local last = vim.api.nvim_buf_line_count(0)
 local whole = { start = { line = 0, character = 0 }, ["end"] = { line = last, character = 0 } }
 
 facts.hover = ask("textDocument/hover", at("leg"))
+local offers = ask("textDocument/completion", at("rim - 1", 3))
 facts.completion = vim.tbl_map(function(item)
   return item.label
-end, ask("textDocument/completion", at("rim - 1", 3)))
+end, offers.items or offers)
 facts.definition = ask("textDocument/definition", at("rim - 1"))
 if offered("inlayHintProvider") then
   facts.hints = ask("textDocument/inlayHint", { textDocument = document, range = whole })

@@ -1,6 +1,7 @@
 /** Actions asked for at a place of a plan that is marked by ‸, or by ⟦ and ⟧ round what is selected, and taken. */
+
+import { applied } from "../../grammar/format";
 import { type Action, actionsAt, type Wanted } from "../../server/features/actions";
-import { changed } from "../../server/features/text-edits";
 import type { Reader } from "../../server/plan";
 import { type Evaluated, evaluate } from "../../server/service";
 import { memory, PLAN, unmarked } from "./plans";
@@ -49,7 +50,7 @@ export function taken({ plan }: Pick<Offered, "plan">, action: Action): Record<s
     if (text === undefined) throw new Error(`${file} is no file of the plan`);
     texts.set(
       file,
-      changed(
+      applied(
         text,
         change.edits.filter((e) => e.file === file),
       ),

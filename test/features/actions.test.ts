@@ -1,8 +1,8 @@
 /** What is offered at a place, which of it is taken without choosing, and mending many at once. */
 import { describe, expect, test } from "vitest";
+import { applied } from "../../grammar/format";
 import { actionsAt } from "../../server/features/actions";
 import { SPELLING } from "../../server/features/actions-all";
-import { changed } from "../../server/features/text-edits";
 import { evaluate } from "../../server/service";
 import { nothing } from "../checks/plans";
 import { afterTaking, offered, ofKind } from "./acting";
@@ -107,7 +107,9 @@ describe("mending all", () => {
     'prat leg 4 of 2x4, length 28"\nprat sl‸at 4 of 1x4, length 20"\npart end 2 of 1x4, lenght 9"\n';
   test("of a kind", () => {
     const list = offered(text.replace("‸", "").replace("prat leg", "pr‸at leg"));
-    expect(list.titles).toContain("Mend all 2 of this kind: A line opens with a word that means nothing");
+    expect(list.titles).toContain(
+      "Mend all 2 of this kind, each by its first cure: A line opens with a word that means nothing",
+    );
     expect(afterTaking(list, "Mend all 2")).toBe(text.replace("‸", "").replaceAll("prat", "part"));
   });
 
@@ -130,6 +132,27 @@ describe("mending all", () => {
     expect(left("part leg 4 of 4x7, length 15")).toEqual([]);
     // A second thing of one name would be another mistake.
     expect(left('part Leg 4 of 2x4, length 9"\npart leg 4 of 2x4, length 9"')).toEqual([]);
+  });
+
+  test("of a kind says of how many, where one has no cure", () => {
+    const some = "part leg 4 of 2x4, length rim-h‸ight\npart end 2 of 2x4, length tall\n";
+    const list = `measure rim-height = 30"\n${some}part rail 2 of 2x4, length rim-hight\n`;
+    expect(offered(list).titles).toContain(
+      "Mend 2 of 3 of this kind, each by its first cure: A name that nothing declares",
+    );
+    expect(offered(list, { language: "fr" }).titles.find((t) => t.startsWith("Corriger 2"))).toMatch(
+      /^Corriger 2 des 3 problèmes de ce genre, chacun par son premier remède\u00a0: /,
+    );
+  });
+
+  test("leaves a misspelt name and a figure to the one who wrote them", () => {
+    const source = (text: string) => ofKind(text, "source").titles;
+    const name = 'measure rim-height = 30"\npart leg 4 of 2x4, length rim-h‸ight\n';
+    expect(source(name)).toEqual([]);
+    expect(offered(name).titles).toContain("Write “rim-height”");
+    const figure = 'part leg 4 of 2x4, length 9"\nplace leg upright, ‸6 at each corner of 30" x 12"\n';
+    expect(offered(figure).titles).toContain("Leave out “6”");
+    expect(source(figure)).toEqual([]);
   });
 
   test("takes the first of two that change one place", () => {
@@ -163,7 +186,7 @@ describe("mending all", () => {
           read: nothing,
           makesFiles: false,
         });
-        const now = changed(spoilt, all?.change()?.edits ?? []);
+        const now = applied(spoilt, all?.change()?.edits ?? []);
         const grave = (t: string) =>
           worked(t)
             .problems.filter((p) => p.class === "error" || p.class === "hazard")
@@ -181,7 +204,6 @@ describe("mending all", () => {
       "not-understood",
       "stray-character",
       "unknown-entry",
-      "unknown-name",
     ]);
   });
 });

@@ -47,9 +47,9 @@ test.each<[string, string]>([
   ["fasten rail into ‸", 'leg (a part: 4 of 2x4, 20"; touches rail)'],
   [
     "fasten rail face into leg face, ‸",
-    '*2 #8 x 1-5/8" at each crossing (passes 3/4", 7/8" in leg; deck-mid)',
+    '*2 #8 x 1-5/8" at each crossing (through 3/4", 7/8" into leg; deck-mid)',
   ],
-  ["fasten rail face into leg face, 2 ‸", '*#8 x 1-5/8" (passes 3/4", 7/8" in leg; deck-mid)'],
+  ["fasten rail face into leg face, 2 ‸", '*#8 x 1-5/8" (through 3/4", 7/8" into leg; deck-mid)'],
   [
     'fasten rail face into leg face, #8 x 1-5/8", ‸',
     'pilot… (pilot 1/8")\nclearance… (clearance 3/16")\nangled… (angled 30°)',
@@ -61,7 +61,7 @@ test.each<[string, string]>([
 
 test("a screw that does not fit says why", () => {
   const list = first("fasten slat into rail, 2 #8‸", 8).split("\n");
-  expect(list[0]).toBe('*#8 x 1-1/4" (passes 3/4", 1/2" in rail)');
+  expect(list[0]).toBe('*#8 x 1-1/4" (through 3/4", 1/2" into rail)');
   expect(list).toContain('#8 x 1-5/8" (comes out 1/8"; deck-mid)');
   expect(list).toContain('#8 x 1" (only 1/4" in rail)');
 });

@@ -7,7 +7,7 @@ import { hoverAt } from "../../server/features/hover";
 import { diskReader } from "../../server/lsp/disk";
 import { type Evaluated, evaluate } from "../../server/service";
 import { LENGTH, lengthText, readLiteral, sameDimension } from "../../server/units";
-import { anyText, FEWER, SAMPLES } from "../property/plans";
+import { anyText, SAMPLES, SOME } from "../property/plans";
 import { fixture, worked } from "./plans";
 
 const BOTH: HintKinds = { lengths: true, counts: true };
@@ -189,9 +189,9 @@ box tub, inside 24" x 12" x 12"
       "= environ 6-7/8"",
       "d’abord environ 7-7/8"",
       "5 pièces",
-      "5, écart 1-3/8"",
+      "5, jour 1-3/8"",
       "0 en tout",
-      "environ 2 cuft",
+      "contient environ 2 cuft",
     ]
   `);
 });
@@ -213,7 +213,7 @@ describe("all hints", () => {
           last = one.offset;
         }
       }),
-      { numRuns: FEWER },
+      { numRuns: SOME },
     );
   });
 

@@ -6,7 +6,7 @@ import { foldsOf } from "../../server/features/folding";
 import { linksOf } from "../../server/features/links";
 import { selectionsAt } from "../../server/features/selection";
 import { symbolsMatching } from "../../server/features/workspace-symbols";
-import { anyText, brokenSample, RUNS, SAMPLES } from "../property/plans";
+import { anyText, brokenSample, SAMPLES, SOME } from "../property/plans";
 import { memory, worked } from "./plans";
 
 describe("links", () => {
@@ -133,7 +133,7 @@ step Do it # at last
           for (const other of folds.slice(i + 1)) expect(other.first > last || other.last <= last).toBe(true);
         });
       }),
-      { numRuns: RUNS },
+      { numRuns: SOME },
     );
   });
 });
@@ -214,7 +214,7 @@ part cap of 2x4
         });
         expect(chain[chain.length - 1]).toEqual({ start: 0, end: text.length });
       }),
-      { numRuns: RUNS },
+      { numRuns: SOME },
     );
   });
 });

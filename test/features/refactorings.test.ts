@@ -3,12 +3,12 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { applied } from "../../grammar/format";
 import { type Action, actionsAt } from "../../server/features/actions";
 import { entriesOf, valuesIn } from "../../server/features/expressions-in";
-import { changed } from "../../server/features/text-edits";
 import type { Reader } from "../../server/plan";
 import { type Evaluated, evaluate, inUnits, sheetOf } from "../../server/service";
-import { anyText, RUNS } from "../property/plans";
+import { anyText, SOME } from "../property/plans";
 import { afterTaking, ofKind, taken } from "./acting";
 import { PLAN } from "./plans";
 
@@ -279,7 +279,7 @@ describe.each(readdirSync(FOLDER).filter((f) => f.endsWith(".sawbuck")))("in %s"
     for (const [i, action] of offeredFor(kind).entries()) {
       const change = action.change();
       if (!change || i % EVERY !== 0) continue;
-      expect(sheetSaid(evaluate(name, changed(text, change.edits), onDisk)), action.title).toBe(was);
+      expect(sheetSaid(evaluate(name, applied(text, change.edits), onDisk)), action.title).toBe(was);
     }
   });
 
@@ -289,7 +289,7 @@ describe.each(readdirSync(FOLDER).filter((f) => f.endsWith(".sawbuck")))("in %s"
       const change = action.change();
       const whole = action.id.startsWith("units plan");
       if (!change || (i % EVERY !== 0 && !whole)) continue;
-      const now = evaluate(name, changed(text, change.edits), onDisk);
+      const now = evaluate(name, applied(text, change.edits), onDisk);
       expect(sheetSaid(now, whole), action.title).toBe(sheetSaid(plan, whole));
     }
   });
@@ -311,6 +311,6 @@ test("whatever the text is, what is offered changes places inside of it", () => 
         }
       }
     }),
-    { numRuns: RUNS / 5 },
+    { numRuns: SOME / 5 },
   );
 });

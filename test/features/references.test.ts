@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { declaredAt, highlightsAt, mentionsIn, sizesMeant } from "../../server/features/references";
-import { anyText, RUNS } from "../property/plans";
+import { anyText, SOME } from "../property/plans";
 import { atCaret, PLAN, unmarked, withMarks, worked } from "./plans";
 
 const FILES = {
@@ -196,7 +196,7 @@ test("on any text, all marks lie inside of it, one of them around the cursor", (
       found++;
       expect(marks.some(({ start, end }) => start <= offset && offset <= end)).toBe(true);
     }),
-    { numRuns: RUNS },
+    { numRuns: SOME },
   );
-  expect(found).toBeGreaterThan(RUNS / 50);
+  expect(found).toBeGreaterThan(SOME / 50);
 });

@@ -1,17 +1,17 @@
 /** Another name for something: what changes, and when it is refused. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { applied } from "../../grammar/format";
 import type { Edit } from "../../server/checks";
 import type { Root } from "../../server/features/references";
 import { badName, renamable, renamed, suffers } from "../../server/features/rename";
-import { changed } from "../../server/features/text-edits";
 import { pluralOf } from "../../server/plan";
 import { type Evaluated, evaluate, sheetOf } from "../../server/service";
-import { FEWER, madePlan, SAMPLES } from "../property/plans";
+import { madePlan, SAMPLES, SOME } from "../property/plans";
 import { atCaret, memory, PLAN } from "./plans";
 
 /** Each works three plans out and draws up their sheets. */
-const CASES = Math.ceil(FEWER / 3);
+const CASES = Math.ceil(SOME / 2);
 
 const YARD = 'measure rim = 30"\npart rail 2 of 2x4, length rim\n';
 const FILES = {
@@ -43,7 +43,7 @@ function renameAt(plan: Evaluated, offset: number, to: string, files: Files, oth
   const after: Record<string, string> = {};
   for (const file of new Set(all.map((e) => e.file))) {
     const text = file === PLAN ? plan.text : files[file]!;
-    after[file] = changed(
+    after[file] = applied(
       text,
       all.filter((e) => e.file === file),
     );
@@ -278,7 +278,7 @@ test("5. there and back is the identity, and the sheet in between says the same 
         const now = [...between.worked.scope.declared.values()].find((d) => d.name === to)!;
         const back = renameAt(between, now.at.start, one.name, { ...files, ...there });
         if (typeof back === "string") throw new Error(`${one.name} to ${to}, and not back: ${back}`);
-        const natural = changed(text, renamed(plan.worked, one, one.name));
+        const natural = applied(text, renamed(plan.worked, one, one.name));
         expect(back[PLAN]).toBe(natural);
         expect(cutOf(between)).toEqual(cutOf(plan));
       },

@@ -49,7 +49,7 @@ describe("while an entry is typed", () => {
     const { plan, offset } = atCaret("part leg 4 of 2x4, width ‸");
     const found = signatureAt(plan, offset, "fr")!;
     expect(found.signatures[0]!.parameters[found.parameter!]!.documentation).toBe(
-      'La planche est refendue à cette largeur.\n\n```sawbuck\nwidth 2-1/2"\n```',
+      'La planche est délignée à cette largeur.\n\n```sawbuck\nwidth 2-1/2"\n```',
     );
   });
 

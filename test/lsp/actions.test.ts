@@ -210,6 +210,9 @@ describe("other ways to write it", () => {
   test("in French", async () => {
     const e = await start('part leg 4 of 2x4, length 28"\n', { capabilities: ALL, locale: "fr" });
     const titles = (await ask(e, "28", { only: ["refactor"] })).map((a) => a.title);
-    expect(titles).toEqual(['Donner un nom à cette mesure\u00a0: leg-length = 28"', 'Écrire 28" en 711.2mm']);
+    expect(titles).toEqual([
+      'Donner un nom à cette mesure\u00a0: leg-length = 28"',
+      'Écrire 711.2mm à la place de 28"',
+    ]);
   });
 });

@@ -39,7 +39,7 @@ describe("a file", () => {
     expect(files.read("../yard/shop.sawbuck", PLAN)).toEqual(reading);
     expect(questions.map(({ file }) => file)).toEqual([SHOP]);
     expect(files.pending(SHOP)).toBe(true);
-    const next = files.next();
+    const next = files.next(2000);
     questions[0]!.answer({ text: "stock 2x4" });
     await next;
     expect(news).toEqual([SHOP]);
@@ -76,7 +76,7 @@ describe("a file", () => {
     vi.useFakeTimers();
     const { files, questions, news } = asked();
     files.read("shop.sawbuck", PLAN);
-    const next = files.next();
+    const next = files.next(2000);
     await vi.advanceTimersByTimeAsync(1499);
     expect(files.pending(SHOP)).toBe(true);
     await vi.advanceTimersByTimeAsync(1);
@@ -89,10 +89,24 @@ describe("a file", () => {
     expect(files.read("shop.sawbuck", PLAN)).toMatchObject({ text: "stock 2x4" });
   });
 
+  test("is waited for no longer than is asked for", async () => {
+    vi.useFakeTimers();
+    const { files } = asked();
+    files.read("shop.sawbuck", PLAN);
+    let woken = false;
+    void files.next(400).then(() => {
+      woken = true;
+    });
+    await vi.advanceTimersByTimeAsync(399);
+    expect(woken).toBe(false);
+    await vi.advanceTimersByTimeAsync(1);
+    expect([woken, files.pending(SHOP)]).toEqual([true, true]);
+  });
+
   test("that no plan needs any more is forgotten, with whoever waits for it woken", async () => {
     const { files, questions, news } = asked();
     files.read("shop.sawbuck", PLAN);
-    const next = files.next();
+    const next = files.next(2000);
     files.keepOnly(() => false);
     await next;
     questions[0]!.answer({ text: "late" });
@@ -184,6 +198,75 @@ describe("over a connection", () => {
     ]);
     give({ text: "" });
     await e.until(() => codes(PLAN).length === 0);
+  });
+
+  test("a file that another names doubles no patience: problems, answers and counts are there in two seconds", async () => {
+    for (const pull of [false, true]) {
+      e = await editor({
+        ...(pull && { capabilities: { textDocument: { diagnostic: {} } } }),
+        read: async (uri) => {
+          if (!uri.endsWith("/shop.sawbuck")) return new Promise(() => {});
+          await wait(1200);
+          return { text: "bring more.sawbuck\n" };
+        },
+      });
+      const from = performance.now();
+      await open("shop shop.sawbuck\n");
+      await e.connection.sendRequest("sawbuck/notChecked", { uri: PLAN });
+      if (pull) expect(await e.pull(PLAN)).toHaveLength(1);
+      else await e.until(() => codes(PLAN).length === 1);
+      await e.until(() => e!.worked.length > 0);
+      const took = performance.now() - from;
+      expect(took).toBeGreaterThan(1400);
+      expect(took).toBeLessThan(2000);
+      expect(e.worked.map(({ counts }) => counts.errors)).toEqual([1]);
+      e.end();
+    }
+  });
+
+  test("until they are there, counts, lists and links wait, and nothing stands above the plan or is offered", async () => {
+    let give = (): void => {};
+    const given = new Promise<void>((resolve) => {
+      give = resolve;
+    });
+    e = await editor({
+      capabilities: {
+        textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } } },
+        workspace: { codeLens: { refreshSupport: true } },
+      },
+      read: async () => {
+        await given;
+        return { text: "" };
+      },
+    });
+    let refreshed = 0;
+    e.connection.onRequest("workspace/codeLens/refresh", () => {
+      refreshed++;
+      return null;
+    });
+    await open("shop shop.sawbuck\nplan Leg\npart leg 4 of 2x4, lenght 28\n");
+    const textDocument = { uri: PLAN };
+    const ask = <A>(method: string, more: object = {}): Promise<A[]> =>
+      e!.connection.sendRequest(`textDocument/${method}`, { textDocument, ...more });
+    const at = { line: 2, character: 20 };
+    const offered = (triggerKind: number) =>
+      ask("codeAction", { range: { start: at, end: at }, context: { diagnostics: [], triggerKind } });
+    expect([await ask("codeLens"), await offered(2)]).toEqual([[], []]);
+    expect(await offered(1)).not.toEqual([]);
+    const later: string[] = [];
+    const asked = [
+      ask("documentLink").then((links) => later.push(`${links.length} link`)),
+      e.connection.sendRequest("sawbuck/notChecked", { uri: PLAN }).then(() => later.push("not checked")),
+    ];
+    await wait(50);
+    expect([later, e.worked, refreshed]).toEqual([[], [], 0]);
+    give();
+    await Promise.all(asked);
+    expect(later.sort()).toEqual(["1 link", "not checked"]);
+    await e.until(() => e!.worked.length > 0 && refreshed > 0);
+    expect(e.worked).toHaveLength(1);
+    expect(await ask("codeLens")).not.toEqual([]);
+    expect(await offered(2)).not.toEqual([]);
   });
 
   test("what is refused is told in the editor's words, and in French", async () => {

@@ -147,7 +147,7 @@ describe("lenses", () => {
     expect(found.every(({ command }) => command.command === "")).toBe(true);
   });
 
-  test("open the sheet and the list of problems where those can be opened", async () => {
+  test("open the sheet, the list of problems and that of what was not checked, where those can be opened", async () => {
     const e = await start({ initializationOptions: { commands: true } });
     await e.open(PLAN, `${TEXT}prat x\n`);
     const commands = Object.fromEntries(
@@ -158,6 +158,8 @@ describe("lenses", () => {
       "$8.00": "sawbuck.openSheet",
       "1 problem": "workbench.panel.markers.view.focus",
     });
+    const notChecked = Object.keys(commands).filter((title) => title.endsWith(" not checked"));
+    expect(notChecked.map((title) => commands[title])).toEqual(["sawbuck.showNotChecked"]);
   });
 
   test("are switched off by a setting", async () => {

@@ -127,6 +127,9 @@ describe("the sheet as a file", () => {
       expect(contentOf(await pdfOf(document, "A4", missing(code)))).toEqual({
         refused: expect.stringContaining("install it again"),
       });
+    expect(contentOf(await pdfOf({ ...document, language: "fr" }, "A4", missing("ENOENT")))).toEqual({
+      refused: expect.stringContaining("réinstallez-le"),
+    });
     await expect(pdfOf(document, "A4", missing("EIO"))).rejects.toThrow("gone");
   });
 

@@ -9,6 +9,9 @@ export const RUNS = Number(process.env.FC_RUNS ?? (process.env.CI ? 10_000 : 500
 /** Of properties whose cases take long, or that hold one part of a plan alone. */
 export const FEWER = Number(process.env.FC_RUNS ?? (process.env.CI ? 3_000 : 500));
 
+/** Of those that hold one feature of an editor alone. */
+export const SOME = Number(process.env.FC_RUNS ?? (process.env.CI ? 1_000 : 300));
+
 const ROOT = join(__dirname, "../..");
 export const SAMPLES = readdirSync(join(ROOT, "samples"))
   .filter((f) => f.endsWith(".sawbuck"))

@@ -206,7 +206,6 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "it is a folder": "c’est un dossier",
   "it is not an ordinary file": "ce n’est pas un fichier ordinaire",
   "it is larger than 20 MB": "il dépasse 20 Mo",
-  "it is not text": "ce n’est pas du texte",
   "it is still being read": "il est encore en cours de lecture",
   "a path with a drive leads nowhere from this folder":
     "un chemin avec un lecteur ne mène nulle part depuis ce dossier",

@@ -100,8 +100,8 @@ export const CUTS: readonly Term[] = [
     "rip",
     { en: "rip, rips, ripped, ripping", fr: "déligner, délignage, délignée, délignées" },
     {
-      en: "To rip is to saw a board along its grain, to make it narrower. Wood can bind on the blade and be thrown back, so use a fence, a guard and a push stick.",
-      fr: "Déligner, c’est scier une planche dans le sens du fil pour la rendre plus étroite. Le bois peut être rejeté, alors guide, protecteur et poussoir sont de rigueur.",
+      en: "To rip is to saw a board along its grain, to make it narrower. Wood can bind on the blade and be thrown back, so use a riving knife, a fence, a guard and a push stick.",
+      fr: "Déligner, c’est scier une planche dans le sens du fil pour la rendre plus étroite. Le bois peut coincer la lame et être rejeté, alors couteau diviseur, guide, protecteur et poussoir sont de rigueur.",
     },
     "prose",
     "prose fr",
@@ -122,8 +122,8 @@ export const CUTS: readonly Term[] = [
     "notch",
     { en: "notch, notches, notched", fr: "entaille, entailles, entaillée" },
     {
-      en: "A notch is wood taken out of a corner or an edge so that another piece sits in it. Mark it from that piece itself, and saw just inside the lines.",
-      fr: "Une entaille est du bois ôté à un coin ou à un chant pour y loger une autre pièce. Tracez-la d’après cette pièce même, et sciez juste en dedans des traits.",
+      en: "A notch is wood taken out of a corner or an edge so that another piece sits in it. Mark it from that piece itself, and saw on the waste side of the lines.",
+      fr: "Une entaille est du bois ôté à un coin ou à un chant pour y loger une autre pièce. Tracez-la d’après cette pièce même, et sciez du côté de la chute.",
     },
     "prose",
     "prose fr",
@@ -134,7 +134,7 @@ export const CUTS: readonly Term[] = [
     { en: "dado, dados, dadoes, dadoed", fr: "rainure, rainures" },
     {
       en: "A dado is a groove with a flat bottom across the grain, into which another board slides. Measure that board first, since the groove must be just as wide.",
-      fr: "Cette rainure à fond plat traverse le fil, et une autre planche vient s’y glisser. Mesurez d’abord cette planche, car la rainure doit être juste aussi large.",
+      fr: "Cette rainure à fond plat traverse le fil, et une autre planche vient s’y glisser. Mesurez d’abord cette planche, car la rainure doit être exactement aussi large.",
     },
     "prose",
     "prose fr",
@@ -152,9 +152,12 @@ export const CUTS: readonly Term[] = [
   term(
     "salvage",
     "salvage",
-    { en: "salvage, salvaged, reclaimed, on hand", fr: "récupération, bois de récupération, sous la main" },
     {
-      en: "Wood that lies there already has often been something else before. Pull every nail before you saw, and have old paint tested, since it may hold lead.",
+      en: "salvage, salvaged, reclaimed, on hand",
+      fr: "récupération, bois de récupération, sous la main, en réserve",
+    },
+    {
+      en: "Wood on hand has often been something else before. Pull every nail before you saw, and have old paint tested, since it may hold lead.",
       fr: "Le bois qu’on a déjà a souvent servi à autre chose. Arrachez tous les clous avant de scier, et faites analyser la vieille peinture, qui peut contenir du plomb.",
     },
   ),

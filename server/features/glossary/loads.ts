@@ -9,7 +9,7 @@ export const LOADS: readonly Term[] = [
     { en: "psf", fr: "lb/pi²" },
     {
       en: "psf is pounds on every square foot, the way floors are judged. Small feet press harder than a wide base, and local codes say what a floor must bear.",
-      fr: "psf veut dire livres sur chaque pied carré, comme on juge les planchers. De petits pieds pressent plus qu’une base large, et la norme locale fait foi.",
+      fr: "psf veut dire livres sur chaque pied carré, comme on juge les planchers. De petits pieds appuient plus fort qu’une base large, et la réglementation locale fait foi.",
     },
   ),
   term(
@@ -17,8 +17,8 @@ export const LOADS: readonly Term[] = [
     "load-path",
     { en: "load path, load, loads, carried by, carried", fr: "cheminement des charges, charge, charges" },
     {
-      en: "A load goes down from piece to piece until the ground bears it. The weakest board or screw on the way decides; what people rely on, local codes rule.",
-      fr: "Une charge descend de pièce en pièce jusqu’au sol. La planche ou la vis la plus faible décide, et là où l’on s’y fie la norme locale fait foi.",
+      en: "A load goes down from piece to piece until the ground bears it. The weakest board or screw on the way decides, and where people rely on it, local codes rule.",
+      fr: "Une charge descend de pièce en pièce jusqu’au sol. La planche ou la vis la plus faible décide, et là où l’on s’y fie la réglementation locale fait foi.",
     },
   ),
   term(
@@ -26,8 +26,8 @@ export const LOADS: readonly Term[] = [
     "span",
     { en: "span, spans", fr: "portée, portées" },
     {
-      en: "The span is the way between two supports that nothing holds up. A board twice as long sags many times as much, so a support in the middle helps a lot.",
-      fr: "La portée est le chemin entre deux appuis où rien ne soutient. Deux fois plus longue, une planche fléchit bien plus, et un appui au milieu aide beaucoup.",
+      en: "The span is the distance between two supports, with nothing to hold the board up in between. A board twice as long sags many times as much, so a support in the middle helps a lot.",
+      fr: "La portée est la distance entre deux appuis, sans rien qui soutienne la planche entre eux. Deux fois plus longue, une planche fléchit bien plus, et un appui au milieu aide beaucoup.",
     },
   ),
   term(

@@ -6,7 +6,7 @@ export const PIECES: readonly Term[] = [
   term(
     "batten",
     "batten",
-    { en: "batten, battens", fr: "traverse de barrage, barre" },
+    { en: "batten, battens", fr: "barre, barres, traverse de barrage" },
     {
       en: "A batten is a strip that lies across several boards and holds them together. It keeps them in one plane, and each board gets screws of its own.",
       fr: "Une barre se pose en travers de plusieurs planches et les tient ensemble. Elle les garde dans un même plan, et chaque planche a ses propres vis.",
@@ -17,10 +17,10 @@ export const PIECES: readonly Term[] = [
   term(
     "ledger",
     "ledger",
-    { en: "ledger, ledgers", fr: "lambourde, lambourdes" },
+    { en: "ledger, ledgers", fr: "lambourde, lambourdes, muralière" },
     {
       en: "A ledger is fixed along a wall or a frame, and other pieces rest on it. Its screws carry the whole load, and on a building local codes say how it is fixed.",
-      fr: "Une lambourde se fixe le long d’un mur ou d’un cadre, et d’autres pièces y reposent. Ses vis portent toute la charge, et sur un bâtiment la norme locale décide.",
+      fr: "Une lambourde se fixe le long d’un mur ou d’un cadre, et d’autres pièces y reposent. Ses vis portent toute la charge, et sur un bâtiment la réglementation locale décide.",
     },
     "prose",
     "piece",
@@ -32,7 +32,7 @@ export const PIECES: readonly Term[] = [
     { en: "cleat, cleats", fr: "tasseau, tasseaux" },
     {
       en: "A cleat is a short strip screwed to one piece so that another can rest on it or be screwed to it. It spares you screws in end grain.",
-      fr: "Un tasseau est une courte baguette vissée sur une pièce pour qu’une autre s’y appuie ou s’y visse. Il évite de visser dans le bois de bout.",
+      fr: "Un tasseau est un court morceau de bois vissé sur une pièce pour qu’une autre s’y appuie ou s’y visse. Il évite de visser dans le bois de bout.",
     },
     "prose",
     "piece",
@@ -54,7 +54,7 @@ export const PIECES: readonly Term[] = [
     { en: "leg, legs, post, posts", fr: "pied, pieds, poteau, poteaux" },
     {
       en: "Legs and posts stand upright and bring the load down to the floor. Cut them all to one length, with a stop on the saw, or the thing rocks.",
-      fr: "Pieds et poteaux sont debout et mènent la charge au sol. Coupez-les tous à la même longueur, contre une butée, sinon l’ouvrage boite.",
+      fr: "Pieds et poteaux sont debout et mènent la charge au sol. Coupez-les tous à la même longueur, contre une butée, sinon l’ouvrage sera bancal.",
     },
     "piece",
   ),

@@ -57,7 +57,7 @@ export const PLACING: readonly Term[] = [
     "spread",
     { en: "spread", fr: "réparti, répartis, réparties" },
     {
-      en: "What is spread leaves the same gap, or the same weight, everywhere along a length. Set out all the pieces before you fasten the first.",
+      en: "Spread pieces have the same gap everywhere along a length, and a spread load the same weight. Set out all the pieces before you fasten the first.",
       fr: "Ce qui est réparti laisse le même jour, ou le même poids, partout sur une longueur. Posez toutes les pièces avant de fixer la première.",
     },
   ),

@@ -1,9 +1,8 @@
 /** Words of screws and of the holes for them. */
-import { leastBiteShare, shankDiameter, woodOverTip } from "../../trade";
+import { shankDiameter, woodOverTip } from "../../trade";
 import { type Term, term } from "./term";
 
 const EIGHT = shankDiameter(8).toFixed(3);
-const HALF = leastBiteShare.value * 100;
 
 /** Where no source is named, what a sentence says is common practice. */
 export const SCREWS: readonly Term[] = [
@@ -44,8 +43,8 @@ export const SCREWS: readonly Term[] = [
     "gauge",
     { en: "gauge", fr: "calibre" },
     {
-      en: `The number behind # is the gauge, and a higher one is a thicker screw. A #8 is ${EIGHT}" thick at its shank.`,
-      fr: `Le numéro après # est le calibre, et plus il est grand, plus la vis est grosse. Une #8 fait ${EIGHT.replace(".", ",")}" d’épaisseur.`,
+      en: `The number behind # is the gauge, and a higher one is a thicker screw. A #8 is nominally ${EIGHT}" thick at its shank.`,
+      fr: `Le numéro après # est le calibre, et plus il est grand, plus la vis est grosse. Une #8 a un diamètre nominal de ${EIGHT.replace(".", ",")}" au fût.`,
     },
   ),
   term(
@@ -72,8 +71,8 @@ export const SCREWS: readonly Term[] = [
     "bite",
     { en: "bite, bites, penetration", fr: "prise, pénétration" },
     {
-      en: `The bite is how deep a screw goes into the last piece. At least ${HALF}% of the screw belongs there, with ${woodOverTip.value}" of wood left over its tip.`,
-      fr: `La prise est la profondeur de la vis dans la dernière pièce. Au moins ${HALF}\u00a0% de la vis doit y être, et ${woodOverTip.value}" de bois rester au bout.`,
+      en: `The bite is how deep a screw goes into the last piece. At least half of the screw belongs there, with ${woodOverTip.value}" of wood left over its tip.`,
+      fr: `La prise est la profondeur de la vis dans la dernière pièce. Au moins la moitié de la vis doit y être, et ${woodOverTip.value}" de bois rester devant sa pointe.`,
     },
   ),
   term(

@@ -18,7 +18,7 @@ export const WET: readonly Term[] = [
     { en: "liner, liners, lining", fr: "doublure, bâche" },
     {
       en: "A liner is a sheet inside of a box that keeps wet soil off the wood. Staple it near the rim, above the wet, and open it where water has to leave.",
-      fr: "La doublure est une feuille dans le bac qui tient la terre mouillée loin du bois. Agrafez-la près du bord, et ouvrez-la là où l’eau doit sortir.",
+      fr: "La doublure est une feuille dans le bac qui tient la terre mouillée à l’écart du bois. Agrafez-la près du bord, et ouvrez-la là où l’eau doit sortir.",
     },
     "prose",
   ),
@@ -54,8 +54,8 @@ export const WET: readonly Term[] = [
     "drain",
     { en: "saturated", fr: "saturée, saturé" },
     {
-      en: "Soil is at its heaviest after days of rain, with water in every pore. A floor must bear that, so ask whoever knows the building, and local codes.",
-      fr: "La terre est au plus lourd après des jours de pluie, de l’eau dans chaque pore. Le sol doit porter cela, demandez à qui connaît le bâtiment, et voyez la norme.",
+      en: "Soil is at its heaviest after days of rain, with water in every pore. A floor must bear that, so ask whoever knows the building, and look up the local code.",
+      fr: "La terre est au plus lourd après des jours de pluie, de l’eau dans chaque pore. Le sol doit porter cela, demandez à qui connaît le bâtiment, et voyez la réglementation locale.",
     },
   ),
   term(

@@ -58,8 +58,8 @@ export const WOOD: readonly Term[] = [
     "nominal",
     { en: "nominal size, nominal", fr: "cote nominale, cote commerciale" },
     {
-      en: `The name is the size before drying and planing. A 2x4 bought dry is really ${TWO_BY_FOUR.thickness}" x ${TWO_BY_FOUR.width}", so measure before you rely on a name.`,
-      fr: `Le nom est la cote avant séchage et rabotage. Un 2x4 acheté sec fait en vérité ${TWO_BY_FOUR.thickness}" x ${TWO_BY_FOUR.width}", mesurez donc avant de vous fier au nom.`,
+      en: `In inches, the name is the size before drying and planing. A 2x4 bought dry is really ${TWO_BY_FOUR.thickness}" x ${TWO_BY_FOUR.width}", so measure before you rely on a name.`,
+      fr: `En pouces, le nom est la cote avant séchage et rabotage. Un 2x4 acheté sec fait en réalité ${TWO_BY_FOUR.thickness}" x ${TWO_BY_FOUR.width}", mesurez donc avant de vous fier au nom.`,
     },
     "prose",
   ),
@@ -68,8 +68,8 @@ export const WOOD: readonly Term[] = [
     "nominal",
     { en: "actual size, actual", fr: "cote réelle" },
     {
-      en: "The actual size is what a rule shows on the board in your hand. Planed lumber is always smaller than its name, and it changes a little as it dries.",
-      fr: "La cote réelle est celle que montre la règle sur la planche en main. Le bois raboté est toujours plus petit que son nom, et varie un peu en séchant.",
+      en: "The actual size is what a rule shows on the board in your hand. Planed inch lumber is smaller than its name, while planed metric boards are sold by their finished size, and both change a little as they dry.",
+      fr: "La cote réelle est celle que montre la règle sur la planche en main. Raboté en pouces, le bois est plus petit que son nom, raboté en métrique il se vend à sa cote finie, et tous deux varient un peu en séchant.",
     },
   ),
   term(
@@ -86,8 +86,8 @@ export const WOOD: readonly Term[] = [
     "dressed",
     { en: "dressed, planed, surfaced", fr: "raboté, rabotée, rabotées" },
     {
-      en: "Dressed lumber has been planed smooth, which makes it smaller than its name. Its boards are alike enough to take one for another.",
-      fr: "Le bois raboté est lisse, et donc plus petit que son nom. Ses planches se ressemblent assez pour en prendre une au lieu d’une autre.",
+      en: "Dressed lumber has been planed smooth, which leaves it thinner than it was sawn. Its boards are alike enough that one can stand in for another.",
+      fr: "Le bois raboté est lisse, et donc plus mince qu’à la sortie de la scie. Ses planches se ressemblent assez pour que l’une remplace l’autre.",
     },
   ),
   term(
@@ -142,7 +142,7 @@ export const WOOD: readonly Term[] = [
   term(
     "stock",
     "stock",
-    { en: "stock", fr: "bois débité" },
+    { en: "stock", fr: "bois du marchand" },
     {
       en: "The yard sells boards in a few fixed lengths. Every piece has to come out of one of them, saw cuts included.",
       fr: "Le marchand vend les planches en quelques longueurs fixes. Chaque pièce doit sortir de l’une d’elles, traits de scie compris.",

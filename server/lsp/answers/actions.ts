@@ -11,8 +11,8 @@ import { ACTION_KINDS, type Action, actionsAt, type Wanted } from "../../feature
 import { ACTION_WORDS } from "../../features/actions-words";
 import { placeOf } from "../../features/diagnostics";
 import { rangeIn } from "../convert";
-import { numberIn, saysYes, textIn } from "../untyped";
-import { type CanEdit, positionAfter, toWorkspaceEdit } from "../workspace-edit";
+import { numberIn, textIn } from "../untyped";
+import { type CanEdit, canEdit, positionAfter, textsOf, toWorkspaceEdit } from "../workspace-edit";
 import type { Answerer, Answering, Asked } from "./answering";
 
 export const actions: Answerer = {
@@ -23,8 +23,7 @@ export const actions: Answerer = {
   answer: (answering) => {
     const { connection, guard, of, params } = answering;
     const can = canOf(params.capabilities);
-    const renames = saysYes(params.initializationOptions, "commands");
-    const serving: Serving = { ...answering, can, renames };
+    const serving: Serving = { ...answering, can };
     connection.onCodeAction(
       guard("code actions", (asked) => of(asked, (one) => listed(one, asked, serving)), null),
     );
@@ -36,8 +35,6 @@ export const actions: Answerer = {
 
 interface Serving extends Answering {
   readonly can: Can;
-  /** Whether the editor knows the command that starts to rename what stands somewhere. */
-  readonly renames: boolean;
 }
 
 /** What an editor can do with code actions. */
@@ -52,18 +49,14 @@ interface Can extends CanEdit {
 const shown = ({ textDocument }: ClientCapabilities): boolean =>
   textDocument?.codeAction?.codeActionLiteralSupport !== undefined;
 
-function canOf({ textDocument, workspace }: ClientCapabilities): Can {
-  const { codeAction } = textDocument ?? {};
-  const { workspaceEdit } = workspace ?? {};
+function canOf(editor: ClientCapabilities): Can {
+  const { codeAction } = editor.textDocument ?? {};
   const later = codeAction?.resolveSupport?.properties ?? [];
-  const versions = workspaceEdit?.documentChanges ?? false;
   return {
+    ...canEdit(editor),
     preferred: codeAction?.isPreferredSupport ?? false,
     disabled: codeAction?.disabledSupport ?? false,
     later: (codeAction?.dataSupport ?? false) && later.includes("edit"),
-    versions,
-    makes: versions && (workspaceEdit?.resourceOperations?.includes("create") ?? false),
-    snippets: versions && (workspaceEdit?.snippetEditSupport ?? false),
   };
 }
 
@@ -74,6 +67,8 @@ function listed(one: Asked, { range, context }: CodeActionParams, serving: Servi
     context,
     serving,
   );
+  // A cure for what only lacks a file would be gone in a moment.
+  if (!wanted.invoked && serving.plans.waits(document.uri)) return [];
   return actionsAt(one.evaluated, wanted, serving.shows.language).flatMap((action) => {
     if (action.refused !== undefined)
       return serving.can.disabled ? [{ ...bare(action), disabled: { reason: action.refused } }] : [];
@@ -150,12 +145,12 @@ function resolved(action: CodeAction, serving: Serving): CodeAction {
 function changeOf(
   action: Action,
   { evaluated, document }: Asked,
-  { plans, can, renames }: Serving,
+  { plans, can, shows }: Serving,
 ): Pick<CodeAction, "edit" | "command"> {
   const change = action.change();
-  const edit = change && toWorkspaceEdit(change, evaluated, plans, can);
+  const edit = change && toWorkspaceEdit(change, textsOf([evaluated.worked.loaded]), plans, can);
   if (!edit) return {};
-  if (!renames || change.named === undefined) return { edit };
+  if (!shows.commands || change.named === undefined) return { edit };
   const at = positionAfter(change, evaluated, change.named);
   return { edit, command: { title: action.title, command: RENAME, arguments: [document.uri, at] } };
 }

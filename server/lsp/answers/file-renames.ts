@@ -1,8 +1,8 @@
 /** A plan file or a folder gets another name: the `shop` and `bring` lines that lead there, or from there, follow. */
 import type { Edit } from "../../checks";
-import { workspaceEdit } from "../edits";
 import { namedPaths } from "../everywhere";
 import { pathBetween } from "../paths";
+import { canEdit, toWorkspaceEdit } from "../workspace-edit";
 import type { Answerer } from "./answering";
 
 export const fileRenames: Answerer = {
@@ -36,9 +36,11 @@ export const fileRenames: Answerer = {
             return move ? move.to + file.slice(move.from.length) : file;
           };
           const edits: Edit[] = [];
+          const texts = new Map<string, string>();
           await everywhere.through(await everywhere.files(), token, (file) => {
             const read = plans.file(file);
             if ("refused" in read) return;
+            texts.set(file, read.text);
             for (const { path, start } of namedPaths(read.text)) {
               const leadsTo = plans.reader(path, file).file;
               const [from, to] = [after(file), after(leadsTo)];
@@ -48,7 +50,10 @@ export const fileRenames: Answerer = {
               edits.push({ file, start, end: start + path.length, text });
             }
           });
-          return edits.length === 0 ? null : workspaceEdit(edits, plans, params.capabilities);
+          if (edits.length === 0) return null;
+          return (
+            toWorkspaceEdit({ edits }, (file) => texts.get(file), plans, canEdit(params.capabilities)) ?? null
+          );
         },
         null,
       ),

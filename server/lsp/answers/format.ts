@@ -16,7 +16,7 @@ export const format: Answerer = {
       : true,
     documentOnTypeFormattingProvider: { firstTriggerCharacter: "\n" },
   }),
-  answer: ({ connection, guard, of, at }) => {
+  answer: ({ connection, guard, of, plans }) => {
     connection.onDocumentFormatting(
       guard(
         "format",
@@ -33,10 +33,11 @@ export const format: Answerer = {
     connection.onDocumentOnTypeFormatting(
       guard(
         "format on a new line",
-        (asked) =>
-          at(asked, ({ evaluated, document }, offset) =>
-            asked.ch === "\n" ? toEdits(formatOnNewLine(evaluated, offset), document) : undefined,
-          ),
+        ({ textDocument, position, ch }) => {
+          const document = plans.document(textDocument.uri);
+          if (!document || ch !== "\n") return null;
+          return toEdits(formatOnNewLine(document.getText(), document.offsetAt(position)), document);
+        },
         null,
       ),
     );

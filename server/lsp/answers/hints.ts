@@ -70,7 +70,7 @@ function withTooltip(one: InlayHint, { plans, of, shows }: Answering): InlayHint
   const uri = textIn(one.data, "uri");
   if (plans.document(uri)?.version !== numberIn(one.data, "version")) return one;
   const told = of({ textDocument: { uri } }, ({ evaluated }) =>
-    hoverAt(evaluated, numberIn(one.data, "about")),
+    hoverAt(evaluated, numberIn(one.data, "about"), shows.language),
   );
   if (!told) return one;
   const kind = shows.markdown ? MarkupKind.Markdown : MarkupKind.PlainText;

@@ -16,7 +16,8 @@ export const lens: Answerer = {
           of(asked, ({ evaluated, document }): CodeLens[] => {
             const wanted = isWanted(document.uri, settings);
             answered.set(document.uri, wanted);
-            if (!wanted) return [];
+            // Once its files are there, the editor is told to ask again.
+            if (!wanted || plans.waits(document.uri)) return [];
             return lensesOf(evaluated, shows.language).map(({ range, title, opens }) => ({
               range: rangeIn(document, range),
               command: { title, command: shows.commands ? COMMANDS[opens] : "" },
@@ -39,4 +40,5 @@ const isWanted = (uri: string, settings: Settings): boolean => settings.yes(uri,
 const COMMANDS: Readonly<Record<Lens["opens"], string>> = {
   sheet: "sawbuck.openSheet",
   problems: "workbench.panel.markers.view.focus",
+  "not checked": "sawbuck.showNotChecked",
 };

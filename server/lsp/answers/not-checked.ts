@@ -5,18 +5,21 @@ import type { Answerer } from "./answering";
 
 export const notChecked: Answerer = {
   offers: () => ({}),
-  answer: ({ connection, guard, of, shows }) => {
+  answer: ({ connection, guardLater, of, plans, shows }) => {
     connection.onRequest(
       "sawbuck/notChecked",
-      guard(
+      guardLater(
         "what was not checked",
-        (asked: unknown) =>
-          of({ textDocument: { uri: textIn(asked, "uri") } }, ({ evaluated, locate }) => ({
+        async (asked: unknown) => {
+          const uri = textIn(asked, "uri");
+          await plans.settled(uri);
+          return of({ textDocument: { uri } }, ({ evaluated, locate }) => ({
             entries: notCheckedOf(evaluated, shows.language).map(({ what, why, at }) => {
               const found = at && locate(at);
               return { what, why, ...(found && { uri: found.uri, line: found.range.start.line + 1 }) };
             }),
-          })),
+          }));
+        },
         null,
       ),
     );

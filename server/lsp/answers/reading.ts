@@ -15,17 +15,19 @@ const KINDS: Readonly<Record<Fold["kind"], FoldingRangeKind | undefined>> = {
 
 export const reading: Answerer = {
   offers: () => ({ documentLinkProvider: {}, foldingRangeProvider: true, selectionRangeProvider: true }),
-  answer: ({ connection, guard, of, plans, shows }) => {
+  answer: ({ connection, guard, guardLater, of, plans, shows }) => {
     connection.onDocumentLinks(
-      guard(
+      guardLater(
         "links",
-        (asked) =>
-          of(asked, ({ evaluated, document }) =>
+        async (asked) => {
+          await plans.settled(asked.textDocument.uri);
+          return of(asked, ({ evaluated, document }) =>
             linksOf(evaluated, plans.reader).flatMap(({ range, to }): DocumentLink[] => {
               const target = "file" in to ? plans.uriOf(to.file) : shows.page(to.code);
               return target === undefined ? [] : [{ range: rangeIn(document, range), target }];
             }),
-          ),
+          );
+        },
         null,
       ),
     );

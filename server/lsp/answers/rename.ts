@@ -3,8 +3,9 @@ import { LSPErrorCodes, ResponseError, type WorkspaceEdit } from "vscode-languag
 import type { Edit } from "../../checks";
 import type { Root } from "../../features/references";
 import { badName, renamable, renamed, suffers } from "../../features/rename";
+import { RENAME_WORDS } from "../../features/rename-words";
 import { rangeIn } from "../convert";
-import { workspaceEdit } from "../edits";
+import { canEdit, textsOf, toWorkspaceEdit } from "../workspace-edit";
 import type { Answerer } from "./answering";
 
 const refuse = (why: string): ResponseError => new ResponseError(LSPErrorCodes.RequestFailed, why);
@@ -56,8 +57,12 @@ export const rename: Answerer = {
           await everywhere.through(roots, token, (root) => {
             why ??= suffers(root, all, target, to, found.display, language);
           });
-          if (token.isCancellationRequested) return refuse("");
-          return why === undefined ? workspaceEdit(all, plans, params.capabilities) : refuse(why);
+          if (token.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, "");
+          if (why !== undefined) return refuse(why);
+          // A key may have been pressed while plans were read.
+          const texts = textsOf(roots.map(({ loaded }) => loaded));
+          const edit = toWorkspaceEdit({ edits: all }, texts, plans, canEdit(params.capabilities));
+          return edit ?? refuse(RENAME_WORDS[language].changed);
         },
         null,
       ),

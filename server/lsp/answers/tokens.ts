@@ -1,10 +1,5 @@
 /** The colours of a plan's text: all of them, those of a stretch on the screen, and what has changed since they were last given. */
-import type {
-  Connection,
-  SemanticTokens,
-  SemanticTokensDelta,
-  SemanticTokensEdit,
-} from "vscode-languageserver";
+import type { SemanticTokens, SemanticTokensDelta, SemanticTokensEdit } from "vscode-languageserver";
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import { TOKEN_MODIFIERS, TOKEN_TYPES, type Token, tokensOf } from "../../features/tokens";
 import type { Answerer } from "./answering";
@@ -17,7 +12,7 @@ export const tokens: Answerer = {
       range: true,
     },
   }),
-  answer: ({ connection, params, guard, of, plans }) => {
+  answer: ({ connection, guard, of, plans }) => {
     const given = new Map<string, Given>();
     let answers = 0;
     plans.onClosed((uri) => given.delete(uri));
@@ -52,7 +47,6 @@ export const tokens: Answerer = {
         NONE,
       ),
     );
-    if (params.capabilities.workspace?.semanticTokens?.refreshSupport) plans.onChanged(asksAgain(connection));
   },
 };
 
@@ -62,25 +56,6 @@ interface Given {
 }
 
 const NONE: SemanticTokens = { data: [] };
-
-/** Has the editor ask for colours again, since a name may be declared in a file that changed. */
-function asksAgain(connection: Connection): () => void {
-  let [asking, more] = [false, false];
-  const ask = (): void => {
-    more = asking;
-    if (asking) return;
-    asking = true;
-    const done = (): void => {
-      asking = false;
-      if (more) ask();
-    };
-    connection.languages.semanticTokens.refresh().then(done, (error: unknown) => {
-      connection.console.warn(`The editor did not ask for colours again: ${String(error)}`);
-      done();
-    });
-  };
-  return ask;
-}
 
 /** Five numbers a token: lines and columns from the one before, length, type, and one bit a modifier. */
 function encoded(list: readonly Token[], document: TextDocument): number[] {

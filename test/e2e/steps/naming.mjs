@@ -32,8 +32,7 @@ export const scenarios = [
       await rename("perch");
       await editor.shows(line.replaceAll(measure, "perch"));
       await editor.noProblems();
-      await page.keyboard.press("Control+k");
-      await page.keyboard.press("s");
+      await editor.command("File: Save All Files");
       await page.waitForFunction(() => document.querySelectorAll(".tab.dirty").length === 0);
       for (const name of [plan, file]) {
         const text = readFileSync(join(folder, name), "utf8");
