@@ -17,7 +17,7 @@ export function classesText({ errors, hazards, warnings, hints }: Counts): strin
     hints > 0 && (hints === 1 ? l10n.t("1 hint") : l10n.t("{0} hints", hints)),
   ].filter((one) => one !== false);
   return classes.length === 0
-    ? l10n.t("No problem found means only that: it never approves a plan.")
+    ? l10n.t("This approves nothing.")
     : classes.join(", ");
 }
 

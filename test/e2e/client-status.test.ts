@@ -71,14 +71,14 @@ test.each<[Partial<Counts>, string, string, string, string]>([
   [
     {},
     "No problems found",
-    "No problem found means only that: it never approves a plan.",
+    "This approves nothing.",
     "Aucun problème trouvé",
     "Aucun problème trouvé ne veut dire que cela\u00a0: ce n’est jamais l’approbation d’un plan.",
   ],
   [
     { unchecked: 3 },
     "No problems found; 3 things not checked",
-    "No problem found means only that: it never approves a plan.",
+    "This approves nothing.",
     "Aucun problème trouvé\u00a0; 3 points non vérifiés",
     "Aucun problème trouvé ne veut dire que cela\u00a0: ce n’est jamais l’approbation d’un plan.",
   ],

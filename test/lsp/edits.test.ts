@@ -23,7 +23,7 @@ const start = fc.oneof(fc.constantFrom(...SAMPLES), brokenSample, madePlan, anyT
 
 const FILE = "/yard/plan.sawbuck";
 /** 2,500 sequences of edits in CI, half of them pushed and half asked for. */
-const SEQUENCES = Math.ceil(RUNS / 8);
+const SEQUENCES = Math.ceil(RUNS / 4);
 
 test.each(["push", "pull"] as const)("problems after edits are those of the final text (%s)", async (how) => {
   const capabilities = how === "pull" ? { textDocument: { diagnostic: {} } } : {};

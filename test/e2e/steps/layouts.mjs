@@ -62,8 +62,9 @@ export const scenarios = [
 /** The status of the layouts, taken out of the list of the language's statuses into the bar. */
 async function pinned(page) {
   await page.locator("#status\\.languageStatus").hover();
-  await page.locator(".hover-language-status").filter({ hasText: "Layouts" }).first().waitFor();
-  await page.locator(".hover-language-status .codicon-pin").first().click();
+  const row = page.locator(".hover-language-status .element").filter({ hasText: "Layouts" }).first();
+  await row.waitFor();
+  await row.locator(".codicon-pin").click();
   return page.locator(".part.statusbar .statusbar-item").filter({ hasText: "Layouts" });
 }
 
