@@ -70,7 +70,9 @@ async function main() {
   return expectFailure ? closeExpectingFailure(results, seconds) : close(results, seconds);
 }
 
-const all = (scenarios) => scenarios;
+function all(scenarios) {
+  return scenarios;
+}
 
 /** What needs no server, and of the rest one of each kind: all of them would only wait for the same. */
 function few(scenarios) {
