@@ -55,9 +55,12 @@ export const scenarios = [
       await box.waitFor();
       await box.fill("measured.sawbuck");
       await page.keyboard.press("Enter");
-      // The workbench asks whether the lines that lead there may follow.
-      await page.getByRole("button", { name: "OK" }).click();
-      await page.getByRole("treeitem", { name: "measured.sawbuck" }).first().waitFor();
+      // The workbench asks whether the lines that lead there may follow, and may miss the first click.
+      const yes = page.getByRole("button", { name: "OK" });
+      await yes.waitFor();
+      await editor.repeat(async () => {
+        if (await yes.isVisible()) await yes.click();
+      }, page.getByRole("treeitem", { name: "measured.sawbuck" }).first().waitFor());
       await page.getByRole("tab", { name: plan }).click();
       await editor.shows("bring measured.sawbuck");
       await editor.noProblems();
