@@ -22,8 +22,8 @@ const edits = fc.array(
 const start = fc.oneof(fc.constantFrom(...SAMPLES), brokenSample, madePlan, anyText);
 
 const FILE = "/yard/plan.sawbuck";
-/** 2,500 sequences of edits in CI, half of them pushed and half asked for. */
-const SEQUENCES = Math.ceil(RUNS / 4);
+/** 2,000 sequences of edits in CI, half of them pushed and half asked for. */
+const SEQUENCES = Math.ceil(RUNS / 2);
 
 test.each(["push", "pull"] as const)("problems after edits are those of the final text (%s)", async (how) => {
   const capabilities = how === "pull" ? { textDocument: { diagnostic: {} } } : {};
