@@ -1,11 +1,9 @@
-/** Every example of the language's own forms, typed letter by letter: nothing fails, and the next word is always among the offers. */
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ENTRY_FORMS, type EntryForm } from "../../grammar/forms";
 import { parse } from "../../grammar/parser";
 import { Comma, Length, Literal, Numeral, ScrewSize, tokenize, Words } from "../../grammar/tokens";
 import { completionsAt } from "../../server/features/completion";
-import { RUNS, SAMPLES } from "../property/plans";
+import { SAMPLES } from "../property/plans";
 import { atCaret, fixture, worked } from "./plans";
 
 const FILES = { "shop.sawbuck": fixture("shop") };
@@ -103,27 +101,27 @@ test("typing them letter by letter never fails, and every range holds the cursor
   }
 });
 
+/** Clauses behind which somebody's own words are wanted, which nothing can offer. */
+const TO_PEOPLE = new Set(["anchored to", "written by", "licence"]);
+
 describe("taking an offer", () => {
   test("at the end of a clause leaves every entry readable, unless more is needed behind it", () => {
     const ends = SAMPLES.flatMap((text) =>
       [...text.matchAll(/[^\s,#](?=,|\r?$)/gm)].map((m) => ({ text, at: m.index + 1 })),
     );
     let taken = 0;
-    fc.assert(
-      fc.property(fc.constantFrom(...ends), ({ text, at }) => {
-        const plan = worked(text, FILES);
-        const had = parse(text).complaints.length;
-        for (const c of completionsAt(plan, at)) {
-          if (c.goesOn || c.snippet !== undefined || c.kind === "entry") continue;
-          taken++;
-          const after = text.slice(0, c.range.start) + c.insertText + text.slice(c.range.end);
-          const now = parse(after).complaints.map((p) => p.says);
-          expect([c.label, text.slice(Math.max(0, at - 40), at), ...now.slice(had)]).toHaveLength(2);
-        }
-      }),
-      { numRuns: Math.min(RUNS, 60) },
-    );
-    expect(taken).toBeGreaterThan(50);
+    for (const { text, at } of ends.filter((_, i) => i % 9 === 0)) {
+      const plan = worked(text, FILES);
+      const had = parse(text).complaints.length;
+      for (const c of completionsAt(plan, at)) {
+        if (c.goesOn || c.snippet !== undefined || c.kind === "entry" || TO_PEOPLE.has(c.label)) continue;
+        taken++;
+        const after = text.slice(0, c.range.start) + c.insertText + text.slice(c.range.end);
+        const now = parse(after).complaints.map((p) => p.says);
+        expect([c.label, text.slice(Math.max(0, at - 40), at), ...now.slice(had)]).toHaveLength(2);
+      }
+    }
+    expect(taken).toBeGreaterThan(1000);
   });
 
   test("behind a comma leaves every entry readable too", () => {
