@@ -102,7 +102,7 @@ export const PLAN = {
     after: '= 15-1/2"',
     count: "10 of them",
     lens: "13 boards",
-    withoutPrices: /without \d+ prices/,
+    withoutPrices: /\d+ prices missing/,
     problems: /^\d+ problems?$/,
   },
 };
