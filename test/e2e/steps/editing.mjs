@@ -18,7 +18,6 @@ export const scenarios = [
   },
   {
     name: "layout: an entry typed under a stock moves to the left edge by itself",
-    needsServer: false,
     run: async ({ page, folder, shot }) => {
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.newLastLine();
