@@ -16,9 +16,7 @@ export function classesText({ errors, hazards, warnings, hints }: Counts): strin
     warnings > 0 && (warnings === 1 ? l10n.t("1 warning") : l10n.t("{0} warnings", warnings)),
     hints > 0 && (hints === 1 ? l10n.t("1 hint") : l10n.t("{0} hints", hints)),
   ].filter((one) => one !== false);
-  return classes.length === 0
-    ? l10n.t("This approves nothing.")
-    : classes.join(", ");
+  return classes.length === 0 ? l10n.t("This approves nothing.") : classes.join(", ");
 }
 
 export const notCheckedText = (count: number): string =>
