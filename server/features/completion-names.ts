@@ -1,5 +1,6 @@
 /** Names that are offered: those in scope by what they come to, then what tables know; what a clause says of them. */
 import { clauseForm, type Form } from "../../grammar/forms";
+import { phraseText } from "../checks";
 import { type Declared, ifKnown, pluralOf } from "../plan";
 import {
   ANGLE,
@@ -16,7 +17,7 @@ import {
   VOLUME,
   WEIGHT,
 } from "../units";
-import { copiesOf, type Worked } from "../worked";
+import { copiesOf, kindWord, type Worked } from "../worked";
 import { type Asking, type Offer, offer, RANK } from "./completion-offer";
 import type { Next, Unit } from "./completion-patterns";
 import { narrowsGroup, standsNow, standsWithWords, subjectRank, targetRank } from "./completion-place";
@@ -59,7 +60,7 @@ function declaredOffers(d: Declared, next: NameWanted, asking: Asking): Offer[] 
   const fit = d.kind === "fastener" ? namedFit(d.name, asking) : undefined;
   const [place, note] = placeOf(d, next, asking);
   const comesTo = worth(d, asking);
-  const kind = words.kinds[d.kind];
+  const kind = phraseText(kindWord(d.kind), worked.settings.display, language);
   const detail =
     [comesTo ? words.detail(kind, comesTo) : kind, fit?.detail, note].filter(Boolean).join("; ") + from;
   const look = d.kind === "measure" ? "measure" : "thing";

@@ -1,9 +1,7 @@
 /** What is said beside an offer, in every language; what the language's own words mean stands in form-words.ts. */
 import type { Language, ProblemClass } from "../checks";
-import type { DeclaredKind } from "../plan";
 
 export interface CompletionWords {
-  readonly kinds: Readonly<Record<DeclaredKind, string>>;
   readonly classes: Readonly<Record<ProblemClass, string>>;
   readonly detail: (kind: string, worth: string) => string;
   readonly from: (file: string) => string;
@@ -32,19 +30,6 @@ export interface CompletionWords {
 }
 
 const ENGLISH: CompletionWords = {
-  kinds: {
-    measure: "a measure",
-    stock: "a stock",
-    sheet: "a sheet",
-    roll: "a roll",
-    fastener: "a fastener",
-    finish: "a finish",
-    fill: "a fill",
-    part: "a part",
-    assembly: "an assembly",
-    ring: "a ring",
-    box: "a box",
-  },
   classes: { error: "error", hazard: "hazard", warning: "warning", hint: "hint" },
   detail: (kind, worth) => `${kind}: ${worth}`,
   from: (file) => `, from ${file}`,
@@ -108,19 +93,6 @@ const ENGLISH: CompletionWords = {
 };
 
 const FRENCH: CompletionWords = {
-  kinds: {
-    measure: "une mesure",
-    stock: "un bois",
-    sheet: "un panneau",
-    roll: "un rouleau",
-    fastener: "une fixation",
-    finish: "une finition",
-    fill: "un contenu",
-    part: "une pièce",
-    assembly: "un ensemble",
-    ring: "un cadre",
-    box: "un bac",
-  },
   classes: { error: "erreur", hazard: "danger", warning: "avertissement", hint: "conseil" },
   detail: (kind, worth) => `${kind}\u00a0: ${worth}`,
   from: (file) => `, de ${file}`,
