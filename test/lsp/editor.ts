@@ -1,6 +1,7 @@
 /** A language server in this process with a scripted editor at the other end of its connection, and files in memory. */
 import { posix } from "node:path";
 import { PassThrough } from "node:stream";
+import { onTestFinished } from "vitest";
 import {
   type ClientCapabilities,
   createConnection,
@@ -67,6 +68,7 @@ export interface Setup {
   readonly refuses?: boolean;
 }
 
+/** It ends with the test that it was started in, if not before. */
 export async function editor(setup: Setup = {}): Promise<Editor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const server = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
@@ -128,6 +130,17 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
   });
   await connection.sendNotification("initialized", {});
 
+  let ended = false;
+  const end = (): void => {
+    if (ended) return;
+    ended = true;
+    void connection.sendRequest("shutdown").finally(() => {
+      connection.dispose();
+      server.dispose();
+    });
+  };
+  onTestFinished(end);
+
   const texts = new Map<string, TextDocument>();
   const textOf = (file: string): string => texts.get(file)?.getText() ?? "";
   const change = async (file: string, edit: { range?: { start: Position; end: Position }; text: string }) => {
@@ -184,12 +197,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
         await new Promise((resolve) => setTimeout(resolve, 2));
       }
     },
-    end: () => {
-      void connection.sendRequest("shutdown").finally(() => {
-        connection.dispose();
-        server.dispose();
-      });
-    },
+    end,
   };
 }
 

@@ -1,5 +1,5 @@
 /** What is asked over all plans there are: names, their other places, their renaming, and files that get other names. */
-import { afterEach, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { WorkspaceEdit } from "vscode-languageserver/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { type Editor, editor, type Setup, uriOf } from "./editor";
@@ -21,7 +21,6 @@ const CAN = {
   textDocument: { rename: { prepareSupport: true } },
 };
 
-let open: Editor[] = [];
 const start = async (setup: Setup = {}): Promise<Editor> => {
   const one = await editor({
     disk: new Map(Object.entries(DISK)),
@@ -29,13 +28,8 @@ const start = async (setup: Setup = {}): Promise<Editor> => {
     capabilities: CAN,
     ...setup,
   });
-  open.push(one);
   return one;
 };
-afterEach(() => {
-  for (const one of open) one.end();
-  open = [];
-});
 
 const opened = async (file: keyof typeof DISK, setup?: Setup): Promise<Editor> => {
   const e = await start(setup);
@@ -130,7 +124,6 @@ describe("a name over all plans of the folder", () => {
 
   test("for an editor without versions, and without a folder", async () => {
     const e = await editor({ disk: new Map(Object.entries(DISK)), capabilities: {} });
-    open.push(e);
     await e.open("/yard/bench.sawbuck", DISK["/yard/bench.sawbuck"]);
     const edit = await e.connection.sendRequest<WorkspaceEdit>("textDocument/rename", {
       ...asked(e, "/yard/bench.sawbuck", "rim"),

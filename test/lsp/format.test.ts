@@ -1,5 +1,5 @@
 /** The layout of a plan, asked for over a connection. */
-import { afterEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import type { TextEdit } from "vscode-languageserver/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { type Editor, editor, type Setup, uriOf } from "./editor";
@@ -7,17 +7,11 @@ import { type Editor, editor, type Setup, uriOf } from "./editor";
 const PLAN = "/yard/bench.sawbuck";
 const OPTIONS = { tabSize: 8, insertSpaces: false, trimTrailingWhitespace: false };
 
-let open: Editor[] = [];
 const start = async (text: string, setup: Setup = {}): Promise<Editor> => {
   const one = await editor(setup);
-  open.push(one);
   await one.open(PLAN, text);
   return one;
 };
-afterEach(() => {
-  for (const one of open) one.end();
-  open = [];
-});
 
 /** The text as the editor has it once the answer's edits are made. */
 async function after(e: Editor, method: string, more: object): Promise<string> {

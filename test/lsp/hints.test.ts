@@ -1,5 +1,5 @@
 /** Hints and lenses over a connection: what is offered, asked for, switched off, and asked for again. */
-import { afterEach, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { inlineHost } from "../../server/lsp/layouts/host";
 import { type Editor, editor, type Setup, uriOf, wait } from "./editor";
 
@@ -21,10 +21,8 @@ const REFRESHED = {
   },
 };
 
-let open: Editor[] = [];
 const start = async (setup: Setup = {}): Promise<Editor & { again: { hints: number; lenses: number } }> => {
   const one = await editor({ disk: disk(), ...setup });
-  open.push(one);
   const again = { hints: 0, lenses: 0 };
   one.connection.onRequest("workspace/inlayHint/refresh", () => {
     again.hints++;
@@ -36,10 +34,6 @@ const start = async (setup: Setup = {}): Promise<Editor & { again: { hints: numb
   });
   return { ...one, again };
 };
-afterEach(() => {
-  for (const one of open) one.end();
-  open = [];
-});
 
 interface Hint {
   readonly position: { readonly line: number; readonly character: number };

@@ -1,7 +1,7 @@
 /** The language server as an editor meets it: over a connection, in messages of the protocol. */
-import { afterEach, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { HOLD_MS } from "../../server/lsp/hold";
-import { type Editor, editor, type Setup, uriOf, wait } from "./editor";
+import { type Editor, editor, uriOf, wait } from "./editor";
 
 const PLAN = "/yard/bench.sawbuck";
 const SHOP = "/yard/shop.sawbuck";
@@ -11,16 +11,7 @@ part leg 4 of 2x4, length rim - 1"
 `;
 const PULL = { textDocument: { diagnostic: {} }, workspace: { diagnostics: { refreshSupport: true } } };
 
-let open: Editor[] = [];
-const start = async (setup: Setup = {}): Promise<Editor> => {
-  const one = await editor(setup);
-  open.push(one);
-  return one;
-};
-afterEach(() => {
-  for (const one of open) one.end();
-  open = [];
-});
+const start = editor;
 
 const codes = (list: readonly { code?: unknown }[] | undefined) => list?.map((d) => d.code);
 

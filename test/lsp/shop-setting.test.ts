@@ -1,19 +1,10 @@
 /** The reader's own shop file, as the settings of an editor name it. */
-import { afterEach, describe, expect, test } from "vitest";
-import { type Editor, editor, type Setup } from "./editor";
+import { describe, expect, test } from "vitest";
+import { editor } from "./editor";
 
 const PLAN = "/yard/bench.sawbuck";
 
-let open: Editor[] = [];
-const start = async (setup: Setup = {}): Promise<Editor> => {
-  const one = await editor(setup);
-  open.push(one);
-  return one;
-};
-afterEach(() => {
-  for (const one of open) one.end();
-  open = [];
-});
+const start = editor;
 
 const codes = (list: readonly { code?: unknown }[] | undefined) => list?.map((d) => d.code);
 

@@ -1,6 +1,6 @@
 /** Colours as an editor asks for them: all, a stretch, and what has changed. */
 import { readFileSync } from "node:fs";
-import { afterEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import {
   SemanticTokenModifiers,
   type SemanticTokens,
@@ -8,21 +8,12 @@ import {
   SemanticTokenTypes,
 } from "vscode-languageserver";
 import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../../server/features/tokens";
-import { type Editor, editor, type Setup, uriOf } from "./editor";
+import { type Editor, editor, uriOf } from "./editor";
 
 const PLAN = "/yard/bench.sawbuck";
 const SHOP = "/yard/shop.sawbuck";
 
-let open: Editor[] = [];
-const start = async (setup: Setup = {}): Promise<Editor> => {
-  const one = await editor(setup);
-  open.push(one);
-  return one;
-};
-afterEach(() => {
-  for (const one of open) one.end();
-  open = [];
-});
+const start = editor;
 
 const textDocument = { uri: uriOf(PLAN) };
 const full = (e: Editor) =>
