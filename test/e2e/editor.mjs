@@ -103,17 +103,7 @@ export function editorOf(page, start) {
       await editor.repeat(point, page.locator(on.hover).filter({ hasText: said }).first().waitFor());
     },
 
-    /** Does `work` every two seconds until `seen` has come true: nothing answers before the extension has started. */
-    repeat: async (work, seen) => {
-      let over = false;
-      const looked = seen.finally(() => {
-        over = true;
-      });
-      const worked = (async () => {
-        for (; !over; await page.waitForTimeout(2000)) await work();
-      })();
-      await Promise.all([looked, worked]);
-    },
+    repeat: (work, seen) => repeat(page, work, seen),
 
     command: async (title) => {
       await page.keyboard.press("F1");
@@ -226,4 +216,16 @@ function placeOnScreen({ line, find }) {
     offset -= node.textContent.length;
   }
   return undefined;
+}
+
+/** Does `work` every two seconds until `seen` has come true: nothing answers before the extension has started. */
+export async function repeat(page, work, seen) {
+  let over = false;
+  const looked = seen.finally(() => {
+    over = true;
+  });
+  const worked = (async () => {
+    for (; !over; await page.waitForTimeout(2000)) await work();
+  })();
+  await Promise.all([looked, worked]);
 }

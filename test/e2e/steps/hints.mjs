@@ -37,8 +37,7 @@ export const scenarios = [
       );
       await editor.replace(screw);
       await editor.placeCursor("plan ", title);
-      await lens(hints.problems).click();
-      await editor.problem(screw.code).waitFor();
+      await editor.repeat(() => lens(hints.problems).click(), editor.problem(screw.code).waitFor());
     },
   },
   {
