@@ -1,5 +1,12 @@
 /** From what the features give, with offsets, to what the protocol wants, with lines and columns inside the document. */
-import { type Diagnostic, DiagnosticSeverity, type Location, type Range } from "vscode-languageserver";
+import {
+  type Diagnostic,
+  DiagnosticSeverity,
+  type Location,
+  type MarkupContent,
+  MarkupKind,
+  type Range,
+} from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Language } from "../checks";
 import type { Diagnostic as Found } from "../features/diagnostics";
@@ -19,6 +26,12 @@ export interface Shows {
   /** The address of the page about a code, if there is one. */
   readonly page: (code: string) => string | undefined;
 }
+
+/** Markdown, as words alone for an editor that shows no other. */
+export const markup = (value: string, { markdown }: Shows): MarkupContent => ({
+  kind: markdown ? MarkupKind.Markdown : MarkupKind.PlainText,
+  value,
+});
 
 interface Stretch {
   readonly start: number;

@@ -61,3 +61,19 @@ test("an offer comes with what the editor can show, and its words when they are 
   expect(help.signatures[0]?.parameters?.[help.activeParameter ?? -1]?.label).toEqual([5, 8]);
   ed.end();
 });
+
+test("an editor that shows no Markdown is given words alone", async () => {
+  const ed = await editor({ capabilities: { textDocument: { hover: { contentFormat: ["plaintext"] } } } });
+  await ed.open("/plan.sawbuck", TEXT);
+  const at = (offset: number) => ({
+    textDocument: { uri: uriOf("/plan.sawbuck") },
+    position: ed.positionOf("/plan.sawbuck", offset),
+  });
+  const help = await ed.connection.sendRequest<SignatureHelp>("textDocument/signatureHelp", at(TEXT.length));
+  expect(help.signatures[0]?.documentation).toMatchObject({ kind: "plaintext" });
+  const { items } = await ed.connection.sendRequest<CompletionList>(
+    "textDocument/completion",
+    at(TEXT.indexOf("length")),
+  );
+  expect(items.find((i) => i.label === "length")?.documentation).toMatchObject({ kind: "plaintext" });
+});

@@ -6,12 +6,11 @@ import {
   type CompletionList,
   InsertReplaceEdit,
   InsertTextFormat,
-  MarkupKind,
   TextEdit,
 } from "vscode-languageserver";
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import { type Completion, completionsAt } from "../../features/completion";
-import { rangeIn, type Shows } from "../convert";
+import { markup, rangeIn, type Shows } from "../convert";
 import { numberIn, textIn } from "../untyped";
 import type { Answerer } from "./answering";
 
@@ -28,7 +27,7 @@ export const completion: Answerer = {
           at(asked, ({ evaluated, document }, offset): CompletionList => {
             const offers = completionsAt(evaluated, offset, shows.language);
             last = { number: last.number + 1, offers };
-            const making = { can, again, document, offset, list: last.number };
+            const making = { can, shows, again, document, offset, list: last.number };
             // Never incomplete: while an editor asks anew it shows the old list, and Enter then takes `1"` for `10"`.
             return { isIncomplete: false, items: offers.map((o, i) => toItem(o, i, making)) };
           }),
@@ -37,7 +36,7 @@ export const completion: Answerer = {
     );
     const resolved = (item: CompletionItem): CompletionItem => {
       const one = numberIn(item.data, "list") === last.number && last.offers[numberIn(item.data, "at")];
-      return one ? { ...item, ...documented(one) } : item;
+      return one ? { ...item, ...documented(one, shows) } : item;
     };
     connection.onCompletionResolve((item) => guard("completion", resolved, item)(item));
   },
@@ -80,6 +79,7 @@ const KINDS = {
 
 interface Making {
   readonly can: Abilities;
+  readonly shows: Shows;
   /** The editor's own command that opens the list anew, where it has told one. */
   readonly again: string;
   readonly document: TextDocument;
@@ -88,7 +88,7 @@ interface Making {
 }
 
 function toItem(one: Completion, at: number, making: Making): CompletionItem {
-  const { can, again, document, offset, list } = making;
+  const { can, shows, again, document, offset, list } = making;
   const snippet = can.snippets ? one.snippet : undefined;
   const text = snippet ?? one.insertText;
   const replace = rangeIn(document, one.range);
@@ -98,7 +98,7 @@ function toItem(one: Completion, at: number, making: Making): CompletionItem {
     kind: KINDS[one.kind],
     ...(one.detail && { detail: one.detail }),
     ...(can.labelDetails && one.detail && { labelDetails: { description: one.detail } }),
-    ...(can.asksLater ? { data: { list, at } } : documented(one)),
+    ...(can.asksLater ? { data: { list, at } } : documented(one, shows)),
     ...(can.preselect && one.preselect && { preselect: true }),
     sortText: one.sortText,
     filterText: one.label,
@@ -110,7 +110,7 @@ function toItem(one: Completion, at: number, making: Making): CompletionItem {
   };
 }
 
-function documented(one: Completion): Pick<CompletionItem, "documentation"> {
+function documented(one: Completion, shows: Shows): Pick<CompletionItem, "documentation"> {
   const value = one.documentation();
-  return value ? { documentation: { kind: MarkupKind.Markdown, value } } : {};
+  return value ? { documentation: markup(value, shows) } : {};
 }

@@ -1,8 +1,9 @@
 /** Figures in the text where something follows from something else; what a hover says of them comes once it is asked for. */
-import { type InlayHint, InlayHintKind, MarkupKind } from "vscode-languageserver";
+import { type InlayHint, InlayHintKind } from "vscode-languageserver";
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import { type Hint, type HintKinds, hintsOf } from "../../features/hints";
 import { hoverAt } from "../../features/hover";
+import { markup } from "../convert";
 import type { Settings } from "../settings";
 import { numberIn, textIn } from "../untyped";
 import type { Answerer, Answering } from "./answering";
@@ -73,6 +74,5 @@ function withTooltip(one: InlayHint, { plans, of, shows }: Answering): InlayHint
     hoverAt(evaluated, numberIn(one.data, "about"), shows.language),
   );
   if (!told) return one;
-  const kind = shows.markdown ? MarkupKind.Markdown : MarkupKind.PlainText;
-  return { ...one, tooltip: { kind, value: told.markdown } };
+  return { ...one, tooltip: markup(told.markdown, shows) };
 }

@@ -1,9 +1,9 @@
 /** Hovers, with a small drawing where the editor shows pictures in them. */
-import { type Hover, MarkupKind } from "vscode-languageserver";
+import type { Hover } from "vscode-languageserver";
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import { hoverAt, type Hover as Told } from "../../features/hover";
 import { type HoverDrawing, hoverDrawing } from "../../service";
-import { rangeIn, type Shows } from "../convert";
+import { markup, rangeIn, type Shows } from "../convert";
 import type { Answerer } from "./answering";
 
 export const hover: Answerer = {
@@ -31,12 +31,10 @@ export const hover: Answerer = {
 const toHover = (
   told: Told,
   document: TextDocument,
-  { markdown }: Shows,
+  shows: Shows,
   picture: HoverDrawing | undefined,
 ): Hover => ({
-  contents: markdown
-    ? { kind: MarkupKind.Markdown, value: `${told.markdown}${picture ? imageOf(picture) : ""}` }
-    : { kind: MarkupKind.PlainText, value: told.markdown },
+  contents: markup(`${told.markdown}${picture ? imageOf(picture) : ""}`, shows),
   range: rangeIn(document, told.range),
 });
 

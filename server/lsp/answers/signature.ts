@@ -1,6 +1,7 @@
 /** What the entry being typed may say. */
-import { MarkupKind, type SignatureHelp } from "vscode-languageserver";
+import type { SignatureHelp } from "vscode-languageserver";
 import { signatureAt } from "../../features/signature";
+import { markup } from "../convert";
 import type { Answerer } from "./answering";
 
 export const signature: Answerer = {
@@ -10,7 +11,7 @@ export const signature: Answerer = {
   answer: ({ connection, params, guard, at, shows }) => {
     const { signatureInformation: can } = params.capabilities.textDocument?.signatureHelp ?? {};
     const offsets = can?.parameterInformation?.labelOffsetSupport ?? false;
-    const marked = (value: string) => (value ? { documentation: { kind: MarkupKind.Markdown, value } } : {});
+    const marked = (value: string) => (value ? { documentation: markup(value, shows) } : {});
     connection.onSignatureHelp(
       guard(
         "signature help",
