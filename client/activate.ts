@@ -5,9 +5,10 @@ import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
 import { notCheckedList } from "./not-checked";
+import { plansBelow } from "./plan-lists";
 import { planStatus } from "./plan-status";
 import { practice } from "./practice";
-import { ReadFileRequest, type StartOptions } from "./protocol";
+import { PlansBelowRequest, ReadFileRequest, type StartOptions } from "./protocol";
 import { readForServer } from "./read-files";
 import { renameThere } from "./rename-there";
 import { type Created, keepRunning, type Running } from "./running";
@@ -75,6 +76,7 @@ async function createClient(
     commands: true,
     offerAgain: "editor.action.triggerSuggest",
     readsFiles: true,
+    listsPlans: true,
     ...(await place.startOptions?.(context)),
   };
   // The server itself asks for the plans of the open folder to be watched.
@@ -87,6 +89,7 @@ async function createClient(
     synchronize: { fileEvents: watchers },
   });
   client.onRequest(ReadFileRequest, ({ uri }) => readForServer(uri));
+  client.onRequest(PlansBelowRequest, ({ uri }, token) => plansBelow(uri, token));
   // A client that starts its server again after a crash goes on with the same watchers.
   return { client, around: vscode.Disposable.from(...watchers) };
 }

@@ -82,6 +82,8 @@ export interface StartOptions {
   readonly commands: true;
   /** The editor answers `sawbuck/readFile`. */
   readonly readsFiles: true;
+  /** The editor answers `sawbuck/plansBelow`. */
+  readonly listsPlans: true;
   /** The text of the program that looks for layouts, for a server that cannot find it by itself. */
   readonly layouts?: string;
   /** The command that opens the list of suggestions anew: run behind one that needs more after it. */
@@ -93,6 +95,13 @@ export type FileRead = { readonly text: string } | { readonly refused: string };
 
 /** Asked by the server, of a file that is not on a disk of its own. */
 export const ReadFileRequest = new RequestType<{ readonly uri: string }, FileRead, void>("sawbuck/readFile");
+
+/** Asked by the server, of a folder that is not on a disk of its own: the addresses of all plan files below it. */
+export const PlansBelowRequest = new RequestType<
+  { readonly uri: string },
+  { readonly uris: readonly string[] },
+  void
+>("sawbuck/plansBelow");
 
 /**
  * Answers null for a document that has no sheet. `soon`: rather some drawings of before than a wait for all of them;

@@ -3,6 +3,7 @@ import { closeSync, constants, fstatSync, openSync, readSync } from "node:fs";
 import { readdir } from "node:fs/promises";
 import { dirname, isAbsolute, join } from "node:path";
 import type { Reader } from "../plan";
+import { MOST_PLANS } from "./plan-lists";
 
 /** The largest file that is read at all, in bytes; the parser's own limit is lower. */
 export const LARGEST_FILE = 20_000_000;
@@ -57,9 +58,6 @@ export async function plansBelow(folder: string): Promise<string[]> {
   }
   return found.sort();
 }
-
-/** The most plan files that are looked at in one folder. */
-const MOST_PLANS = 5_000;
 
 const NON_BLOCKING = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
 

@@ -16,7 +16,10 @@ export interface EditorFiles {
   readonly pending: (file: string) => boolean;
   /** It may be another by now: it is asked for again, and until then is as it was. */
   readonly changed: (file: string) => void;
-  /** Forgets all files but those that are still needed. */
+  /** Reads a file to its end, however long that takes, and keeps it until it is let go as often as it was held. */
+  readonly hold: (file: string) => Promise<void>;
+  readonly letGo: (file: string) => void;
+  /** Forgets all files but those that are held, and those that are still needed. */
   readonly keepOnly: (needed: (file: string) => boolean) => void;
   /** When the next news is there, or after so many ms. */
   readonly next: (atMost: number) => Promise<void>;
@@ -30,6 +33,9 @@ interface Kept {
   answer: FileRead | undefined;
   /** How often it was asked for: only the answer to the last question counts. */
   asked: number;
+  /** Is over when the last question was answered. */
+  read: Promise<void>;
+  holds: number;
 }
 
 /** `ask` has the editor read a file, and `news` is told each time that another answer is known. */
@@ -53,19 +59,22 @@ export function editorFiles(
     wake();
   };
 
-  const request = async (file: string, one: Kept): Promise<void> => {
+  const request = (file: string, one: Kept): void => {
     const turn = ++one.asked;
-    const answer = await ask(file).catch(() => ({ refused: UNREADABLE }));
-    if (turn === one.asked) know(file, one, answer);
+    one.read = ask(file)
+      .catch(() => ({ refused: UNREADABLE }))
+      .then((answer) => {
+        if (turn === one.asked) know(file, one, answer);
+      });
   };
 
   const firstRequest = (file: string): Kept => {
-    const one: Kept = { answer: undefined, asked: 0 };
+    const one: Kept = { answer: undefined, asked: 0, read: Promise.resolve(), holds: 0 };
     kept.set(file, one);
     setTimeout(() => {
       if (!one.answer) know(file, one, { refused: READING });
     }, PATIENCE_MS);
-    void request(file, one);
+    request(file, one);
     return one;
   };
 
@@ -79,10 +88,22 @@ export function editorFiles(
     pending: (file) => kept.has(file) && kept.get(file)?.answer === undefined,
     changed: (file) => {
       const one = kept.get(file);
-      if (one) void request(file, one);
+      if (one) request(file, one);
+    },
+    hold: async (file) => {
+      const one = kept.get(file) ?? firstRequest(file);
+      one.holds++;
+      for (let read: Promise<void> | undefined; read !== one.read; ) {
+        read = one.read;
+        await read;
+      }
+    },
+    letGo: (file) => {
+      const one = kept.get(file);
+      if (one) one.holds--;
     },
     keepOnly: (needed) => {
-      for (const file of kept.keys()) if (!needed(file)) kept.delete(file);
+      for (const [file, { holds }] of kept) if (holds === 0 && !needed(file)) kept.delete(file);
       wake();
     },
     next: (atMost) =>

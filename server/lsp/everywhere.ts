@@ -5,29 +5,42 @@
 import type { CancellationToken } from "vscode-languageserver";
 import type { Root } from "../features/references";
 import { scopeOf } from "../plan";
+import type { EditorFiles } from "./editor-files";
+import { gathering } from "./gathering";
+import type { PlansBelow } from "./plan-lists";
 import type { Plans } from "./plans";
 import { turn } from "./turn";
 
 export interface Everywhere {
-  /** The names of all plan files: the open ones first. */
-  readonly files: () => Promise<readonly string[]>;
-  /** Each plan whose files include this one, with all its files. Ends early when nobody waits for it any more. */
-  readonly rootsWith: (file: string, token: CancellationToken) => AsyncGenerator<Root, void, void>;
+  /** Runs while all plans there are can be read at once. */
+  readonly over: <A>(token: CancellationToken, run: (all: AllPlans) => Promise<A>) => Promise<A>;
   /** Goes through a list with room between for other requests, until nobody waits for it any more. */
   readonly through: <A>(list: readonly A[], token: CancellationToken, run: (one: A) => void) => Promise<void>;
+}
+
+export interface AllPlans {
+  /** The names of all plan files: the open ones first. */
+  readonly files: readonly string[];
+  /** Each plan whose files include this one, with all its files. Ends early when nobody waits for it any more. */
+  readonly rootsWith: (file: string) => AsyncGenerator<Root, void, void>;
 }
 
 /** How long one slice of it may take, in milliseconds. */
 const SLICE_MS = 10;
 
+/** `inEditor` are files that are read by the editor, where it reads any. */
 export function everywhere(
   folders: () => readonly string[],
   plans: Plans,
-  plansBelow: (folder: string) => Promise<readonly string[]>,
+  plansBelow: PlansBelow,
+  inEditor: EditorFiles | undefined,
 ): Everywhere {
-  const files = async (): Promise<readonly string[]> => {
-    const below = await Promise.all(folders().map(plansBelow));
-    return [...new Set([...plans.all().map(plans.fileOf), ...below.flat()])];
+  const gathered = gathering(plans, inEditor, (file) => filesNamedBy(file, plans));
+
+  const over: Everywhere["over"] = async (token, run) => {
+    const below = await Promise.all(folders().map((folder) => plansBelow(folder, token)));
+    const files = [...new Set([...plans.all().map(plans.fileOf), ...below.flat()])];
+    return gathered(files, token, () => run({ files, rootsWith: (file) => rootsWith(file, files, token) }));
   };
 
   const through: Everywhere["through"] = async (list, token, run) => {
@@ -48,10 +61,14 @@ export function everywhere(
     return loaded && { loaded, scope: scopeOf(loaded) };
   };
 
-  async function* rootsWith(file: string, token: CancellationToken): AsyncGenerator<Root, void, void> {
+  async function* rootsWith(
+    file: string,
+    files: readonly string[],
+    token: CancellationToken,
+  ): AsyncGenerator<Root, void, void> {
     const leads = leadsTo(file, plans);
     const leading: string[] = [];
-    await through(await files(), token, (one) => {
+    await through(files, token, (one) => {
       if (leads(one)) leading.push(one);
     });
     for (const one of leading) {
@@ -62,7 +79,7 @@ export function everywhere(
     }
   }
 
-  return { files, rootsWith, through };
+  return { over, through };
 }
 
 /** Whether a file names another, or names one that does: a look at its lines, without reading it as a plan. */

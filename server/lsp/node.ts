@@ -34,7 +34,7 @@ const onDisk: Surroundings = {
   },
   toUri: (file) => (isAddress(file) ? addressOfName(file) : pathToFileURL(file).href),
   read: diskReader,
-  plansBelow: async (folder) => (isAddress(onDisk.toFile(folder)) ? [] : plansBelow(onDisk.toFile(folder))),
+  plansBelow,
   home: homedir(),
   layoutHost: (log) => workerHost(threadOf(join(__dirname, "layouts.js")), { otherwise: inlineHost(), log }),
   pageBeside: (code) => {

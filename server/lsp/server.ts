@@ -21,6 +21,7 @@ import { everywhere } from "./everywhere";
 import { openFolders } from "./folders";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
+import { planLists } from "./plan-lists";
 import { type Files, openPlans, type Plans } from "./plans";
 import { refreshing } from "./refreshing";
 import { registering } from "./registering";
@@ -35,7 +36,7 @@ import { watchFiles } from "./watched-files";
 export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
   readonly pageBeside: (code: string) => string | undefined;
-  /** The names of all plan files below a folder, given by its address; unsaid, only open plans are known. */
+  /** All plan files below a folder of a disk, given by its path; none where there is no disk. */
   readonly plansBelow?: (folder: string) => Promise<readonly string[]>;
   /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there, `options` are what the editor gave at the start. */
   readonly layoutHost?: (log: (what: string) => void, options: unknown) => LayoutHost;
@@ -133,7 +134,12 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     connection,
     params,
     plans,
-    everywhere: everywhere(folders, plans, around.plansBelow ?? (async () => [])),
+    everywhere: everywhere(
+      folders,
+      plans,
+      planLists(connection, params, around, around.plansBelow),
+      inEditor,
+    ),
     toFile: around.toFile,
     shows,
     settings,

@@ -76,6 +76,22 @@ export function editorOf(page, start) {
       await editor.shows(text.slice(at).split("\n")[0]);
     },
 
+    /** Gives `find` another name, in the box that comes up for it. */
+    rename: async (line, find, to) => {
+      await editor.placeCursor(line, find);
+      await page.keyboard.press("F2");
+      // A box that closes stays for a moment: it must have the keys, which one that has just opened may not get.
+      const takeKeys = async () => {
+        await page.waitForTimeout(1000);
+        await page.evaluate(() => document.querySelector(".rename-box input")?.focus());
+      };
+      const hasKeys = page.waitForFunction(() => document.activeElement?.closest(".rename-box") !== null);
+      await editor.repeat(takeKeys, hasKeys);
+      await page.keyboard.press("Control+a");
+      await page.keyboard.type(to, { delay: 15 });
+      await page.keyboard.press("Enter");
+    },
+
     /** A new line at the end of the text, and the cursor in it. */
     newLastLine: async () => {
       await page.keyboard.press("Control+End");

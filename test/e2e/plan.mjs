@@ -113,5 +113,6 @@ export const SHARED = {
   file: "yard-measures.sawbuck",
   measure: "seat-height",
   line: "part outer-leg of ground-4x4",
+  uses: "length seat-height",
   taken: { name: "slat", says: /“slat” is a part already/ },
 };

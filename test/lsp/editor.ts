@@ -64,6 +64,8 @@ export interface Setup {
   readonly layoutHost?: LayoutHost;
   /** Reads files for the server, by their addresses. */
   readonly read?: (uri: string) => Promise<FileRead>;
+  /** Lists plan files for the server, below a folder given by its address. */
+  readonly list?: (uri: string) => Promise<unknown>;
   /** Refuses every `client/registerCapability`. */
   readonly refuses?: boolean;
 }
@@ -77,7 +79,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     toUri: uriOf,
     read: memoryReader(setup.disk ?? new Map()),
     plansBelow: async (folder) => {
-      const below = folder.slice("file://".length).replace(/\/?$/, "/");
+      const below = folder.replace(/\/?$/, "/");
       return [...(setup.disk ?? new Map()).keys()].filter((file) => file.startsWith(below));
     },
     home: "/home",
@@ -109,6 +111,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     return null;
   });
   connection.onRequest("sawbuck/readFile", async ({ uri }: { uri: string }) => setup.read?.(uri));
+  connection.onRequest("sawbuck/plansBelow", async ({ uri }: { uri: string }) => setup.list?.(uri));
   const registered: { method: string; registerOptions?: unknown }[] = [];
   connection.onRequest("client/registerCapability", (asked: { registrations: typeof registered }) => {
     if (setup.refuses) throw new Error("nothing is registered here");
@@ -125,7 +128,10 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     rootUri: null,
     capabilities: setup.capabilities ?? {},
     ...(setup.locale && { locale: setup.locale }),
-    initializationOptions: setup.initializationOptions ?? (setup.read && { readsFiles: true }),
+    initializationOptions: setup.initializationOptions ?? {
+      ...(setup.read && { readsFiles: true }),
+      ...(setup.list && { listsPlans: true }),
+    },
     workspaceFolders: setup.folder ? [{ uri: uriOf(setup.folder), name: "yard" }] : null,
   });
   await connection.sendNotification("initialized", {});

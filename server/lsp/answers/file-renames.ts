@@ -25,8 +25,8 @@ export const fileRenames: Answerer = {
     connection.workspace.onWillRenameFiles(
       guardLater(
         "renaming files",
-        async ({ files }, token) => {
-          const moves = files.map((f) => ({ from: toFile(f.oldUri), to: toFile(f.newUri) }));
+        async (asked, token) => {
+          const moves = asked.files.map((f) => ({ from: toFile(f.oldUri), to: toFile(f.newUri) }));
           /** The name that a file will have. */
           const after = (file: string): string => {
             const move = moves.find(
@@ -37,7 +37,7 @@ export const fileRenames: Answerer = {
           };
           const edits: Edit[] = [];
           const texts = new Map<string, string>();
-          await everywhere.through(await everywhere.files(), token, (file) => {
+          const follow = (file: string): void => {
             const read = plans.file(file);
             if ("refused" in read) return;
             texts.set(file, read.text);
@@ -49,11 +49,13 @@ export const fileRenames: Answerer = {
               const text = pathBetween(from, to, path);
               edits.push({ file, start, end: start + path.length, text });
             }
+          };
+          return everywhere.over(token, async ({ files }) => {
+            await everywhere.through(files, token, follow);
+            if (edits.length === 0) return null;
+            const text = (file: string): string | undefined => texts.get(file);
+            return toWorkspaceEdit({ edits }, text, plans, canEdit(params.capabilities)) ?? null;
           });
-          if (edits.length === 0) return null;
-          return (
-            toWorkspaceEdit({ edits }, (file) => texts.get(file), plans, canEdit(params.capabilities)) ?? null
-          );
         },
         null,
       ),

@@ -23,24 +23,26 @@ export const references: Answerer = {
     connection.onReferences(
       guardLater(
         "finding a name",
-        async ({ context, ...asked }, token) => {
-          const target = at(asked, ({ evaluated }, offset) => declaredAt(evaluated, offset));
-          if (!target) return null;
-          const found = new Map<string, Location>();
-          const add = (list: readonly Mention[], locate: (at: Mention["at"]) => Location | undefined) => {
-            for (const { at, declares } of list) {
-              const location = declares && !context.includeDeclaration ? undefined : locate(at);
-              if (location) found.set(`${at.file}\n${at.start}`, location);
+        ({ context, ...asked }, token) =>
+          everywhere.over(token, async ({ rootsWith }) => {
+            const target = at(asked, ({ evaluated }, offset) => declaredAt(evaluated, offset));
+            if (!target) return null;
+            const found = new Map<string, Location>();
+            const add = (list: readonly Mention[], locate: (at: Mention["at"]) => Location | undefined) => {
+              for (const { at, declares } of list) {
+                const location = declares && !context.includeDeclaration ? undefined : locate(at);
+                if (location) found.set(`${at.file}\n${at.start}`, location);
+              }
+            };
+            for await (const root of rootsWith(target.at.file))
+              add(mentionsIn(root, target), locator(root.loaded, plans.uriOf));
+            for (const uri of plans.all()) {
+              const evaluated = plans.evaluated(uri);
+              if (evaluated)
+                add(sizesMeant(evaluated, target), locator(evaluated.worked.loaded, plans.uriOf));
             }
-          };
-          for await (const root of everywhere.rootsWith(target.at.file, token))
-            add(mentionsIn(root, target), locator(root.loaded, plans.uriOf));
-          for (const uri of plans.all()) {
-            const evaluated = plans.evaluated(uri);
-            if (evaluated) add(sizesMeant(evaluated, target), locator(evaluated.worked.loaded, plans.uriOf));
-          }
-          return [...found.values()];
-        },
+            return [...found.values()];
+          }),
         null,
       ),
     );

@@ -33,37 +33,38 @@ export const rename: Answerer = {
         WorkspaceEdit | ResponseError | null
       >(
         "renaming",
-        async ({ newName, ...asked }, token) => {
-          const to = newName.trim();
-          const found = at(asked, ({ evaluated }, offset) => ({
-            found: renamable(evaluated, offset, language),
-            wrong: badName(to, evaluated, language),
-            display: evaluated.worked.settings.display,
-          }));
-          if (!found) return null;
-          if ("refused" in found.found) return refuse(found.found.refused);
-          const target = found.found.declared;
-          if (to === target.name) return { changes: {} };
-          if (found.wrong !== undefined) return refuse(found.wrong);
+        ({ newName, ...asked }, token) =>
+          everywhere.over(token, async ({ rootsWith }) => {
+            const to = newName.trim();
+            const found = at(asked, ({ evaluated }, offset) => ({
+              found: renamable(evaluated, offset, language),
+              wrong: badName(to, evaluated, language),
+              display: evaluated.worked.settings.display,
+            }));
+            if (!found) return null;
+            if ("refused" in found.found) return refuse(found.found.refused);
+            const target = found.found.declared;
+            if (to === target.name) return { changes: {} };
+            if (found.wrong !== undefined) return refuse(found.wrong);
 
-          const roots: Root[] = [];
-          const edits = new Map<string, Edit>();
-          for await (const root of everywhere.rootsWith(target.at.file, token)) {
-            roots.push(root);
-            for (const edit of renamed(root, target, to)) edits.set(`${edit.file}\n${edit.start}`, edit);
-          }
-          const all = [...edits.values()];
-          let why: string | undefined;
-          await everywhere.through(roots, token, (root) => {
-            why ??= suffers(root, all, target, to, found.display, language);
-          });
-          if (token.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, "");
-          if (why !== undefined) return refuse(why);
-          // A key may have been pressed while plans were read.
-          const texts = textsOf(roots.map(({ loaded }) => loaded));
-          const edit = toWorkspaceEdit({ edits: all }, texts, plans, canEdit(params.capabilities));
-          return edit ?? refuse(RENAME_WORDS[language].changed);
-        },
+            const roots: Root[] = [];
+            const edits = new Map<string, Edit>();
+            for await (const root of rootsWith(target.at.file)) {
+              roots.push(root);
+              for (const edit of renamed(root, target, to)) edits.set(`${edit.file}\n${edit.start}`, edit);
+            }
+            const all = [...edits.values()];
+            let why: string | undefined;
+            await everywhere.through(roots, token, (root) => {
+              why ??= suffers(root, all, target, to, found.display, language);
+            });
+            if (token.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, "");
+            if (why !== undefined) return refuse(why);
+            // A key may have been pressed while plans were read.
+            const texts = textsOf(roots.map(({ loaded }) => loaded));
+            const edit = toWorkspaceEdit({ edits: all }, texts, plans, canEdit(params.capabilities));
+            return edit ?? refuse(RENAME_WORDS[language].changed);
+          }),
         null,
       ),
     );

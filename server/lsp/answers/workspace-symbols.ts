@@ -17,7 +17,7 @@ export const workspaceSymbols: Answerer = {
         "finding names",
         async ({ query }, token) => {
           const found: SymbolInformation[] = [];
-          await everywhere.through(await everywhere.files(), token, (file) => {
+          const look = (file: string): void => {
             const read = plans.file(file);
             if ("refused" in read || found.length >= MOST) return;
             const document = TextDocument.create(plans.uriOf(file), "sawbuck", 0, read.text);
@@ -28,7 +28,8 @@ export const workspaceSymbols: Answerer = {
                 location: { uri: document.uri, range: rangeIn(document, range) },
                 ...(within !== "" && { containerName: within }),
               });
-          });
+          };
+          await everywhere.over(token, ({ files }) => everywhere.through(files, token, look));
           return found;
         },
         null,

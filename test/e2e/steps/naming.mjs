@@ -12,16 +12,7 @@ export const scenarios = [
       const { plan, file, measure, line, taken } = SHARED;
       const editor = await openEditor(page, folder, plan);
       await editor.hover(line, measure, measure);
-      const rename = async (to) => {
-        await editor.placeCursor(line, measure);
-        await page.keyboard.press("F2");
-        // A box that closes stays for a moment: it must have the keys.
-        await page.waitForFunction(() => document.activeElement?.closest(".rename-box") !== null);
-        await page.keyboard.press("Control+a");
-        await page.keyboard.type(to, { delay: 15 });
-        await page.keyboard.press("Enter");
-      };
-      await rename(taken.name);
+      await editor.rename(line, measure, taken.name);
       await page
         .locator(".monaco-editor-overlaymessage, .notifications-toasts")
         .filter({ hasText: taken.says })
@@ -29,7 +20,7 @@ export const scenarios = [
         .waitFor();
       await shot("rename-refused");
       await page.keyboard.press("Escape");
-      await rename("perch");
+      await editor.rename(line, measure, "perch");
       await editor.shows(line.replaceAll(measure, "perch"));
       await editor.noProblems();
       await editor.command("File: Save All Files");

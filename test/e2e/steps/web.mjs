@@ -1,6 +1,6 @@
 // In a browser alone: the server is a worker, and files are read by the editor.
 import { openEditor } from "../editor.mjs";
-import { PLAN } from "../plan.mjs";
+import { PLAN, SHARED } from "../plan.mjs";
 import { openSheet, row } from "../sheet.mjs";
 
 const SHOP = "hillside-shop.sawbuck";
@@ -87,6 +87,21 @@ export const scenarios = [
       await tab.waitFor({ state: "detached" });
       await page.waitForTimeout(500);
       await problem.waitFor();
+    },
+  },
+  {
+    name: "web: a measure is renamed in a plan that was never open, which stays whole",
+    run: async ({ page, folder, shot }) => {
+      const { plan, file, measure, uses } = SHARED;
+      const declares = `measure ${measure} =`;
+      const editor = await openEditor(page, folder, file);
+      await editor.hover(declares, measure, measure);
+      await editor.rename(declares, measure, "perch");
+      await editor.shows("measure perch =");
+      const other = await openEditor(page, folder, plan);
+      await other.shows(uses.replace(measure, "perch"));
+      await other.noProblems();
+      await shot("renamed");
     },
   },
   {
