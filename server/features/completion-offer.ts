@@ -18,6 +18,7 @@ export interface Completion {
     | "unit"
     | "size"
     | "code"
+    | "file"
     | "thing";
   /** What it comes to, in a few words. */
   readonly detail: string;

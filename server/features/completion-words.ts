@@ -5,6 +5,7 @@ export interface CompletionWords {
   readonly classes: Readonly<Record<ProblemClass, string>>;
   readonly detail: (kind: string, worth: string) => string;
   readonly from: (file: string) => string;
+  readonly shopOf: (plan: string) => string;
   readonly every: (name: string) => string;
   readonly sides: (count: number) => string;
   readonly really: (size: string) => string;
@@ -33,6 +34,7 @@ const ENGLISH: CompletionWords = {
   classes: { error: "error", hazard: "hazard", warning: "warning", hint: "hint" },
   detail: (kind, worth) => `${kind}: ${worth}`,
   from: (file) => `, from ${file}`,
+  shopOf: (plan) => `shop file of ${plan}`,
   every: (name) => `every ${name}`,
   sides: (count) => `${count} sides`,
   really: (size) => `really ${size}`,
@@ -96,6 +98,7 @@ const FRENCH: CompletionWords = {
   classes: { error: "erreur", hazard: "danger", warning: "avertissement", hint: "conseil" },
   detail: (kind, worth) => `${kind}\u00a0: ${worth}`,
   from: (file) => `, de ${file}`,
+  shopOf: (plan) => `fichier d’atelier de ${plan}`,
   every: (name) => `chaque ${name}`,
   sides: (count) => `${count} côtés`,
   really: (size) => `en réalité ${size}`,

@@ -44,11 +44,18 @@ export const diskReader: Reader = (path, from) => {
   return { file, ...readPlan(file) };
 };
 
-/** All plan files below a folder, in the order of their names: no hidden folders, no `node_modules`, no links. */
-export async function plansBelow(folder: string): Promise<string[]> {
+/**
+ * All plan files below a folder, in the order of their names: no hidden folders, no `node_modules`, no links. Those found so
+ * far once nobody waits for it any more.
+ */
+export async function plansBelow(
+  folder: string,
+  waiting: { readonly isCancellationRequested: boolean },
+): Promise<string[]> {
   const found: string[] = [];
   const folders = [folder];
   for (let next = folders.pop(); next !== undefined && found.length < MOST_PLANS; next = folders.pop()) {
+    if (waiting.isCancellationRequested) break;
     const entries = await readdir(next, { withFileTypes: true }).catch(() => []);
     for (const entry of entries) {
       const path = join(next, entry.name);

@@ -13,3 +13,9 @@ export function openFolders(connection: Connection, { workspaceFolders }: Initia
   });
   return () => [...folders];
 }
+
+/** The address of the innermost of these folders that a document lies in. */
+export const folderAround = (uri: string, folders: readonly string[]): string | undefined =>
+  folders
+    .filter((folder) => uri.startsWith(`${folder.replace(/\/$/, "")}/`))
+    .sort((a, b) => b.length - a.length)[0];

@@ -4,18 +4,18 @@ import { isAddress, pathFrom, pathFromRoot } from "./addresses";
 import type { Files } from "./plans";
 import { saysYes } from "./untyped";
 
-/** The names of all plan files below a folder, given by its address. */
+/** The names of all plan files below a folder; those found so far once nobody waits for it any more. */
 export type PlansBelow = (folder: string, token: CancellationToken) => Promise<readonly string[]>;
 
 /** The most plan files that are looked at in one folder. */
 export const MOST_PLANS = 5_000;
 
-/** `onDisk` lists those below a folder of a disk, given by its path. */
+/** Takes folders by their addresses; `onDisk` takes those of a disk by their paths. */
 export function planLists(
   connection: Connection,
   { initializationOptions }: InitializeParams,
   { toFile }: Pick<Files, "toFile">,
-  onDisk: ((folder: string) => Promise<readonly string[]>) | undefined,
+  onDisk: PlansBelow | undefined,
 ): PlansBelow {
   const byEditor: PlansBelow = async (uri, token) => {
     if (!saysYes(initializationOptions, "listsPlans")) return [];
@@ -33,7 +33,7 @@ export function planLists(
   };
   return async (uri, token) => {
     const folder = toFile(uri);
-    return isAddress(folder) ? byEditor(uri, token) : ((await onDisk?.(folder)) ?? []);
+    return isAddress(folder) ? byEditor(uri, token) : ((await onDisk?.(folder, token)) ?? []);
   };
 }
 

@@ -21,7 +21,8 @@ import { everywhere } from "./everywhere";
 import { openFolders } from "./folders";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
-import { planLists } from "./plan-lists";
+import { nearFiles } from "./near-files";
+import { type PlansBelow, planLists } from "./plan-lists";
 import { type Files, openPlans, type Plans } from "./plans";
 import { refreshing } from "./refreshing";
 import { registering } from "./registering";
@@ -37,7 +38,7 @@ export interface Surroundings extends Files {
   /** The address of the page about a code beside the server; none where there is no such page. */
   readonly pageBeside: (code: string) => string | undefined;
   /** All plan files below a folder of a disk, given by its path; none where there is no disk. */
-  readonly plansBelow?: (folder: string) => Promise<readonly string[]>;
+  readonly plansBelow?: PlansBelow;
   /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there, `options` are what the editor gave at the start. */
   readonly layoutHost?: (log: (what: string) => void, options: unknown) => LayoutHost;
 }
@@ -130,16 +131,13 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     if (isInFolder(file)) inEditor?.changed(file);
     else changed(plans.changed(file));
   });
+  const plansBelow = planLists(connection, params, around, around.plansBelow);
   const all = answering({
     connection,
     params,
     plans,
-    everywhere: everywhere(
-      folders,
-      plans,
-      planLists(connection, params, around, around.plansBelow),
-      inEditor,
-    ),
+    everywhere: everywhere(folders, plans, plansBelow, inEditor),
+    nearFiles: nearFiles(folders, plans, plansBelow),
     toFile: around.toFile,
     shows,
     settings,

@@ -1,5 +1,6 @@
 /** The setting `sawbuck.shopFile`: the reader's own shop file, and where its path is seen from. */
 import { isFullPath } from "./addresses";
+import { folderAround } from "./folders";
 import type { Files, Plans, Shop } from "./plans";
 import type { Settings } from "./settings";
 
@@ -32,8 +33,7 @@ function shopOf(setting: string, uri: string, folders: readonly string[], files:
     if (path.startsWith("~/")) return { shop: `${home}/${path.slice(2)}`, shopFrom: home };
     if (isFullPath(path)) return { shop: path, shopFrom: home };
   }
-  const around = folders.filter((f) => uri.startsWith(`${f.replace(/\/$/, "")}/`));
-  const folder = around.sort((a, b) => b.length - a.length)[0] ?? folders[0];
+  const folder = folderAround(uri, folders) ?? folders[0];
   if (folder === undefined) return { shop: path };
   return { shop: path, shopFrom: files.toFile(`${folder.replace(/\/$/, "")}/plan.sawbuck`) };
 }

@@ -3,6 +3,7 @@ import { posix } from "node:path";
 import { PassThrough } from "node:stream";
 import { onTestFinished } from "vitest";
 import {
+  type CancellationToken,
   type ClientCapabilities,
   createConnection,
   createProtocolConnection,
@@ -65,7 +66,7 @@ export interface Setup {
   /** Reads files for the server, by their addresses. */
   readonly read?: (uri: string) => Promise<FileRead>;
   /** Lists plan files for the server, below a folder given by its address. */
-  readonly list?: (uri: string) => Promise<unknown>;
+  readonly list?: (uri: string, token: CancellationToken) => Promise<unknown>;
   /** Refuses every `client/registerCapability`. */
   readonly refuses?: boolean;
 }
@@ -111,7 +112,9 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     return null;
   });
   connection.onRequest("sawbuck/readFile", async ({ uri }: { uri: string }) => setup.read?.(uri));
-  connection.onRequest("sawbuck/plansBelow", async ({ uri }: { uri: string }) => setup.list?.(uri));
+  connection.onRequest("sawbuck/plansBelow", async ({ uri }: { uri: string }, token) =>
+    setup.list?.(uri, token),
+  );
   const registered: { method: string; registerOptions?: unknown }[] = [];
   connection.onRequest("client/registerCapability", (asked: { registrations: typeof registered }) => {
     if (setup.refuses) throw new Error("nothing is registered here");

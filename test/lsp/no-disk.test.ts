@@ -123,6 +123,39 @@ describe("an editor that lists plans", () => {
     });
   });
 
+  test("has its files offered behind shop and bring, none of which is read for it", async () => {
+    const { setup, read, listed } = yardOf();
+    const e = await opened({ ...setup, initializationOptions: { listsPlans: true } });
+    await e.replace(BENCH, "bring ");
+    const list = await e.connection.sendRequest<{ items: { label: string }[] }>("textDocument/completion", {
+      textDocument: { uri: BENCH },
+      position: { line: 0, character: 6 },
+    });
+    expect(list.items.map(({ label }) => label)).toEqual([
+      "shelf.sawbuck",
+      "table (old).sawbuck",
+      "parts/yard.sawbuck",
+    ]);
+    expect([listed, read]).toEqual([["memfs:/yard"], []]);
+  });
+
+  test("that takes long to list them has those offered that it found by then", async () => {
+    const { setup } = yardOf();
+    const e = await opened({
+      ...setup,
+      list: (_uri, token) =>
+        new Promise((found) => token.onCancellationRequested(() => found({ uris: [uriOf(TABLE)] }))),
+    });
+    await e.replace(BENCH, "bring ");
+    const from = performance.now();
+    const list = await e.connection.sendRequest<{ items: { label: string }[] }>("textDocument/completion", {
+      textDocument: { uri: BENCH },
+      position: { line: 0, character: 6 },
+    });
+    expect(list.items.map(({ label }) => label)).toEqual(["table (old).sawbuck"]);
+    expect(performance.now() - from).toBeGreaterThan(900);
+  });
+
   test("keeps nothing of it: the next who asks sees the files as they are then", async () => {
     const { yard, read, setup } = yardOf();
     const e = await opened(setup);

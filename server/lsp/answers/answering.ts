@@ -14,6 +14,7 @@ import type { At } from "../../plan";
 import type { Evaluated } from "../../service";
 import { locator, type Shows } from "../convert";
 import type { Everywhere } from "../everywhere";
+import type { NearFiles } from "../near-files";
 import type { Plans } from "../plans";
 import type { Refresh } from "../refreshing";
 import type { Settings } from "../settings";
@@ -31,6 +32,7 @@ export interface Answering {
   readonly params: InitializeParams;
   readonly plans: Plans;
   readonly everywhere: Everywhere;
+  readonly nearFiles: NearFiles;
   /** The name of the file behind an address. */
   readonly toFile: (uri: string) => string;
   readonly shows: Shows;

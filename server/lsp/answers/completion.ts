@@ -4,36 +4,63 @@ import {
   type CompletionItem,
   CompletionItemKind,
   type CompletionList,
+  type CompletionParams,
   InsertReplaceEdit,
   InsertTextFormat,
   TextEdit,
 } from "vscode-languageserver";
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import { type Completion, completionsAt } from "../../features/completion";
+import { fileOffers, pathAt } from "../../features/completion-files";
 import { markup, rangeIn, type Shows } from "../convert";
 import { numberIn, textIn } from "../untyped";
 import type { Answerer } from "./answering";
 
 export const completion: Answerer = {
-  offers: () => ({ completionProvider: { triggerCharacters: [" ", "#", "("], resolveProvider: true } }),
-  answer: ({ connection, params, guard, at, shows }) => {
+  offers: () => ({ completionProvider: { triggerCharacters: [" ", "#", "(", "/"], resolveProvider: true } }),
+  answer: ({ connection, params, guard, guardLater, at, plans, nearFiles, shows }) => {
     const can = abilities(params.capabilities, shows);
     const again = textIn(params.initializationOptions, "offerAgain");
     let last: { readonly number: number; readonly offers: readonly Completion[] } = { number: 0, offers: [] };
-    connection.onCompletion(
-      guard(
-        "completion",
-        (asked) =>
-          at(asked, ({ evaluated, document }, offset): CompletionList => {
-            const offers = completionsAt(evaluated, offset, shows.language);
-            last = { number: last.number + 1, offers };
-            const making = { can, shows, again, document, offset, list: last.number };
-            // Never incomplete: while an editor asks anew it shows the old list, and Enter then takes `1"` for `10"`.
-            return { isIncomplete: false, items: offers.map((o, i) => toItem(o, i, making)) };
-          }),
-        null,
-      ),
+    const listOf = (
+      document: TextDocument,
+      offset: number,
+      offers: readonly Completion[],
+    ): CompletionList => {
+      last = { number: last.number + 1, offers };
+      const making = { can, shows, again, document, offset, list: last.number };
+      // Never incomplete: while an editor asks anew it shows the old list, and Enter then takes `1"` for `10"`.
+      return { isIncomplete: false, items: offers.map((o, i) => toItem(o, i, making)) };
+    };
+    const words = guard<CompletionParams, CompletionList | null>(
+      "completion",
+      (asked) =>
+        at(asked, ({ evaluated, document }, offset) =>
+          listOf(document, offset, completionsAt(evaluated, offset, shows.language)),
+        ),
+      null,
     );
+    const path = ({ textDocument: { uri }, position }: CompletionParams) => {
+      const document = plans.document(uri);
+      const offset = document?.offsetAt(position) ?? 0;
+      const typing = document && pathAt(document.getText(), offset);
+      return typing && { document, offset, typing };
+    };
+    const files = guardLater<CompletionParams, CompletionList | null>(
+      "completion of files",
+      async (asked, token) => {
+        const before = path(asked);
+        const near = before ? await nearFiles(asked.textDocument.uri, before.typing, token) : [];
+        const now = path(asked);
+        return now ? listOf(now.document, now.offset, fileOffers(now.typing, near, shows.language)) : null;
+      },
+      null,
+    );
+    connection.onCompletion((asked, token) => {
+      if (path(asked)) return files(asked, token);
+      // Elsewhere it divides, or is part of a fraction.
+      return asked.context?.triggerCharacter === "/" ? null : words(asked);
+    });
     const resolved = (item: CompletionItem): CompletionItem => {
       const one = numberIn(item.data, "list") === last.number && last.offers[numberIn(item.data, "at")];
       return one ? { ...item, ...documented(one, shows) } : item;
@@ -74,6 +101,7 @@ const KINDS = {
   unit: CompletionItemKind.Unit,
   size: CompletionItemKind.Value,
   code: CompletionItemKind.EnumMember,
+  file: CompletionItemKind.File,
   thing: CompletionItemKind.Class,
 } as const satisfies Readonly<Record<Completion["kind"], CompletionItemKind>>;
 
@@ -92,7 +120,8 @@ function toItem(one: Completion, at: number, making: Making): CompletionItem {
   const snippet = can.snippets ? one.snippet : undefined;
   const text = snippet ?? one.insertText;
   const replace = rangeIn(document, one.range);
-  const insert = rangeIn(document, { start: one.range.start, end: offset });
+  // Of a path nothing that stood there is of use behind another.
+  const insert = one.kind === "file" ? replace : rangeIn(document, { start: one.range.start, end: offset });
   return {
     label: one.label,
     kind: KINDS[one.kind],

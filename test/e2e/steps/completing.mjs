@@ -1,6 +1,6 @@
 // Building a plan by what is offered: whole entries, names and clauses, with the forms of the entry beside them.
 import { openEditor } from "../editor.mjs";
-import { PLAN } from "../plan.mjs";
+import { PLAN, SHARED } from "../plan.mjs";
 
 const SIGNATURE = ".parameter-hints-widget.visible";
 
@@ -34,6 +34,29 @@ export const scenarios = [
       await shot("completing-forms");
       await take(page, editor, '#8 x 1-1/4" at each crossing');
       await editor.shows('fasten cleat face into cap-side face, 2 #8 x 1-1/4" at each crossing');
+    },
+  },
+  {
+    name: "a file to bring is found by some of its letters, and replaces the one that was named",
+    run: async ({ page, folder, shot }) => {
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.newLastLine();
+      await editor.type("bring old.sawbuck");
+      for (const _ of "old.sawbuck") await page.keyboard.press("ArrowLeft");
+      const row = page.locator(editor.on.suggestions).filter({ hasText: SHARED.file }).first();
+      await editor.repeat(() => page.keyboard.press("Control+Space"), row.waitFor());
+      await shot("completing-files");
+      await page.keyboard.type("yard", { delay: 30 });
+      await page.locator(`${editor.on.suggestions}.focused`).filter({ hasText: SHARED.file }).waitFor();
+      await page.keyboard.press("Enter");
+      const whole = await page.waitForFunction(
+        (line) =>
+          [...document.querySelectorAll(".monaco-editor .view-line")].some(
+            (shown) => shown.textContent.replaceAll("\u00a0", " ") === line,
+          ),
+        `bring ${SHARED.file}`,
+      );
+      await whole.dispose();
     },
   },
 ];
