@@ -1,4 +1,5 @@
 // Programs that serve a workbench: waiting for them, and ending them with all that they started.
+import { readdirSync, readFileSync } from "node:fs";
 import { createServer } from "node:net";
 
 /** A port of this machine that nobody listens on. */
@@ -43,6 +44,22 @@ export function kill(server, signal) {
     return true;
   } catch {
     return false;
+  }
+}
+
+/** The ids of all programs that run with all of this in their command line (Linux only). */
+export function programsWith(...parts) {
+  const runs = (id) => parts.every((part) => commandLine(id).includes(part));
+  return readdirSync("/proc")
+    .filter((name) => /^\d+$/.test(name) && runs(name))
+    .map(Number);
+}
+
+function commandLine(id) {
+  try {
+    return readFileSync(`/proc/${id}/cmdline`, "utf8");
+  } catch {
+    return ""; // it has ended meanwhile
   }
 }
 

@@ -126,7 +126,7 @@ async function runOne(scenario, number, workbench, context) {
   try {
     await page.goto(workbench.url(folder), { timeout: PATIENCE });
     await page.locator(".monaco-workbench").waitFor({ timeout: PATIENCE });
-    await scenario.run({ page, folder, shot });
+    await scenario.run({ page, folder, shot, servers: workbench.servers });
   } catch (thrown) {
     error = thrown;
     await shot(`failed-${number}`)?.catch((reason) => console.log(`no picture: ${reason}`));

@@ -4,9 +4,9 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writ
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { answers, end, freePort, kill } from "./processes.mjs";
+import { answers, end, freePort, kill, programsWith } from "./processes.mjs";
 
-/** Gives `{ version, url, newFolder, stop }`. `brokenServer` puts a language server in place that ends as soon as it starts. */
+/** Gives `{ version, url, newFolder, servers, stop }`. `brokenServer` puts a language server in place that ends as soon as it starts. */
 export async function startWorkbench({ vsix, samples, brokenServer }) {
   const program = installed();
   const home = mkdtempSync(join(tmpdir(), "sawbuck-e2e-"));
@@ -51,6 +51,8 @@ export async function startWorkbench({ vsix, samples, brokenServer }) {
         cpSync(samples, folder, { recursive: true });
         return folder;
       },
+      /** The ids of the language servers that it runs: its extensions lie in a folder of its own. */
+      servers: () => programsWith(join(home, "extensions"), join("dist", "server.js")),
       stop,
     };
   } catch (error) {

@@ -64,4 +64,28 @@ export const scenarios = [
       await problem.filter({ hasText: name.message }).waitFor();
     },
   },
+  {
+    name: "a language server that is killed while a plan is typed is there again by itself, with the problems of the text",
+    run: async ({ page, folder, shot, servers }) => {
+      const { name, screw } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.replace(name);
+      await editor.openProblems();
+      await editor.problem(name.code).filter({ hasText: name.message }).waitFor();
+      const before = servers();
+      assert.ok(before.length > 0, "a language server runs");
+      for (const id of before) process.kill(id, "SIGKILL");
+      // Typed while there is none.
+      await editor.replace(screw);
+      await editor.problem(screw.code).filter({ hasText: screw.message }).waitFor();
+      await editor.problem(name.code).filter({ hasText: name.message }).waitFor();
+      assert.ok(!servers().some((id) => before.includes(id)), "the killed one is gone");
+      await shot("killed");
+      await editor.replace({ line: "fasten flor-board", find: name.type, type: name.find });
+      await editor.problem(name.code).waitFor({ state: "detached" });
+      await editor.problem(screw.code).waitFor();
+      await editor.replace({ line: screw.line.slice(0, 20), find: screw.type, type: screw.find });
+      await editor.noProblems();
+    },
+  },
 ];
