@@ -105,6 +105,16 @@ export const PLAN = {
     withoutPrices: /\d+ prices missing/,
     problems: /^\d+ problems?$/,
   },
+
+  /** What is read of it in French. */
+  french: {
+    language: "Plan Sawbuck",
+    lens: "13 planches",
+    hover: /29-1\/4"/,
+    problem: /dépasse de/,
+    openSheet: "Ouvrir la feuille d’atelier",
+    cutList: "Fiche de débit",
+  },
 };
 
 // A plan that takes a measure from a file beside it, and a name that is something else there already.

@@ -17,6 +17,7 @@ import { scenarios as commands } from "./steps/commands.mjs";
 import { scenarios as completing } from "./steps/completing.mjs";
 import { scenarios as editing } from "./steps/editing.mjs";
 import { scenarios as fixes } from "./steps/fixes.mjs";
+import { scenarios as french } from "./steps/french.mjs";
 import { scenarios as hints } from "./steps/hints.mjs";
 import { scenarios as layouts } from "./steps/layouts.mjs";
 import { scenarios as naming } from "./steps/naming.mjs";
@@ -48,6 +49,7 @@ const LISTS = [
   commands,
   layouts,
   welcome,
+  french,
 ];
 const expectFailure = options["expect-failure"];
 /** How long any one thing may take to appear, in milliseconds: on a busy machine the extension takes a while to start. */
@@ -99,13 +101,18 @@ async function runAll(chosen) {
       executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
       args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
     });
-    // One context for all: the workbench's many files are read and compiled once.
-    const context = await browser.newContext({ viewport: { width: 1400, height: 900 } });
+    // One context for all that speak a language: the workbench's many files are read and compiled once.
+    const contexts = new Map();
+    const contextFor = async ({ locale = "en-US" }) => {
+      if (!contexts.has(locale))
+        contexts.set(locale, browser.newContext({ viewport: { width: 1400, height: 900 }, locale }));
+      return contexts.get(locale);
+    };
     const results = new Array(chosen.length);
     const left = [...chosen.entries()];
     const inOneWindow = async () => {
       for (let next = left.shift(); next; next = left.shift())
-        results[next[0]] = await runOne(next[1], next[0] + 1, workbench, context);
+        results[next[0]] = await runOne(next[1], next[0] + 1, workbench, await contextFor(next[1]));
     };
     await Promise.all(Array.from({ length: WINDOWS }, inOneWindow));
     return results;

@@ -26,6 +26,7 @@ export async function startWorkbench({ vsix, samples, brokenServer }) {
       env,
       stdio: "pipe",
     });
+    speakFrench(home);
     if (brokenServer) breakServer(join(home, "extensions"));
     const port = await freePort();
     const address = ["--bind-addr", `127.0.0.1:${port}`, "--auth", "none", "--reconnection-grace-time", "1"];
@@ -105,6 +106,17 @@ function writeSettings(profile) {
     "workbench.tips.enabled": false,
   };
   writeFileSync(join(profile, "User", "settings.json"), JSON.stringify(settings));
+}
+
+/** A window whose browser asks for French gets it from extensions; the workbench's own words, which are not ours, stay English. */
+function speakFrench(home) {
+  const words = join(home, "french.json");
+  writeFileSync(words, JSON.stringify({ version: "1.0.0", contents: {} }));
+  const from = { extensionIdentifier: { id: "of-the-tests.french" }, version: "1.0.0" };
+  const pack = { hash: "0", extensions: [from], translations: { vscode: words }, label: "français" };
+  writeFileSync(join(home, "profile", "languagepacks.json"), JSON.stringify({ fr: pack }));
+  // Without this file every window is English, whatever its browser asks for.
+  writeFileSync(join(home, "profile", "User", "argv.json"), "{}");
 }
 
 function breakServer(extensions) {
