@@ -13,6 +13,10 @@ export const { activate, deactivate } = extensionAt({
       // Measured: DEVELOPERS.md tells what each is for.
       options: {
         execArgv: ["--max-semi-space-size=8", "--heap-growing-percent=100"],
+        // Newer Node keeps there what it has compiled, and starts the sooner the next time; older Node pays no heed.
+        env: {
+          NODE_COMPILE_CACHE: vscode.Uri.joinPath(context.globalStorageUri, "compiled").fsPath,
+        },
       },
     };
     return new LanguageClient(
