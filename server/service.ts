@@ -2,7 +2,7 @@
  * The one door: everything outside (language server, command line) comes in here. Text goes in, with a reader for the
  * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before.
  */
-import { CHECKS, type Judged, judge, type ProblemClass } from "./checks";
+import { CHECKS, type Judged, judge, type Language, type ProblemClass, titleOf } from "./checks";
 import type { LayoutJob, Layouts } from "./cutting/improve";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
@@ -182,11 +182,13 @@ export interface HoverDrawing {
   readonly height: number;
 }
 
-/** The page of every problem: code, headline and Markdown. */
-export const problemPages = (): { code: string; title: string; class: string; markdown: string }[] =>
-  CHECKS.map(({ code, title, class: kind, page }) => ({
-    code,
-    title,
-    class: kind,
-    markdown: `# ${title}\n\n\`${code}\` (${kind})\n\n${page}\n`,
+/** The page of every problem: code, headline, and the Markdown of the page, which is in English. */
+export const problemPages = (
+  language: Language = "en",
+): { code: string; title: string; class: string; markdown: string }[] =>
+  CHECKS.map((check) => ({
+    code: check.code,
+    title: titleOf(check, language),
+    class: check.class,
+    markdown: `# ${check.title}\n\n\`${check.code}\` (${check.class})\n\n${check.page}\n`,
   }));

@@ -80,3 +80,7 @@ export function textOf(check: Check, what: Says, display: Display, language: Lan
   const template = tongue.problem?.(check.code, what.says) ?? check.templates[what.says] ?? what.says;
   return written(template, what.slots, display, tongue);
 }
+
+/** The headline of a problem's page. */
+export const titleOf = ({ code, title }: Check, language: Language = "en"): string =>
+  TONGUES[language].title?.(code) ?? title;

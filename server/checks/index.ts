@@ -93,6 +93,7 @@ import { willRot } from "./will-rot";
 import { wontGoIn } from "./wont-go-in";
 
 export type { Check, Cure, Edit, Problem, ProblemClass, ProblemNumber, Says, Slot } from "./check";
+export { titleOf } from "./check";
 export { LANGUAGES, type Language } from "./telling";
 export { causeText, uncheckedText } from "./unchecked-words";
 export { baseName } from "./writing";

@@ -1,5 +1,6 @@
 /** Liners, drains and tins in words, as hovers and the sheet tell them. */
 import { ifKnown } from "../plan";
+import { cite } from "../trade";
 import {
   type Display,
   fraction,
@@ -105,7 +106,7 @@ export function advisedWords({ advised }: Drainage, display: Display): string {
   const few = count <= 4 ? "or more holes" : "holes";
   const spaced =
     count <= 4 ? "" : `, ${lengthText(apart[0], display)} to ${lengthText(apart[1], display)} apart`;
-  return `${count} ${few} of ${lengthText(diameter, display)}${spaced} (${source})`;
+  return `${count} ${few} of ${lengthText(diameter, display)}${spaced} (${cite(source)})`;
 }
 
 /** A length bought off a roll: `13'` or `4 m` where it is whole, else to the plan's mark. */

@@ -1,17 +1,7 @@
 /** How the marks of screws are told at the bench: `from each end: 1-3/4"`, `from the top edge: 1-3/8" and 4-1/8"`. */
 import { type Display, LENGTH, lengthText, roughly } from "../units";
-import type { MarkedFrom, SetOut } from "../worked";
+import type { MarkedFrom } from "../worked";
 import { allOf } from "./writing";
-
-/** One for each grid of marks; what is on another side than the wide face says so. */
-export const gridWords = ({ grids }: SetOut, display: Display): string[] =>
-  grids.map(({ on, along, across }) => {
-    const where = on === "face" ? "" : `on the ${on}, `;
-    return `${where}${fromWords(along, display)}; ${fromWords(across, display)}`;
-  });
-
-export const fromWords = (from: MarkedFrom, display: Display): string =>
-  marksWords(from, markLengths(from, display));
 
 /** The distances, as the tape shows them. */
 export const markLengths = ({ mm }: MarkedFrom, display: Display): string[] =>

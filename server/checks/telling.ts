@@ -33,8 +33,9 @@ export interface Tongue {
   readonly article?: (word: string, a: "a" | "A") => string;
   /** The template of what is said inside of another text. */
   readonly phrase: (says: string) => Template | undefined;
-  /** The template of a problem; where it has none, that of the check itself is taken. */
+  /** The template of a problem, and its headline; where it has none, that of the check itself is taken. */
   readonly problem?: (code: string, says: string) => Template | undefined;
+  readonly title?: (code: string) => string | undefined;
   /** The same of what was not checked, and why. */
   readonly notChecked?: (says: string) => Template | undefined;
   /** Mends the words of a template that stand before a slot, by what fills it. */

@@ -1,10 +1,9 @@
 /** Mending many problems at once: all of one code, or all that are about spelling alone. */
 import { nearest } from "../../grammar/near";
 import type { Span } from "../../grammar/tree";
-import { checkOf, type Edit, type Language, type Problem } from "../checks";
+import { checkOf, type Edit, type Language, type Problem, titleOf } from "../checks";
 import type { Action } from "./actions";
 import { isLazy, preferredCure } from "./actions-cures";
-import { pageTitle } from "./actions-titles";
 import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
 import { MOST_DIAGNOSTICS, toldOf } from "./diagnostics";
@@ -22,7 +21,7 @@ export function mendAlls(plan: Checked, here: readonly Problem[], language: Lang
     return [
       {
         id: `all ${code}`,
-        title: ACTION_WORDS[language].mendAll(all.problems.length, alike.length, pageTitle(check, language)),
+        title: ACTION_WORDS[language].mendAll(all.problems.length, alike.length, titleOf(check, language)),
         kind: "quickfix",
         preferred: false,
         problems: all.problems,

@@ -5,7 +5,6 @@
 import { ENTRY_FORMS, type EntryForm, type Form } from "../../grammar/forms";
 import type { Language } from "../checks";
 import { FORMS_IN_FRENCH } from "./form-words-french";
-import { FUNCTION_DOCS, PROPERTY_DOCS } from "./hover-values";
 
 /** The sentence about an entry or a clause. */
 export const formText = (form: Form | EntryForm, language: Language): string =>
@@ -36,6 +35,40 @@ export const functionForm = (name: string): { readonly form: string; readonly do
 
 const textIn = (table: Readonly<Record<string, string>>, name: string): string | undefined =>
   Object.hasOwn(table, name) ? table[name] : undefined;
+
+const PROPERTY_DOCS: Readonly<Record<string, string>> = {
+  length: "The piece's own length, as its line gives it.",
+  width: "The board's own width.",
+  thickness: "The board's own thickness.",
+  count: "How many there are.",
+  "overall width": "From the leftmost to the rightmost of what is placed.",
+  "overall depth": "From the front to the back of what is placed.",
+  "overall height": "From the lowest to the highest of what is placed.",
+  "inside width": "The inside of the box, left to right.",
+  "inside depth": "The inside of the box, front to back.",
+  "inside height": "The inside of the box, bottom to rim.",
+  top: "How high its top stands above the floor.",
+  bottom: "How high its underside stands above the floor.",
+  left: "How far its left side is from the plan's own left.",
+  right: "How far its right side is from the plan's own left.",
+  front: "How far its front is from the plan's own front.",
+  back: "How far its back is from the plan's own front.",
+};
+
+const FUNCTION_DOCS: Readonly<Record<string, { readonly form: string; readonly doc: string }>> = {
+  min: { form: "min(a, b)", doc: "The least of its values." },
+  max: { form: "max(a, b)", doc: "The greatest of its values." },
+  diagonal: { form: "diagonal(a, b)", doc: "The long side across a square corner: the root of a² + b²." },
+  sin: { form: "sin(angle)", doc: "The sine of an angle." },
+  cos: { form: "cos(angle)", doc: "The cosine of an angle." },
+  tan: { form: "tan(angle)", doc: "The tangent of an angle: rise over run." },
+  asin: { form: "asin(number)", doc: "The angle of that sine." },
+  acos: { form: "acos(number)", doc: "The angle of that cosine." },
+  atan: { form: "atan(number)", doc: "The angle of that tangent." },
+  floor: { form: "floor(number)", doc: "The whole number at or below." },
+  ceiling: { form: "ceiling(number)", doc: "The whole number at or above." },
+  round: { form: 'round a to 1/16"', doc: "The nearest multiple; halfway goes away from zero." },
+};
 
 const PROPERTIES_IN_FRENCH: Readonly<Record<string, string>> = {
   length: "La longueur de la pièce, comme sa ligne la donne.",

@@ -1,15 +1,6 @@
 /** What a hover says of finishes and liners: their lines, what they take, and what is bought. */
-import {
-  advisedWords,
-  cutWords,
-  drainWords,
-  openingWords,
-  rollWords,
-  sheetWords,
-  stapleWords,
-  tinWords,
-} from "../checks/lining-words";
-import { ifKnown, type Value } from "../plan";
+import { rollWords, sheetWords } from "../checks/lining-words";
+import { ifKnown } from "../plan";
 import {
   type Display,
   liquidText,
@@ -19,16 +10,10 @@ import {
   quantityText,
   SIXTEENTHS,
 } from "../units";
-import {
-  type Assumption,
-  assumedWords,
-  type Box,
-  type CoatWork,
-  type Finish,
-  type LiningWork,
-  type Roll,
-  type Worked,
-} from "../worked";
+import type { Assumption, Box, CoatWork, Finish, LiningWork, Roll, Worked } from "../worked";
+import { COMMON } from "./hover-texts/common";
+import { FINISH } from "./hover-texts/finish";
+import type { Voice } from "./hover-texts/voice";
 import { escaped, list, paragraphs, strong, table } from "./markdown";
 import { bothTexts, valueOr, whyNot } from "./values";
 
@@ -39,171 +24,186 @@ function bothLiquids(q: Quantity, display: Display): string {
 }
 
 /** A `coat` line: what is seen of its pieces, and how much finish that takes. */
-export function describeCoat(coat: CoatWork, worked: Worked): string {
-  const { display, make } = worked.settings;
+export function describeCoat(coat: CoatWork, worked: Worked, voice: Voice): string {
+  const { make } = worked.settings;
+  const { language, display } = voice;
+  const says = FINISH[language];
   const { finish, pieces, loose, hidden, ends, assumed } = coat;
   const loosely = loose.reduce((sum, { count }) => sum + count, 0);
+  const some = (area: Quantity | undefined): string | undefined =>
+    area && area.approx > 0 ? escaped(bothTexts(area, display)) : undefined;
   return paragraphs(
-    `**Finished**: ${escaped(coat.title)}${finish ? ` with ${escaped(finish.name)}` : ""}`,
+    says.coat(titleOf(coat, voice), finish ? escaped(finish.name) : ""),
     table([
-      ["Pieces", pieces.length + loosely > 0 ? String(pieces.length + loosely) : undefined],
-      ["One coat", valueOr(coat.exposed, display)],
-      ["of it end grain", ends && ends.approx > 0 ? escaped(bothTexts(ends, display)) : undefined],
-      [
-        "left out, on other wood",
-        hidden && hidden.approx > 0 ? escaped(bothTexts(hidden, display)) : undefined,
-      ],
-      ["Coats", coatsText(coat)],
-      [make > 1 ? "Takes, for one" : "Takes", amountText(coat, display)],
-      ...boughtRows(finish, worked),
-      ["A coat dries in", coat.dries && escaped(quantityText(coat.dries, display))],
+      [says.pieces, pieces.length + loosely > 0 ? String(pieces.length + loosely) : undefined],
+      [says.oneCoat, valueOr(coat.exposed, voice)],
+      [says.endGrain, some(ends)],
+      [says.leftOut, some(hidden)],
+      [says.coats, coatsText(coat, voice)],
+      [says.takes(make), amountText(coat, voice)],
+      ...boughtRows(finish, worked, voice),
+      [says.dries, coat.dries && escaped(quantityText(coat.dries, display))],
     ]),
-    takenForGranted(assumed, display),
+    takenForGranted(assumed, voice),
   );
 }
 
-const COATS_FROM = { line: "", finish: ", as its finish says", assumed: ", taken for granted" } as const;
+const titleOf = ({ things }: CoatWork, { language }: Voice): string => escaped(COMMON[language].each(things));
 
-const coatsText = ({ coats, coatsFrom }: CoatWork): string =>
-  coats.state === "known" ? `${coats.value}${COATS_FROM[coatsFrom]}` : whyNot(coats);
+const coatsText = ({ coats, coatsFrom }: CoatWork, voice: Voice): string =>
+  coats.state === "known"
+    ? `${coats.value}${FINISH[voice.language].coatsFrom(coatsFrom)}`
+    : whyNot(coats, voice);
 
-function amountText({ amount, least }: CoatWork, display: Display): string {
-  if (amount.state !== "known") return whyNot(amount);
+function amountText({ amount, least }: CoatWork, voice: Voice): string {
+  const { language, display } = voice;
+  if (amount.state !== "known") return whyNot(amount, voice);
   const most = bothLiquids(amount.value, display);
   if (!least || liquidText(least, display) === liquidText(amount.value, display)) return escaped(most);
-  return escaped(`${most}, at the least ${bothLiquids(least, display)}`);
+  return escaped(FINISH[language].atLeast(most, bothLiquids(least, display)));
 }
 
 function boughtRows(
   finish: Finish | undefined,
   { shopping, settings }: Worked,
+  { language, display }: Voice,
 ): [string, string | undefined][] {
   const need = finish && shopping.finishes.find((f) => f.finish === finish);
   if (!need) return [];
-  const { display, make } = settings;
-  const copies = make > 1 ? `, for ${make}` : "";
-  const part = need.complete ? "" : ", and more: what some line takes is not known";
+  const says = FINISH[language];
+  const part = need.complete ? "" : says.andMoreFinish;
   return [
-    [`In all${copies}`, escaped(`${bothLiquids(need.amount, display)}${part}`)],
-    ["To buy", escaped(tinWords(need) || "not known: the plan does not say what tins are sold")],
+    [says.inAll(settings.make), escaped(`${bothLiquids(need.amount, display)}${part}`)],
+    [says.toBuy, escaped(says.tinWords(need, display) || says.noTins)],
   ];
 }
 
-const takenForGranted = (assumed: readonly Assumption[], display: Display): string =>
-  list(assumed.map((one) => `Taken for granted: ${escaped(assumedWords(one, display))}`));
+const takenForGranted = (assumed: readonly Assumption[], { language, display }: Voice): string =>
+  list(assumed.map((one) => COMMON[language].assumed(escaped(FINISH[language].assumedWords(one, display)))));
 
 /** A finish: how far it goes and how it is sold, and all that its lines take. */
-export function describeFinish(finish: Finish, worked: Worked): string {
-  const { display } = worked.settings;
+export function describeFinish(finish: Finish, worked: Worked, voice: Voice): string {
+  const { language, display } = voice;
+  const says = FINISH[language];
   const { name, coats, tins } = finish;
   const dries = ifKnown(finish.dries)?.most;
   const used = worked.coats.filter((c) => c.finish === finish);
   return paragraphs(
-    `${strong(name)}, a finish${finish.declared ? "" : " every plan knows"}`,
+    says.finish(strong(name), !finish.declared),
     table([
-      ["Covers", coversText(finish, display)],
-      ["Coats", coats && (coats.state === "known" ? String(coats.value) : whyNot(coats))],
-      ["A coat dries in", dries && escaped(quantityText(dries, display))],
-      ["Sold in", tins.length > 0 ? escaped(tins.map(soldAs).join(", ")) : undefined],
+      [says.covers, coversText(finish, voice)],
+      [says.coats, coats && (coats.state === "known" ? String(coats.value) : whyNot(coats, voice))],
+      [says.dries, dries && escaped(quantityText(dries, display))],
+      [
+        says.soldIn,
+        tins.length > 0
+          ? escaped(tins.map(({ text, price }) => says.tins(text, priceText(price, voice))).join(", "))
+          : undefined,
+      ],
       ...used
         .slice(0, MOST_LINES)
-        .map((c): [string, string] => [`On ${escaped(c.title)}`, amountText(c, display)]),
-      ...boughtRows(finish, worked),
+        .map((c): [string, string] => [says.on(titleOf(c, voice)), amountText(c, voice)]),
+      ...boughtRows(finish, worked, voice),
     ]),
-    used.length > MOST_LINES ? `and on ${used.length - MOST_LINES} more lines` : undefined,
-    used.length === 0 ? "No line here uses it" : undefined,
-    takenForGranted(finish.assumed, display),
+    used.length > MOST_LINES ? says.moreLines(used.length - MOST_LINES) : undefined,
+    used.length === 0 ? says.unused : undefined,
+    takenForGranted(finish.assumed, voice),
   );
 }
 
 /** The most lines that use one thing, and are told. */
 const MOST_LINES = 8;
 
-function coversText({ covers, source, assumed }: Finish, display: Display): string {
-  if (covers.state !== "known") return whyNot(covers);
-  const [least, most] = [quantityText(covers.value.least, display), quantityText(covers.value.most, display)];
-  const goes = least === most ? bothTexts(covers.value.least, display) : `${least.split(" ")[0]} to ${most}`;
-  return escaped(assumed.length > 0 ? `${goes}; ${source}` : goes);
+function priceText(price: Quantity | undefined, { language }: Voice): string {
+  const { forPrice, withoutPrice } = COMMON[language];
+  return price ? forPrice(moneyText(price)) : withoutPrice;
 }
 
-const soldAs = ({ text, price }: Finish["tins"][number]): string =>
-  `tins of ${text}${price ? ` for ${moneyText(price)}` : ", without a price"}`;
+function coversText({ covers, from, assumed }: Finish, voice: Voice): string {
+  const { language, display } = voice;
+  if (covers.state !== "known") return whyNot(covers, voice);
+  const [least, most] = [quantityText(covers.value.least, display), quantityText(covers.value.most, display)];
+  const goes =
+    least === most
+      ? bothTexts(covers.value.least, display)
+      : FINISH[language].range(least.split(" ")[0]!, most);
+  const { cite, between, asThePlanSays } = COMMON[language];
+  const source = from ? cite(from) : asThePlanSays;
+  return escaped(assumed.length > 0 ? `${goes}${between}${source}` : goes);
+}
 
 /** A `line` entry: for each of its boxes what to cut, to buy, to staple, and how the drain stays open. */
-export function describeLinings(linings: readonly LiningWork[], worked: Worked): string {
-  return paragraphs(...linings.map((lining) => describeLining(lining, worked)));
+export function describeLinings(linings: readonly LiningWork[], worked: Worked, voice: Voice): string {
+  return paragraphs(...linings.map((lining) => describeLining(lining, worked, voice)));
 }
 
-function describeLining(lining: LiningWork, worked: Worked): string {
-  const { display } = worked.settings;
+function describeLining(lining: LiningWork, worked: Worked, voice: Voice): string {
+  const { language, display } = voice;
+  const says = FINISH[language];
   const { roll, sheet, cuts, fold, assumed, opening } = lining;
   const drain = worked.drainage.find((d) => d.box === lining.box);
   return paragraphs(
-    `**Lined**: ${escaped(lining.name)}${roll ? ` with ${escaped(roll.name)}` : ""}`,
+    says.lined(escaped(lining.name), roll ? escaped(roll.name) : ""),
     table([
       [
-        "Lining it takes",
-        sheet.state === "known" ? escaped(sheetWords(sheet.value, display)) : whyNot(sheet),
+        says.sheet,
+        sheet.state === "known" ? escaped(sheetWords(sheet.value, display)) : whyNot(sheet, voice),
       ],
-      ["of it past the rim", lengthOr(fold, display)],
-      ["Cut", cuts.state === "known" ? escaped(cutWords(lining, display)) : whyNot(cuts)],
-      ["Off the roll", lengthOr(lining.along, display)],
-      ...linerRows(roll, worked),
-      ["Staples", escaped(stapleWords(lining, display))],
-      ["Drains", drain && escaped(drainWords(drain, display))],
-      ["Open the liner", escaped(openingWords(opening, display))],
-      ["Usual holes", drain?.how === "holes" ? escaped(advisedWords(drain, display)) : undefined],
+      [says.fold, valueOr(fold, voice)],
+      [says.cut, cuts.state === "known" ? escaped(says.cutWords(lining, display)) : whyNot(cuts, voice)],
+      [says.offRoll, valueOr(lining.along, voice)],
+      ...linerRows(roll, worked, voice),
+      [says.staples, escaped(says.stapleWords(lining, display))],
+      [says.drains, drain && escaped(says.drainWords(drain, display))],
+      [says.openLiner, escaped(says.openingWords(opening, display))],
+      [says.usualHoles, drain?.how === "holes" ? escaped(says.advisedWords(drain, display)) : undefined],
     ]),
-    takenForGranted(assumed, display),
+    takenForGranted(assumed, voice),
   );
 }
-
-const lengthOr = (value: Value<Quantity>, display: Display): string =>
-  value.state === "known" ? escaped(bothTexts(value.value, display)) : whyNot(value);
 
 function linerRows(
   roll: Roll | undefined,
   { shopping, settings, linings }: Worked,
+  voice: Voice,
 ): [string, string | undefined][] {
   const need = roll && shopping.liners.find((l) => l.roll === roll);
   if (!need) return [];
-  const { display, make } = settings;
-  const price = need.price ? ` for ${moneyText(need.price)}` : ", without a price";
-  const part = need.complete ? "" : ", and more: what some box takes is not known";
-  const copies = make > 1 ? `, for ${make}` : "";
-  const all = linings.filter((l) => l.roll === roll).length > 1 ? ", in all" : "";
-  return [[`To buy${all}${copies}`, escaped(`${rollWords(need.bought, display)}${price}${part}`)]];
+  const says = FINISH[voice.language];
+  const part = need.complete ? "" : says.andMoreLiner;
+  const all = linings.filter((l) => l.roll === roll).length > 1;
+  const bought = `${rollWords(need.bought, voice.display)}${priceText(need.price, voice)}${part}`;
+  return [[says.toBuyLiner(all, settings.make), escaped(bought)]];
 }
 
 /** A roll: how wide it is, what it costs, and what the boxes take of it. */
-export function describeRoll(roll: Roll, worked: Worked): string {
-  const { display } = worked.settings;
+export function describeRoll(roll: Roll, worked: Worked, voice: Voice): string {
+  const says = FINISH[voice.language];
   const { name, width, price, foodSafe } = roll;
   const used = worked.linings.filter((l) => l.roll === roll);
-  const food = { yes: "the maker says it may, as the plan tells", no: "it must not", unsaid: "not known" };
   return paragraphs(
-    `${strong(name)}, a ${roll.declared ? "roll" : "liner every plan knows"}`,
+    says.roll(strong(name), roll.declared !== undefined),
     table([
-      ["Width", lengthOr(width, display)],
-      ["Price", price ? escaped(`${moneyText(price.each)} per ${price.word}`) : "not said"],
-      ["Touch soil for food", food[foodSafe === undefined ? "unsaid" : foodSafe ? "yes" : "no"]],
-      ["Water", roll.holdsWater ? "it holds it" : "it lets it through"],
+      [says.width, valueOr(width, voice)],
+      [says.price, price ? escaped(says.per(moneyText(price.each), price.word)) : says.noPrice],
+      [says.food, says.foodSafe[foodSafe === undefined ? "unsaid" : foodSafe ? "yes" : "no"]],
+      [says.water, says.holdsWater(roll.holdsWater)],
       ...used
         .slice(0, MOST_LINES)
-        .map((l): [string, string] => [`For ${escaped(l.name)}`, lengthOr(l.along, display)]),
-      ...linerRows(roll, worked),
+        .map((l): [string, string] => [says.forBox(escaped(l.name)), valueOr(l.along, voice)]),
+      ...linerRows(roll, worked, voice),
     ]),
-    used.length > MOST_LINES ? `and for ${used.length - MOST_LINES} more boxes` : undefined,
-    used.length === 0 ? "No line here uses it" : undefined,
-    takenForGranted(roll.assumed ? [roll.assumed] : [], display),
+    used.length > MOST_LINES ? says.moreBoxes(used.length - MOST_LINES) : undefined,
+    used.length === 0 ? says.unused : undefined,
+    takenForGranted(roll.assumed ? [roll.assumed] : [], voice),
   );
 }
 
 /** How a box drains, and what is usual for its size. */
-export function drainLine(box: Box, worked: Worked): string {
-  const { display } = worked.settings;
+export function drainLine(box: Box, worked: Worked, { language, display }: Voice): string {
+  const says = FINISH[language];
   const drain = worked.drainage.find((d) => d.box === box);
-  if (!drain) return "Drains: the plan does not say how";
-  const usual = drain.how === "holes" ? `; usual for its size: ${advisedWords(drain, display)}` : "";
-  return `Drains: ${escaped(drainWords(drain, display) + usual)}`;
+  if (!drain) return says.drainsNot;
+  const usual = drain.how === "holes" ? says.advisedWords(drain, display) : "";
+  return escaped(says.drainsLine(says.drainWords(drain, display), usual));
 }

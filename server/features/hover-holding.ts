@@ -1,7 +1,7 @@
 /** What a hover says of loads: what a part, a box, a joint or a load line carries beside what it can bear. */
 import type { Entry } from "../../grammar/tree";
-import { cite, seatLoad, structuralCaution } from "../trade";
-import { type Display, LENGTH, lengthText, quantityText, roughly } from "../units";
+import { seatLoad } from "../trade";
+import { LENGTH, lengthText, quantityText, roughly } from "../units";
 import {
   type Box,
   boardLines,
@@ -23,23 +23,26 @@ import {
 } from "../worked";
 import { chosen } from "../worked/choose";
 import { bendText, countedScrews, jointLines, memberLines, weightText } from "./hover-strength";
+import { COMMON } from "./hover-texts/common";
+import { HOLDING } from "./hover-texts/holding";
+import type { Voice } from "./hover-texts/voice";
 import { escaped, list, paragraphs, table } from "./markdown";
 
-const CAUTION = `_${escaped(structuralCaution.value.text)}_`;
+const caution = ({ language }: Voice): string => `_${escaped(COMMON[language].caution)}_`;
 
 /** Of a part: the worst of its boards, as it lies and as a wall, and the foot that presses hardest where it is one. */
-export function partHolds(part: string, worked: Worked): string | undefined {
+export function partHolds(part: string, worked: Worked, voice: Voice): string | undefined {
   const own = boardLines(worked).find(({ held }) => nameOf(held.piece, worked) === part);
   const walls = wallLines(worked).filter(({ wall }) => nameOf(wall.work.piece, worked) === part);
   const foot = footLine(worked);
   const told = [
-    own && tellPiece(own.held, own.count, worked),
-    ...walls.map(({ wall, count }) => tellWall(wall, count, worked)),
+    own && tellPiece(own.held, own.count, worked, voice),
+    ...walls.map(({ wall, count }) => tellWall(wall, count, worked, voice)),
     foot && nameOf(foot.foot.piece, worked) === part && isTold(foot, worked)
-      ? footText(foot, worked)
+      ? footText(foot, worked, voice)
       : undefined,
   ].filter((t) => t !== undefined);
-  return told.length > 0 ? paragraphs(...told, CAUTION) : undefined;
+  return told.length > 0 ? paragraphs(...told, caution(voice)) : undefined;
 }
 
 /** A foot that carries nothing but its own wood is told where there is a limit alone. */
@@ -48,8 +51,11 @@ const isTold = ({ foot, limit }: FootLine, { holding }: Worked): boolean =>
 
 const nameOf = (piece: number, { space }: Worked): string => space.pieces[piece]!.part;
 
+const pieceOf = (piece: number, { space }: Worked, { language }: Voice): string =>
+  COMMON[language].piece(space.pieces[piece]!.id);
+
 /** Of the pieces that one place line of the plan puts there. */
-export function placeHolds(entry: PlaceEntry, worked: Worked): string | undefined {
+export function placeHolds(entry: PlaceEntry, worked: Worked, voice: Voice): string | undefined {
   const line = worked.pieces.lines.find(({ placement }) => placement.entry === entry);
   if (!line) return undefined;
   const own = new Set(line.pieces);
@@ -59,108 +65,119 @@ export function placeHolds(entry: PlaceEntry, worked: Worked): string | undefine
   const [first, ...others] = held;
   if (!first) return undefined;
   const worst = others.reduce((most, h) => (uses(h) > uses(most) ? h : most), first);
-  return paragraphs(tellPiece(worst, held.length, worked), CAUTION);
+  return paragraphs(tellPiece(worst, held.length, worked, voice), caution(voice));
 }
 
-function tellPiece(held: HeldPiece, count: number, worked: Worked): string {
-  const { display } = worked.settings;
+function tellPiece(held: HeldPiece, count: number, worked: Worked, voice: Voice): string {
+  const says = HOLDING[voice.language];
   const { member, judged, carried } = held;
   const verdict = verdictOn(held);
-  const which = count > 1 ? ` (${worked.space.pieces[held.piece]!.id}, the worst of ${count})` : "";
-  const title = `**Carries** ${escaped(`${carriedText(held, display)}${which}`)}`;
-  if (!verdict || !member || !judged)
-    return paragraphs(title, "What it can bear is not known: no strength is printed for its wood and size");
+  const which = worstOf(held.piece, count, worked, voice);
+  const title = says.carries(escaped(`${carriedText(held, voice)}${which}`));
+  if (!verdict || !member || !judged) return paragraphs(title, says.noStrength);
   return paragraphs(
     title,
-    verdictTable(verdict, display),
-    list(memberLines(member, judged, carried.span, display)),
+    verdictTable(verdict, voice),
+    list(memberLines(member, judged, carried.span, voice)),
   );
 }
 
+const worstOf = (piece: number, count: number, worked: Worked, voice: Voice): string =>
+  count > 1 ? HOLDING[voice.language].worst(pieceOf(piece, worked, voice), count) : "";
+
 /** `24 lb: 1.2 lb its own, 23 lb of fill`. */
-function carriedText({ carried: { weighs, moving }, loads }: HeldPiece, display: Display): string {
+function carriedText(
+  { carried: { weighs, moving }, loads }: HeldPiece,
+  { language, display }: Voice,
+): string {
+  const says = HOLDING[language];
   const usual = loads.roaming.some((r) => r.from === "usual");
   const parts = [
-    [weighs.own, "its own"],
-    [weighs.fill, "of wet fill"],
-    [weighs.said, "that the plan puts on it"],
-    [weighs.passed, "handed down to it"],
-    [moving, usual ? "of somebody at the worst place" : "that comes and goes"],
+    [weighs.own, "own"],
+    [weighs.fill, "fill"],
+    [weighs.said, "said"],
+    [weighs.passed, "passed"],
+    [moving, usual ? "usual" : "moving"],
   ] as const;
-  const said = parts.flatMap(([force, what]) => (force > 0 ? [`${weightText(force, display)} ${what}`] : []));
+  const said = parts.flatMap(([force, from]) =>
+    force > 0 ? [says.part(weightText(force, display), from)] : [],
+  );
   const all = parts.reduce((sum, [force]) => sum + force, 0);
-  return `${weightText(all, display)}: ${said.join(", ")}`;
+  return says.carried(weightText(all, display), said);
 }
 
-function tellWall(wall: HeldWall, count: number, worked: Worked): string {
-  const { display } = worked.settings;
+function tellWall(wall: HeldWall, count: number, worked: Worked, voice: Voice): string {
+  const says = HOLDING[voice.language];
   const { work, member, judged } = wall;
   const verdict = verdictOnWall(wall);
-  const which = count > 1 ? ` (${worked.space.pieces[work.piece]!.id}, the worst of ${count})` : "";
-  const title = `**As a wall of ${escaped(work.box.name)}** it is pressed outwards by its fill${escaped(which)}`;
-  if (!work.bends) return paragraphs(title, "What it can bear is not known: fewer than two places hold it");
-  if (!verdict || !member || !judged)
-    return paragraphs(title, "What it can bear is not known: no strength is printed for its wood and size");
+  const which = worstOf(work.piece, count, worked, voice);
+  const title = says.wallOf(escaped(work.box.name), escaped(which));
+  if (!work.bends) return paragraphs(title, says.fewSupports);
+  if (!verdict || !member || !judged) return paragraphs(title, says.noStrength);
   return paragraphs(
     title,
-    verdictTable(verdict, display),
-    list([
-      ...memberLines(member, judged, work.span, display),
-      "It must bear wet fill with a blocked drain; how far it bows is told of moist fill and an open one",
-    ]),
+    verdictTable(verdict, voice),
+    list([...memberLines(member, judged, work.span, voice), says.wallFill]),
   );
 }
 
 /** Load, limit, share and state; the table is short. */
-function verdictTable({ force, bears, uses, sag, state }: Verdict, display: Display): string {
-  const bends = sag
-    ? [`, bends ${bendText(sag.size, display)}`, `, a bend of ${bendText(sag.limit, display)}`]
+function verdictTable({ force, bears, uses, sag, state }: Verdict, voice: Voice): string {
+  const { language, display } = voice;
+  const says = HOLDING[language];
+  const [bends, may] = sag
+    ? [says.bends(bendText(sag.size, display)), says.mayBend(bendText(sag.limit, display))]
     : ["", ""];
   return table([
-    ["Load", escaped(`${weightText(force, display)}${bends[0]}`)],
-    ["Can bear", escaped(`${weightText(bears, display)}${bends[1]}`)],
-    ["Uses", usesText(uses)],
-    ["So it is", state],
+    [says.loadRow, escaped(`${weightText(force, display)}${bends}`)],
+    [says.canBear, escaped(`${weightText(bears, display)}${may}`)],
+    [says.uses, usesText(uses, voice)],
+    [says.soItIs, says.state(state)],
   ]);
 }
 
-function usesText(uses: number): string {
+function usesText(uses: number, { language }: Voice): string {
+  const says = HOLDING[language];
   const percent = shownPercent(uses);
-  return percent < 1 ? "under 1%" : percent >= 1000 ? `${Math.round(uses)} times` : `${percent}%`;
+  return percent < 1 ? says.little : percent >= 1000 ? says.times(Math.round(uses)) : says.percent(percent);
 }
 
-function footText({ foot, presses, limit, count }: FootLine, worked: Worked): string {
-  const { display } = worked.settings;
-  const which = count > 1 ? `, of ${count} feet the one that presses hardest` : "";
-  const said = `**Presses** ${escaped(`${weightText(presses, display)} on the floor${which}: ${worked.space.pieces[foot.piece]!.id}`)}`;
-  if (limit === undefined) return `${said}; not compared, since the plan gives no foot limit`;
-  const uses = limit > 0 ? `, uses ${usesText(presses / limit)}` : "";
-  return `${said}; ${escaped(`${weightText(limit, display)} is the foot limit you typed${uses}`)}`;
+function footText({ foot, presses, limit, count }: FootLine, worked: Worked, voice: Voice): string {
+  const { language, display } = voice;
+  const says = HOLDING[language];
+  const piece = pieceOf(foot.piece, worked, voice);
+  const said = says.presses(escaped(says.onFloor(weightText(presses, display), count, piece)));
+  if (limit === undefined) return `${said}${says.noFootLimit}`;
+  const uses = limit > 0 ? usesText(presses / limit, voice) : "";
+  return `${said}${escaped(says.footLimit(weightText(limit, display), uses))}`;
 }
 
 /** Of a joint: what hangs on its screws where that is the worst. */
-export function jointHolds(joint: Joint, worked: Worked): string | undefined {
-  const { display } = worked.settings;
+export function jointHolds(joint: Joint, worked: Worked, voice: Voice): string | undefined {
+  const { language, display } = voice;
+  const says = HOLDING[language];
   const held = heldBy(worked.holding, joint);
-  if (!held)
-    return worked.holding.unknownJoints.includes(joint)
-      ? "What its screws hold is not known: no table has the gravity of the wood, or the strength of the screw"
-      : undefined;
+  if (!held) return worked.holding.unknownJoints.includes(joint) ? says.jointUnknown : undefined;
   const { demand, asked, holds, uses } = held;
-  const way = demand.way === "across" ? "hangs on" : "pulls at";
-  const what = demand.from === "fill" ? " of wet fill, its drain blocked," : "";
   const nothing = claimsNothing(held);
   const state = nothing ? "claims nothing" : uses > 1 + HAIR ? "overloaded" : "within";
+  const onScrews = says.onScrews(
+    demand.from,
+    demand.way,
+    countedScrews(held, voice),
+    pieceOf(demand.piece, worked, voice),
+    pieceOf(demand.by, worked, voice),
+  );
   return paragraphs(
-    `**${escaped(weightText(asked, display))}**${escaped(`${what} ${way} ${countedScrews(held)} between ${worked.space.pieces[demand.piece]!.id} and ${worked.space.pieces[demand.by]!.id}`)}`,
+    `**${escaped(weightText(asked, display))}**${escaped(onScrews)}`,
     table([
-      ["Load", escaped(weightText(asked, display))],
-      ["Can hold", nothing ? "nothing" : escaped(weightText(holds, display))],
-      ["Uses", nothing ? "" : usesText(uses)],
-      ["So it is", state],
+      [says.loadRow, escaped(weightText(asked, display))],
+      [says.canHold, nothing ? says.nothing : escaped(weightText(holds, display))],
+      [says.uses, nothing ? "" : usesText(uses, voice)],
+      [says.soItIs, says.state(state)],
     ]),
-    list(jointLines(held, worked)),
-    CAUTION,
+    list(jointLines(held, voice)),
+    caution(voice),
   );
 }
 
@@ -168,21 +185,20 @@ export function jointHolds(joint: Joint, worked: Worked): string | undefined {
 const HAIR = 1e-9;
 
 /** A row for each part that carries a box's fill or holds it in, short; the caution stands with the rest of the box. */
-export function boxHolds(box: Box, worked: Worked): string | undefined {
-  const { display } = worked.settings;
+export function boxHolds(box: Box, worked: Worked, voice: Voice): string | undefined {
+  const says = HOLDING[voice.language];
   const floors = boardLines(worked).filter(
     ({ held }) => held.carried.weighs.fill > 0 && isOf(box, held.piece, worked),
   );
   const rows = [
     ...floors.map(
-      ({ held, verdict }) =>
-        [`${nameOf(held.piece, worked)}, under its fill`, rowText(verdict, display)] as const,
+      ({ held, verdict }) => [says.underFill(nameOf(held.piece, worked)), rowText(verdict, voice)] as const,
     ),
     ...wallLines(worked)
       .filter(({ wall }) => wall.work.box === box)
       .map(
         ({ wall, verdict }) =>
-          [`${nameOf(wall.work.piece, worked)}, as a wall`, rowText(verdict, display)] as const,
+          [says.asWall(nameOf(wall.work.piece, worked)), rowText(verdict, voice)] as const,
       ),
   ];
   return table(rows.map(([label, text]) => [escaped(label), escaped(text)]));
@@ -196,48 +212,50 @@ const isOf = ({ declared }: Box, piece: number, worked: Worked): boolean =>
       c.things.some((thing) => chosen(thing, worked.space, worked.scope).includes(piece)),
   );
 
-function rowText(verdict: Verdict | undefined, display: Display): string {
-  if (!verdict) return "what it can bear is not known";
+function rowText(verdict: Verdict | undefined, voice: Voice): string {
+  const { language, display } = voice;
+  const says = HOLDING[language];
+  if (!verdict) return says.rowNot;
   const { force, bears, uses, state, sag } = verdict;
-  const bend = sag ? `, bends ${bendText(sag.size, display)} of ${bendText(sag.limit, display)}` : "";
-  return `${weightText(force, display)} of ${weightText(bears, display)}${bend}, ${usesText(uses)}: ${state}`;
+  const bend = sag ? says.bendOf(bendText(sag.size, display), bendText(sag.limit, display)) : "";
+  return says.row(
+    weightText(force, display),
+    weightText(bears, display),
+    bend,
+    usesText(uses, voice),
+    says.state(state),
+  );
 }
 
 type PlaceEntry = Entry & { readonly kind: "place" };
 type LoadEntry = Entry & { readonly kind: "load" };
 
 /** Of a load line: where it stands, what carries it, and what would be taken without it. */
-export function describeLoad(entry: LoadEntry, worked: Worked): string | undefined {
+export function describeLoad(entry: LoadEntry, worked: Worked, voice: Voice): string | undefined {
   const said = worked.loads.find(({ at }) => at.start === entry.keyword.start);
   if (said?.weight.state !== "known") return undefined;
-  const { display } = worked.settings;
+  const { language, display } = voice;
+  const says = HOLDING[language];
   const { how, thing, weight } = said;
-  const on = {
-    spread: `spread over ${thing.name.text}`,
-    middle: `on the middle of ${thing.name.text}`,
-    anywhere: `on the worst place of ${thing.name.text}`,
-  }[how];
   const pieces = new Set(chosen(thing, worked.space, worked.scope));
   const parts = new Set([...pieces].map((i) => nameOf(i, worked)));
   const rows = boardLines(worked)
     .filter(({ held }) => parts.has(nameOf(held.piece, worked)))
     .map(
-      ({ held, verdict }) =>
-        [escaped(nameOf(held.piece, worked)), escaped(rowText(verdict, display))] as const,
+      ({ held, verdict }) => [escaped(nameOf(held.piece, worked)), escaped(rowText(verdict, voice))] as const,
     );
   const long = (mm: number): string => lengthText(roughly(LENGTH, mm), display);
+  const seat = says.seat(
+    weightText(SEAT.force, display),
+    long(SEAT.low),
+    long(SEAT.high),
+    COMMON[language].cite(seatLoad.source),
+  );
   return paragraphs(
-    `**Load**: ${escaped(`${quantityText(weight.value, display)} ${on}`)}`,
+    says.load(escaped(says.loadOn(quantityText(weight.value, display), how, thing.name.text))),
     table(rows),
-    rows.length === 0 ? "Nothing that is placed bends under it" : undefined,
-    list([
-      how === "anywhere"
-        ? "It may stand anywhere, and counts as what comes and goes"
-        : "It stays there, and counts in the long run",
-      escaped(
-        `Where no load line says otherwise, somebody of ${weightText(SEAT.force, display)} is taken to sit or stand on any flat top ${long(SEAT.low)} to ${long(SEAT.high)} high, at the worst place; ${cite(seatLoad.source)}`,
-      ),
-    ]),
-    CAUTION,
+    rows.length === 0 ? says.nothingBends : undefined,
+    list([how === "anywhere" ? says.anywhere : says.stays, escaped(seat)]),
+    caution(voice),
   );
 }

@@ -13,167 +13,188 @@ import {
   roughly,
   unitNamed,
 } from "../units";
-import type { Material, Part, Worked } from "../worked";
+import type { Material, Notch, Part, Worked } from "../worked";
 import { sparesOf } from "../worked";
 import { partHolds } from "./hover-holding";
+import { COMMON } from "./hover-texts/common";
+import { PART } from "./hover-texts/part";
+import type { Voice } from "./hover-texts/voice";
 import { code, escaped, list, paragraphs, strong } from "./markdown";
 import { bothTexts, chainOf, offTheMark, told, valueOr, whyNot } from "./values";
 
-export function describePart(part: Part, worked: Worked): string {
-  const { display } = worked.settings;
+export function describePart(part: Part, worked: Worked, voice: Voice): string {
+  const { language, display } = voice;
+  const says = PART[language];
+  const common = COMMON[language];
   const { entry } = part.declared;
   const of = entry.kind === "part" ? entry.of.text : "";
   const length = ifKnown(part.length);
   const clause = entry.clauses.find((c): c is Clause & { kind: "length" } => c.kind === "length");
-  const chain = clause ? chainOf(clause.value, part.declared.at.file, worked) : [];
-  const words = part.leftEnd || part.rightEnd ? `, ${POINTS[part.measured]}` : "";
+  const chain = clause ? chainOf(clause.value, part.declared.at.file, worked, display) : [];
+  const points = part.leftEnd || part.rightEnd ? says.measured(part.measured) : "";
+  const wood = part.material?.wood;
   return paragraphs(
-    `${strong(part.name)}, a part cut from ${escaped(of)}`,
+    says.part(strong(part.name), escaped(of)),
     length
-      ? `Length **${escaped(bothTexts(length, display))}**${words}${escaped(offTheMark(length, display))}`
-      : `Length: ${whyNot(part.length)}`,
+      ? says.length(escaped(bothTexts(length, display)), points, escaped(offTheMark(length, voice)))
+      : common.lacks(says.lengthWord, whyNot(part.length, voice)),
     chain.map(code).join("  \n"),
     list([
-      ...endLines(part, display),
-      sectionLine(part, display),
-      countLine(part, worked),
-      weightLine(part, display),
-      ...part.notches.map((n) => {
-        const where = n.distance ? `${lengthText(n.distance, display)} ${n.where}` : n.where;
-        return `A ${n.kind} ${escaped(`${lengthText(n.along, display)} along and ${lengthText(n.into, display)} in, ${where}`)}; not fitted to anything yet`;
-      }),
-      part.fit && fitLine(part, display),
-      part.measuredAssumed
-        ? "Taken for granted: the length runs from long point to long point, since the plan does not say"
-        : undefined,
-      part.material?.wood.assumed ? `Wood ${escaped(part.material.wood.assumed)}` : undefined,
+      ...endLines(part, voice),
+      sectionLine(part, voice),
+      countLine(part, worked, voice),
+      weightLine(part, voice),
+      ...part.notches.map((notch) => escaped(notchText(notch, voice))),
+      part.fit && fitLine(part, voice),
+      part.measuredAssumed ? common.assumed(says.pointsAssumed) : undefined,
+      wood?.assumed ? escaped(says.woodAssumed(wood)) : undefined,
     ]),
-    partHolds(part.name, worked),
+    partHolds(part.name, worked, voice),
   );
 }
 
-const POINTS = {
-  overall: "tip to tip",
-  "long to long": "long point to long point",
-  "short to short": "short point to short point",
-  "long to short": "long point to short point",
-} as const;
+function notchText({ kind, along, into, where, distance }: Notch, { language, display }: Voice): string {
+  const long = (q: Quantity): string => lengthText(q, display);
+  return PART[language].notch(kind, long(along), long(into), where, distance && long(distance));
+}
 
-function endLines(part: Part, display: Display): string[] {
+function endLines(part: Part, voice: Voice): string[] {
+  const { language, display } = voice;
+  const says = PART[language];
   const { leftEnd, rightEnd } = part;
-  if (!leftEnd && !rightEnd) return ["Ends: square"];
-  const left = endText(leftEnd, display);
-  const right = endText(rightEnd, display);
-  const cuts = left === right ? `${left} at both ends` : `left ${left}, right ${right}`;
+  if (!leftEnd && !rightEnd) return [says.squareEnds];
+  const left = endText(leftEnd, voice);
+  const right = endText(rightEnd, voice);
+  const cuts = left === right ? says.bothEnds(left) : says.eachEnd(left, right);
   const edges =
-    leftEnd?.miter && rightEnd?.miter
-      ? `, long points on ${part.edges === "one" ? "one edge" : "opposite edges"}`
-      : "";
+    leftEnd?.miter && rightEnd?.miter ? says.longPoints(part.edges === "one" ? "one" : "opposite") : "";
   const board = ifKnown(part.cut);
   const long = board && bothTexts(roughly(LENGTH, board.longPoint), display);
   const short = board && bothTexts(roughly(LENGTH, board.shortPoint), display);
   return [
-    `Ends: ${escaped(cuts)}${edges}`,
-    ...(long && short
-      ? [`Long point to long point ${escaped(long)}, short point to short point ${escaped(short)}`]
-      : []),
+    says.ends(escaped(cuts), edges),
+    ...(long && short ? [says.points(escaped(long), escaped(short))] : []),
   ];
 }
 
-function endText(end: Part["leftEnd"], display: Display): string {
-  const cuts = [
-    end?.miter && `${quantityText(end.miter, display)} miter`,
-    end?.bevel && `${quantityText(end.bevel, display)} bevel`,
-  ].filter(Boolean);
-  return cuts.length > 0 ? cuts.join(" and ") : "square";
+function endText(end: Part["leftEnd"], { language, display }: Voice): string {
+  const says = PART[language];
+  if (!end?.miter && !end?.bevel) return says.square;
+  const angle = (q: Quantity | undefined): string | undefined => q && quantityText(q, display);
+  return says.angled(angle(end.miter), angle(end.bevel));
 }
 
-function sectionLine(part: Part, display: Display): string {
+function sectionLine(part: Part, voice: Voice): string {
   const { material, thickness, width } = part;
-  if (!material) return `Section: ${whyNot(thickness)}`;
-  const from = material.source ? `; ${escaped(material.source)}` : "";
-  const ripped = part.ripped && material.kind === "board" ? "ripped to that width, " : "";
-  return `${told("Thickness", thickness, display)}, ${told("width", width, display)}; ${ripped}${escaped(material.name)}${from}`;
+  const says = PART[voice.language];
+  const common = COMMON[voice.language];
+  if (!material) return common.lacks(says.section, whyNot(thickness, voice));
+  return says.sectionOf(
+    told(says.thickness, thickness, voice),
+    told(says.width, width, voice),
+    part.ripped && material.kind === "board" ? says.ripped : "",
+    escaped(material.name),
+    escaped(common.sizeOf(material)),
+  );
 }
 
-function countLine(part: Part, worked: Worked): string {
+function countLine(part: Part, worked: Worked, voice: Voice): string {
   const { make } = worked.settings;
+  const says = PART[voice.language];
+  const common = COMMON[voice.language];
   const count = ifKnown(part.count);
-  if (count === undefined) return `How many: ${whyNot(part.count)}`;
+  if (count === undefined) return common.lacks(says.howMany, whyNot(part.count, voice));
   const rings = worked.rings.filter((r) => r.members.some((m) => m.part === part.name)).map((r) => r.name);
   const from =
     part.counted === "ring"
-      ? `counted in ${escaped(rings.join(" and "))}`
+      ? says.countedIn(escaped(common.each(rings)))
       : part.counted === "placed"
-        ? "counted where it is placed"
-        : "as typed";
-  const hands = part.left + part.right > 0 ? `, ${part.left} left and ${part.right} right` : "";
-  const copies = make > 1 ? `; ${count * make} for ${make} of the whole thing` : "";
+        ? says.countedPlaced
+        : says.asTyped;
+  const hands = part.left + part.right > 0 ? says.hands(part.left, part.right) : "";
+  const copies = make > 1 ? says.copies(count * make, make) : "";
   const spares = sparesOf(count * make, worked.settings);
-  return `How many: ${count}, ${from}${hands}${copies}${spares > 0 ? `, and ${spares} spare` : ""}`;
+  return says.counted(count, from, hands, copies, spares > 0 ? says.spares(spares) : "");
 }
 
-function weightLine(part: Part, display: Display): string {
+function weightLine(part: Part, voice: Voice): string {
+  const { language, display } = voice;
+  const says = PART[language];
+  const common = COMMON[language];
   const one = ifKnown(part.weight);
-  if (!one) return `Weight: ${whyNot(part.weight)}`;
+  if (!one) return common.lacks(says.weightWord, whyNot(part.weight, voice));
   const { wood } = part.material!;
   const count = ifKnown(part.count);
   const all =
     count !== undefined && count > 1
-      ? `, ${escaped(bothTexts({ ...one, exact: null, approx: one.approx * count }, display))} for ${count}`
+      ? says.weightOf(escaped(bothTexts({ ...one, exact: null, approx: one.approx * count }, display)), count)
       : "";
-  const notches = part.notches.length > 0 ? ", notches not taken off" : "";
-  return `Weight, an estimate: ${escaped(bothTexts(one, display))}${all}${notches}; ${escaped(`${wood.title} at ${wood.moisture}% moisture, ${wood.source}`)}`;
+  const of = says.woodAt(common.wood(wood.name, wood.title), wood.moisture, sourceOf(wood, voice));
+  return says.weight(
+    escaped(bothTexts(one, display)),
+    all,
+    part.notches.length > 0 ? says.withNotches : "",
+    escaped(of),
+  );
 }
 
-function fitLine(part: Part, display: Display): string {
+const sourceOf = ({ from }: Material["wood"], { language }: Voice): string =>
+  from ? COMMON[language].cite(from) : "";
+
+function fitLine(part: Part, voice: Voice): string {
   const more = part.fit?.allowance;
+  const says = PART[voice.language];
   return more
-    ? `Cut to fit when the rest stands: ${escaped(bothTexts(more, display))} is left on, so cut it at ${valueOr(part.needs, display)} first`
-    : "Cut to fit when the rest stands";
+    ? says.toFitWith(escaped(bothTexts(more, voice.display)), valueOr(part.needs, voice))
+    : says.toFit;
 }
 
 /** A stock, a sheet, or a section that no line declares. */
-export function describeMaterial(material: Material, worked: Worked): string {
-  const { display } = worked.settings;
-  const { wood } = material;
-  const kind = !material.declared ? "a board by its name" : material.kind === "sheet" ? "a sheet" : "a stock";
+export function describeMaterial(material: Material, voice: Voice): string {
+  const { language, display } = voice;
+  const says = PART[language];
+  const common = COMMON[language];
+  const { wood, thickness } = material;
+  const kind = !material.declared ? "board" : material.kind === "sheet" ? "sheet" : "stock";
   const size =
-    material.thickness.state !== "known"
-      ? `its size is ${whyNot(material.thickness)}`
+    thickness.state !== "known"
+      ? says.sizeNot(whyNot(thickness, voice))
       : material.kind === "sheet"
-        ? `really ${valueOr(material.thickness, display)} thick`
-        : `really ${valueOr(material.thickness, display)} x ${material.width ? valueOr(material.width, display) : ""}`;
+        ? says.reallyThick(valueOr(thickness, voice))
+        : says.really(valueOr(thickness, voice), material.width ? valueOr(material.width, voice) : "");
   const density =
     wood.density === undefined
-      ? "its weight is in no table"
-      : `${bothTexts(roughly(DENSITY, wood.density / 1e9), display)} at ${wood.moisture}% moisture, ${wood.source}`;
+      ? says.noDensity
+      : says.density(
+          bothTexts(roughly(DENSITY, wood.density / 1e9), display),
+          wood.moisture,
+          sourceOf(wood, voice),
+        );
   return paragraphs(
-    `${strong(material.name)}, ${kind}: ${size}`,
-    material.source && `Size: ${escaped(material.source)}`,
+    says.material(strong(material.name), kind, size),
+    material.source && common.size(escaped(common.sizeOf(material))),
     list([
-      `Wood: ${escaped(wood.title)}, ${escaped(density)}`,
-      wood.assumed ? `Wood ${escaped(wood.assumed)}` : undefined,
-      material.conditions.length > 0 ? `Said of it: ${material.conditions.join(", ")}` : undefined,
-      `Sold: ${soldText(material, display)}`,
-      onHandText(material, display),
-      material.kind === "sheet" && material.grain !== "none"
-        ? `Grain along its ${material.grain}`
-        : undefined,
+      says.wood(escaped(common.wood(wood.name, wood.title)), escaped(density)),
+      wood.assumed ? escaped(says.woodAssumed(wood)) : undefined,
+      material.conditions.length > 0 ? says.conditions(material.conditions) : undefined,
+      says.sold(soldText(material, voice)),
+      onHandText(material, voice),
+      material.kind === "sheet" && material.grain !== "none" ? says.grain(material.grain) : undefined,
       material.kind === "board" && material.sold.length > 0
-        ? `${escaped(bothTexts(material.endTrim.value, display))} is trimmed off a bought end${material.endTrim.assumed ? ", taken for granted" : ""}`
+        ? says.trim(escaped(bothTexts(material.endTrim.value, display)), material.endTrim.assumed)
         : undefined,
     ]),
   );
 }
 
-function soldText(material: Material, display: Display): string {
-  if (material.sold.length === 0) return "neither the plan nor the shop says in what lengths";
+function soldText(material: Material, { language, display }: Voice): string {
+  const says = PART[language];
+  if (material.sold.length === 0) return says.notSold;
   const offers = material.sold.map((s) => {
     const size = s.width
       ? `${lengthText(s.length, display)} x ${lengthText(s.width, display)}`
       : yardLength(s.length, display);
-    return `${size} ${s.price ? `for ${moneyText(s.price)}` : "without a price"}`;
+    return says.offer(size, s.price ? moneyText(s.price) : "");
   });
   return escaped(offers.join(", "));
 }
@@ -184,20 +205,14 @@ function yardLength(q: Quantity, display: Display): string {
   return display.system === "inches" && feet && feet.d === 1n ? `${feet.n}'` : lengthText(q, display);
 }
 
-function onHandText(material: Material, display: Display): string | undefined {
+function onHandText(material: Material, { language, display }: Voice): string | undefined {
   if (material.onHand.length === 0) return undefined;
+  const says = PART[language];
   const piles = material.onHand.map((p) => {
     const width = p.width ? ` x ${lengthText(p.width, display)}` : "";
-    const bad = p.bad
-      .map((b) => `${lengthText(b.from, display)} to ${lengthText(b.to, display)}`)
-      .join(" and ");
-    return `${p.count} of ${lengthText(p.length, display)}${width}${bad ? ` (bad from ${bad})` : ""}`;
+    const bad = p.bad.map((b) => says.stretch(lengthText(b.from, display), lengthText(b.to, display)));
+    return `${says.pile(p.count, `${lengthText(p.length, display)}${width}`)}${bad.length > 0 ? says.bad(bad) : ""}`;
   });
-  const rule =
-    material.kind === "sheet"
-      ? ""
-      : material.salvage === "keep"
-        ? "; kept for what nothing sold can do"
-        : "; used up first";
-  return `On hand: ${escaped(piles.join(", "))}${rule}`;
+  const rule = material.kind === "sheet" ? "" : material.salvage === "keep" ? says.keep : says.useUp;
+  return says.onHand(escaped(piles.join(", ")), rule);
 }

@@ -3,87 +3,93 @@ import type { Entry } from "../../grammar/tree";
 import { countOf, kilos } from "../checks/step-words";
 import { type Quantity, quantityText } from "../units";
 import type { DrivenIn, Worked, WorkStep } from "../worked";
+import { COMMON } from "./hover-texts/common";
+import { STEP } from "./hover-texts/step";
+import type { Voice } from "./hover-texts/voice";
 import { escaped, list, paragraphs } from "./markdown";
 
-export function describeStep(entry: Entry, worked: Worked): string | undefined {
+export function describeStep(entry: Entry, worked: Worked, voice: Voice): string | undefined {
   const { steps } = worked.steps;
   const n = steps.findIndex((s) => s.entry === entry);
   const step = steps[n];
   if (!step) return undefined;
+  const says = STEP[voice.language];
   return paragraphs(
-    `**Step ${n + 1} of ${steps.length}**`,
+    `**${says.step(n + 1, steps.length)}**`,
     list([
-      freshText(step, worked),
-      drivenText(step.joints, "Screws"),
-      step.glues.length > 0 ? `Glues ${titles(step.glues)}` : undefined,
-      things("Coats", step.coats),
-      things("Lines", step.lines),
-      step.cutToFit.length > 0 ? `Cut to fit here: ${escaped(step.cutToFit.join(", "))}` : undefined,
-      squareText(step),
-      liftText(step, worked),
-      timeText(step, worked),
+      freshText(step, worked, voice),
+      drivenText(step.joints, voice),
+      step.glues.length > 0 ? says.glues(titles(step.glues, voice)) : undefined,
+      step.coats.length > 0 ? says.coats(things(step.coats)) : undefined,
+      step.lines.length > 0 ? says.lines(things(step.lines)) : undefined,
+      step.cutToFit.length > 0 ? says.fit(escaped(step.cutToFit.join(", "))) : undefined,
+      squareText(step, voice),
+      liftText(step, voice),
+      timeText(step, voice),
     ]),
   );
 }
 
 /** `New: 4 leg, 2 end`. */
-function freshText({ fresh, parts }: WorkStep, worked: Worked): string | undefined {
+function freshText({ fresh, parts }: WorkStep, worked: Worked, { language }: Voice): string | undefined {
+  const says = STEP[language];
   const { space } = worked;
   const counts = new Map<string, number>();
   for (const i of fresh) {
     const { part } = space.pieces[i]!;
     counts.set(part, (counts.get(part) ?? 0) + 1);
   }
-  const unplaced = parts.map((part) => `${countOf(part, worked) ?? "some"} ${part}`);
-  const all = [...[...counts].map(([part, count]) => `${count} ${part}`), ...unplaced];
-  return all.length > 0 ? `New: ${escaped(all.join(", "))}` : undefined;
+  const all = [
+    ...[...counts].map(([part, count]) => says.part(count, part)),
+    ...parts.map((part) => says.part(countOf(part, worked), part)),
+  ];
+  return all.length > 0 ? says.fresh(escaped(all.join(", "))) : undefined;
 }
 
 /** `Screws: 16, of end face into leg edge`. */
-function drivenText(driven: readonly DrivenIn[], label: string): string | undefined {
+function drivenText(driven: readonly DrivenIn[], voice: Voice): string | undefined {
   if (driven.length === 0) return undefined;
   const counts = driven.map((d) => d.count);
   const sum = counts.reduce((a, b) => (a === undefined || b === undefined ? undefined : a + b), 0);
-  return `${label}: ${sum ?? "not known how many"}, of ${titles(driven)}`;
+  return STEP[voice.language].screws(sum, titles(driven, voice));
 }
 
-const titles = (driven: readonly DrivenIn[]): string => {
-  const more = driven.length > MOST ? ` and ${driven.length - MOST} more` : "";
-  return (
-    driven
-      .slice(0, MOST)
-      .map((d) => escaped(d.joint.title))
-      .join("; ") + more
-  );
-};
+function titles(driven: readonly DrivenIn[], { language }: Voice): string {
+  const { joint, between } = COMMON[language];
+  const told = driven.slice(0, MOST).map((d) => escaped(joint(d.joint)));
+  const more = driven.length > MOST ? STEP[language].more(driven.length - MOST) : "";
+  return told.join(between) + more;
+}
 
 /** Joints that a hover names. */
 const MOST = 6;
 
-const things = (verb: string, list: readonly { readonly words: string }[]): string | undefined =>
-  list.length > 0 ? `${verb} ${escaped([...new Set(list.map((t) => t.words))].join(", "))}` : undefined;
+const things = (list: readonly { readonly words: string }[]): string =>
+  escaped([...new Set(list.map((t) => t.words))].join(", "));
 
-function squareText({ squares }: WorkStep): string | undefined {
+function squareText({ squares }: WorkStep, { language }: Voice): string | undefined {
   if (squares.length === 0) return undefined;
-  const named = squares.map(({ of, name }) => (of === "feet" ? "the feet" : name));
-  return `Before the last screws are tight, measure from corner to corner: ${escaped(named.join(", "))}`;
+  const says = STEP[language];
+  const named = squares.map(({ of, name }) => (of === "feet" ? says.feet : name));
+  return says.square(escaped(named.join(", ")));
 }
 
-function liftText({ lift }: WorkStep, { settings }: Worked): string | undefined {
+function liftText({ lift }: WorkStep, { language, display }: Voice): string | undefined {
   if (!lift || lift.kg < WORTH_TELLING) return undefined;
-  const weight = quantityText(kilos(lift.kg), settings.display);
-  return `The heaviest to lift is about ${escaped(weight)}: ${escaped(lift.part)}${lift.is === "piece" ? "" : " and what it is joined to"}`;
+  const weight = quantityText(kilos(lift.kg), display);
+  return STEP[language].lift(escaped(weight), escaped(lift.part), lift.is !== "piece");
 }
 
 /** kg: what is lighter goes without saying. */
 const WORTH_TELLING = 5;
 
-function timeText({ takes, wait, people }: WorkStep, { settings }: Worked): string | undefined {
-  const text = (q: Quantity): string => escaped(quantityText(q, settings.display));
+function timeText({ takes, wait, people }: WorkStep, { language, display }: Voice): string | undefined {
+  const says = STEP[language];
+  const text = (q: Quantity): string => escaped(quantityText(q, display));
   const all = [
-    takes && `takes ${text(takes)}`,
-    wait && `then wait ${text(wait)}`,
-    people === undefined ? undefined : people === 1 ? "one person" : `${people} people`,
+    takes && says.takes(text(takes)),
+    wait && says.wait(text(wait)),
+    people === undefined ? undefined : says.people(people),
   ].filter((t) => t !== undefined);
   return all.length > 0 ? all.join(", ").replace(/^./, (c) => c.toUpperCase()) : undefined;
 }

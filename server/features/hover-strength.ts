@@ -2,9 +2,6 @@
 import { rectangle, shearStress } from "../strength/section";
 import { MM_PER_INCH, MPA_PER_PSI, NEWTONS_PER_POUND } from "../strength/units";
 import {
-  type BendingFactor,
-  briefly,
-  cite,
   creepFactors,
   durationFactors,
   lagPenetration,
@@ -23,8 +20,10 @@ import {
   type Member,
   type Strain,
   shownLoad,
-  type Worked,
 } from "../worked";
+import { COMMON } from "./hover-texts/common";
+import { STRENGTH } from "./hover-texts/strength";
+import type { Voice } from "./hover-texts/voice";
 import { escaped } from "./markdown";
 import { exactText } from "./values";
 
@@ -40,19 +39,28 @@ export const weightText = (newtons: number, display: Display): string =>
 
 const inches = ({ system }: Display): boolean => system === "inches";
 
-/** N/mm2 as psi where lengths are inches. */
-const stress = (mpa: number, display: Display): string =>
-  inches(display) ? `${three(mpa / MPA_PER_PSI)} psi` : `${three(mpa)} N/mm2`;
+/** To three figures, with its unit in the plan's system. */
+const written = (
+  what: keyof (typeof STRENGTH)["en"]["units"],
+  { language, display }: Voice,
+  inInches: number,
+  metric: number,
+): string => {
+  const [first, second] = STRENGTH[language].units[what];
+  return inches(display) ? `${three(inInches)} ${first}` : `${three(metric)} ${second}`;
+};
 
-/** N·mm as in-lb, or as N m. */
-const moment = (nmm: number, display: Display): string =>
-  inches(display) ? `${three(nmm / (NEWTONS_PER_POUND * MM_PER_INCH))} in-lb` : `${three(nmm / 1000)} N m`;
+/** From N/mm2. */
+const stress = (mpa: number, voice: Voice): string => written("stress", voice, mpa / MPA_PER_PSI, mpa);
 
-const modulus = (mm3: number, display: Display): string =>
-  inches(display) ? `${three(mm3 / MM_PER_INCH ** 3)} in3` : `${three(mm3 / 1000)} cm3`;
+/** From N·mm. */
+const moment = (nmm: number, voice: Voice): string =>
+  written("moment", voice, nmm / (NEWTONS_PER_POUND * MM_PER_INCH), nmm / 1000);
 
-const area = (mm2: number, display: Display): string =>
-  inches(display) ? `${three(mm2 / MM_PER_INCH ** 2)} in2` : `${three(mm2 / 100)} cm2`;
+const modulus = (mm3: number, voice: Voice): string =>
+  written("modulus", voice, mm3 / MM_PER_INCH ** 3, mm3 / 1000);
+
+const area = (mm2: number, voice: Voice): string => written("area", voice, mm2 / MM_PER_INCH ** 2, mm2 / 100);
 
 const short = (mm: number, display: Display): string => lengthText(roughly(LENGTH, mm), display);
 
@@ -64,171 +72,195 @@ export function bendText(mm: number, display: Display): string {
 }
 
 /** The lines of a board: what bends it most against what it may be stressed to, what that comes from, and how far it bends. */
-export function memberLines(
-  member: Member,
-  { strain, sag }: Judged,
-  span: number,
-  display: Display,
-): string[] {
+export function memberLines(member: Member, { strain, sag }: Judged, span: number, voice: Voice): string[] {
   const lines = member.values
-    ? [stressLine(member, strain, span, display), allowedLine(member, member.values, strain, display)]
-    : [panelLine(member, strain, span, display)];
-  return [...lines, sagLine(member, sag, display), takenLine(member)].map(escaped);
+    ? [stressLine(member, strain, span, voice), allowedLine(member, member.values, strain, voice)]
+    : [panelLine(member, strain, span, voice)];
+  return [...lines, sagLine(member, sag, voice), takenLine(member, voice)].map(escaped);
 }
 
-function stressLine(member: Member, { what, size, limit }: Strain, span: number, display: Display): string {
+function stressLine(member: Member, { what, size, limit }: Strain, span: number, voice: Voice): string {
+  const { language, display } = voice;
+  const says = STRENGTH[language];
   if (what === "shear") {
     const of = rectangle(member.wide, member.deep)!;
     const [is, may] = [shearStress(size, of), shearStress(limit, of)];
-    return `Shear beside what holds it: 1.5 x V ${weightText(size, display)} / A ${area(of.area, display)} = ${stress(is, display)} of ${stress(may, display)} allowed`;
+    return says.shear(weightText(size, display), area(of.area, voice), stress(is, voice), stress(may, voice));
   }
   const s = member.stress!.modulus;
-  return `Bending over ${short(span, display)}: M ${moment(size, display)} / S ${modulus(s, display)} = ${stress(size / s, display)} of ${stress(limit / s, display)} allowed`;
+  return says.bending(
+    short(span, display),
+    moment(size, voice),
+    modulus(s, voice),
+    stress(size / s, voice),
+    stress(limit / s, voice),
+  );
 }
-
-const FACTORS: Readonly<Record<BendingFactor["what"], string>> = {
-  size: "size",
-  "flat use": "laid flat",
-  "one in twenty": "the weakest twentieth",
-  margin: "ten years and margin",
-  knots: "knots",
-  dry: "dried",
-};
 
 function allowedLine(
   { wet, from }: Member,
   { steps, shear, wet: factors, shearFrom }: NonNullable<Member["values"]>,
   { what, lasting }: Strain,
-  display: Display,
+  voice: Voice,
 ): string {
+  const says = STRENGTH[voice.language];
   const shears = what === "shear";
-  const printed = shears ? stress(shear, display) : stress(steps.printed * MPA_PER_PSI, display);
+  const printed = stress(shears ? shear : steps.printed * MPA_PER_PSI, voice);
   const times = [
-    ...(shears ? [] : steps.times.map((f) => `${FACTORS[f.what]} ${three(f.by)}`)),
-    ...wetFactor(wet, shears ? factors.shear : factors.bending),
-    ...lastingFactor(lasting),
+    ...(shears ? [] : steps.times.map((f) => says.factor(f.what, three(f.by)))),
+    ...wetFactor(wet, shears ? factors.shear : factors.bending, voice),
+    ...lastingFactor(lasting, voice),
   ];
   const sources = [shears ? shearFrom : from, ...factorSources(wet, lasting)];
-  return `Allowed: ${[printed, ...times].join(" x ")}; ${cited(sources)}`;
+  return says.allowed([printed, ...times].join(" x "), cited(sources, voice));
 }
 
-const wetFactor = (wet: boolean, by: number): string[] => (wet && by !== 1 ? [`wet ${three(by)}`] : []);
-const lastingFactor = (lasting: boolean): string[] =>
-  lasting ? [`${durationFactors.permanent.value} for a load that stays`] : [];
+const wetFactor = (wet: boolean, by: number, { language }: Voice): string[] =>
+  wet && by !== 1 ? [STRENGTH[language].wet(three(by))] : [];
+const lastingFactor = (lasting: boolean, { language }: Voice): string[] =>
+  lasting ? [STRENGTH[language].lasting(String(durationFactors.permanent.value))] : [];
 
 const factorSources = (wet: boolean, lasting: boolean): Source[] => [
   ...(wet ? [wetFactors.bending.source] : []),
   ...(lasting ? [durationFactors.permanent.source] : []),
 ];
 
-/** Without who reproduced them: a line is long enough. */
-const cited = (sources: readonly Source[]): string =>
-  [...new Set(sources.map((s) => briefly(cite(s))))].join("; ");
+const cited = (sources: readonly Source[], { language }: Voice): string =>
+  [...new Set(sources.map(STRENGTH[language].cite))].join(COMMON[language].between);
 
 function panelLine(
   { panel, wide, wet, from, of }: Member,
   { size, limit, lasting }: Strain,
   span: number,
-  display: Display,
+  voice: Voice,
 ): string {
+  const { language, display } = voice;
+  const says = STRENGTH[language];
   const { capacity, wet: factors } = panel!;
-  const each = inches(display)
-    ? `${three((capacity.strength * 12) / NEWTONS_PER_POUND)} in-lb on each foot of width`
-    : `${three(capacity.strength)} N m on each metre of width`;
-  const times = [short(wide, display), ...wetFactor(wet, factors.strength), ...lastingFactor(lasting)];
-  return `Bending over ${short(span, display)}: M ${moment(size, display)} of ${moment(limit, display)} allowed: ${of} panel, ${[each, ...times].join(" x ")}; ${cited([from])}`;
+  const each = perWidth(
+    written("moment", voice, (capacity.strength * 12) / NEWTONS_PER_POUND, capacity.strength),
+    voice,
+  );
+  const times = [
+    short(wide, display),
+    ...wetFactor(wet, factors.strength, voice),
+    ...lastingFactor(lasting, voice),
+  ];
+  return says.panel(
+    short(span, display),
+    moment(size, voice),
+    moment(limit, voice),
+    of,
+    [each, ...times].join(" x "),
+    cited([from], voice),
+  );
 }
 
-function sagLine(member: Member, sag: Judged["sag"], display: Display): string {
+function sagLine(member: Member, sag: Judged["sag"], voice: Voice): string {
+  const { language, display } = voice;
   const part = sag.limit > 0 ? Math.round(sag.span / sag.limit) : sagLimit.value;
   const creep = member.wet ? creepFactors.wet : creepFactors.seasonedDry;
   const stiff = member.values
-    ? `E ${stress(member.values.elasticity, display)}`
-    : panelStiffness(member.panel!.capacity.stiffness, display);
+    ? `E ${stress(member.values.elasticity, voice)}`
+    : panelStiffness(member.panel!.capacity.stiffness, voice);
   const wet = member.wet ? (member.values?.wet.elasticity ?? member.panel?.wet.stiffness ?? 1) : 1;
   const sources = [member.values?.elasticityFrom ?? member.from, sagLimit.source, creep.source];
-  return `Bends ${bendText(sag.size, display)} of the ${bendText(sag.limit, display)} it may, 1/${part} of ${short(sag.span, display)}: ${[stiff, ...wetFactor(true, wet)].join(" x ")}; what stays counts ${creep.value} times; ${cited(sources)}`;
+  return STRENGTH[language].sag(
+    bendText(sag.size, display),
+    bendText(sag.limit, display),
+    part,
+    short(sag.span, display),
+    [stiff, ...wetFactor(true, wet, voice)].join(" x "),
+    creep.value,
+    cited(sources, voice),
+  );
 }
 
 /** E I of a strip. */
-const panelStiffness = (stiffness: number, display: Display): string =>
-  inches(display)
-    ? `E I ${three((stiffness * 12) / (NEWTONS_PER_POUND * MM_PER_INCH))} lb-in2 on each foot of width`
-    : `E I ${three(stiffness / 1000)} N m2 on each metre of width`;
+const panelStiffness = (stiffness: number, voice: Voice): string => {
+  const inInches = (stiffness * 12) / (NEWTONS_PER_POUND * MM_PER_INCH);
+  return perWidth(`E I ${written("stiffness", voice, inInches, stiffness / 1000)}`, voice);
+};
+
+const perWidth = (strength: string, { language, display }: Voice): string =>
+  inches(display) ? STRENGTH[language].perFoot(strength) : STRENGTH[language].perMetre(strength);
 
 /** What was taken for granted of a board. */
-function takenLine({ kind, of, by, wet, values }: Member): string {
-  const wood = by === undefined ? of : `${of}, by the values of ${by}`;
-  const as = {
-    graded: `${wood}, as lumber of grade No. 2; no stamp is looked for`,
-    "clear wood": values?.steps.times.some((f) => f.what === "knots")
-      ? `${wood}, as a thin board brought down from clear wood`
-      : `${wood}, as a thin board, which bears no more than lumber of its width`,
-    panel: `a ${of} panel`,
-  }[kind];
-  return `Taken as ${as}${wet ? ", wet in use" : ""}`;
+function takenLine(member: Member, { language }: Voice): string {
+  const { kind, wet, values } = member;
+  const says = STRENGTH[language];
+  const knots = values?.steps.times.some((f) => f.what === "knots") ?? false;
+  return says.taken(kind, says.woodOf(member), knots, wet);
 }
 
 const kindOf = ({ joint }: HeldJoint): string => joint.fastener?.kind ?? "screw";
 
 /** `6 screws`, `1 bolt`. */
-export const countedScrews = (held: HeldJoint): string =>
-  `${held.screws} ${kindOf(held)}${held.screws === 1 ? "" : "s"}`;
+export const countedScrews = (held: HeldJoint, { language }: Voice): string =>
+  COMMON[language].screws(held.screws, kindOf(held));
 
 /** The lines of a joint: one of its screws by the tables, what its place takes of that, and all of them together. */
-export function jointLines(held: HeldJoint, worked: Worked): string[] {
+export function jointLines(held: HeldJoint, voice: Voice): string[] {
   const { joint, grip, demand, screws, holds, duration } = held;
-  const { display } = worked.settings;
+  const { language, display } = voice;
+  const says = STRENGTH[language];
   const { steps } = grip;
-  const name = `${joint.size!.text} ${kindOf(held)}`;
-  const bite = exactText(roughly(LENGTH, grip.bite), display);
+  const name = says.screw(joint.size!.text, kindOf(held));
   if (!steps)
     return [
-      `${name}: goes in ${bite}; below ${exactText(roughly(LENGTH, grip.least), display)}, ${thick(joint)}, no strength is claimed`,
+      says.noClaim(
+        name,
+        exactText(roughly(LENGTH, grip.bite), display),
+        exactText(roughly(LENGTH, grip.least), display),
+        thick(joint, voice),
+      ),
     ].map(escaped);
   const [side, main] = steps.gravities;
-  const through = `${name} through ${short(steps.side, display)} (gravity ${side}) ${short(grip.bite, display)} into gravity ${main}`;
+  const through = says.through(name, short(steps.side, display), side, short(grip.bite, display), main);
   const one = grip[demand.way];
   const sum = one * screws * duration;
   const alike = Math.abs(sum - holds) <= 0.01 * Math.max(sum, holds);
   const factors = [
-    ...factorsOf(steps.factors[demand.way]),
-    ...(duration === 1 ? [] : [`${three(duration)} for a load that stays`]),
+    ...factorsOf(steps.factors[demand.way], voice),
+    ...(duration === 1 ? [] : [says.lasting(three(duration))]),
   ];
   const each = [weightText(demand.way === "across" ? steps.across : pulls(steps), display), ...factors].join(
     " x ",
   );
   const all = alike
-    ? `${each} x ${countedScrews(held)} = ${weightText(holds, display)}`
-    : `${each} for this one; the ${screws} that share it, each by its own wood, hold ${weightText(holds, display)}`;
-  return [`${through}: ${wayText(held, display)}`, `${all}; ${cited([wetService.lateral.source])}`].map(
+    ? says.together(each, countedScrews(held, voice), weightText(holds, display))
+    : says.shared(each, screws, weightText(holds, display));
+  const sources = cited([wetService.lateral.source], voice);
+  return [says.holds(through, wayText(held, voice)), `${all}${COMMON[language].between}${sources}`].map(
     escaped,
   );
 }
 
-const thick = (joint: HeldJoint["joint"]): string =>
-  isLag(joint)
-    ? `${lagPenetration.value.least} times its thickness and the tip`
-    : `${leastPenetration.value} times its thickness`;
+function thick(joint: HeldJoint["joint"], { language }: Voice): string {
+  const says = STRENGTH[language];
+  return isLag(joint)
+    ? says.thickness(lagPenetration.value.least, true)
+    : says.thickness(leastPenetration.value, false);
+}
 
 const pulls = ({ thread, head }: NonNullable<HeldJoint["grip"]["steps"]>): number =>
   Math.min(thread ?? Number.MAX_VALUE, head ?? Number.MAX_VALUE);
 
-function wayText({ grip, demand }: HeldJoint, display: Display): string {
+function wayText({ grip, demand }: HeldJoint, { language, display }: Voice): string {
+  const says = STRENGTH[language];
   const { mode, across, thread, head } = grip.steps!;
-  if (demand.way === "across")
-    return `${weightText(across, display)} across by NDS yield mode ${mode ?? "?"} (NDS 2018, Table 12.3.1A)`;
-  const said = [
-    ...(thread === undefined ? [] : [`${weightText(thread, display)} by its thread (NDS 12.2)`]),
-    ...(head === undefined
-      ? []
-      : [`${weightText(head, display)} by its head (NDS 2018 12.2.5, from memory)`]),
-  ];
-  return `pulled, ${said.join(", ")}`;
+  if (demand.way === "across") return says.across(weightText(across, display), mode ?? "?");
+  return says.pulled([
+    ...(thread === undefined ? [] : [says.byThread(weightText(thread, display))]),
+    ...(head === undefined ? [] : [says.byHead(weightText(head, display))]),
+  ]);
 }
 
-const factorsOf = ({ wet, endGrain, toe }: GripFactors): string[] => [
-  ...(wet === 1 ? [] : [`wet ${three(wet)}`]),
-  ...(endGrain === 1 ? [] : [`end grain ${three(endGrain)}`]),
-  ...(toe === 1 ? [] : [`slant ${three(toe)}`]),
-];
+const factorsOf = ({ wet, endGrain, toe }: GripFactors, { language }: Voice): string[] => {
+  const says = STRENGTH[language];
+  return [
+    ...(wet === 1 ? [] : [says.wet(three(wet))]),
+    ...(endGrain === 1 ? [] : [says.endGrain(three(endGrain))]),
+    ...(toe === 1 ? [] : [says.slant(three(toe))]),
+  ];
+};

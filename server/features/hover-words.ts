@@ -1,52 +1,64 @@
 /** What a hover says of the language's own words, of problem codes and of the lines that have no name. */
 import { type EntryForm, entryForm, type Form } from "../../grammar/forms";
 import type { Entry } from "../../grammar/tree";
-import { checkOf, uncheckedText } from "../checks";
+import { checkOf, type Language, titleOf, uncheckedText } from "../checks";
 import { species, weightOf } from "../trade";
 import { DENSITY, roughly } from "../units";
 import type { Worked } from "../worked";
+import { COMPLETION_WORDS } from "./completion-words";
+import { formText } from "./form-words";
+import { COMMON } from "./hover-texts/common";
+import type { Voice } from "./hover-texts/voice";
+import { WORDS } from "./hover-texts/words";
 import { code, escaped, list, paragraphs, planBlock, strong } from "./markdown";
 import { bothTexts, LB_CUFT, valueOr } from "./values";
 
 /** A word that opens an entry, and how such an entry may go on. */
-export function describeEntryWord(word: string): string | undefined {
+export function describeEntryWord(word: string, language: Language): string | undefined {
   const form = entryForm(word);
-  return form && paragraphs(`**${word}**: ${form.doc}`, planBlock(form.example), goesOn(form));
+  return form && paragraphs(meaning(word, form, language), planBlock(form.example), goesOn(form, language));
 }
 
-function goesOn(form: EntryForm): string | undefined {
+/** The doc of a form may hold code spans of its own. */
+const meaning = (word: string, form: Form | EntryForm, language: Language): string =>
+  WORDS[language].meaning(`**${word}**`, formText(form, language));
+
+function goesOn(form: EntryForm, language: Language): string | undefined {
   const openings = form.clauses.map((c) => code(c.opens.length > 0 ? c.opens.join(" ") : c.example));
-  return openings.length > 0 ? `It may go on with ${openings.join(", ")}.` : undefined;
+  return openings.length > 0 ? WORDS[language].goesOn(openings) : undefined;
 }
 
-/** The words that open a clause. The doc of a form may hold code spans of its own. */
-export const describeOpening = (form: Form): string =>
-  paragraphs(`**${form.opens.join(" ")}**: ${form.doc}`, planBlock(form.example));
+/** The words that open a clause. */
+export const describeOpening = (form: Form, language: Language): string =>
+  paragraphs(meaning(form.opens.join(" "), form, language), planBlock(form.example));
 
 /** A problem's code, as in `accept over-budget`. */
-export function describeCode(name: string): string | undefined {
+export function describeCode(name: string, language: Language): string | undefined {
   const check = checkOf(name);
-  const first = check?.page.split("\n\n")[0]?.replace(/\n/g, " ");
-  return check && paragraphs(`${strong(name)} (${check.class}): ${escaped(check.title)}`, first);
+  if (!check) return undefined;
+  const says = WORDS[language];
+  const kind = COMPLETION_WORDS[language].classes[check.class];
+  const first = check.page.split("\n\n")[0]?.replace(/\n/g, " ") ?? "";
+  return paragraphs(says.code(strong(name), kind, escaped(titleOf(check, language))), says.page(first));
 }
 
 /** The builder's own rule: both sides, and how it comes out. */
-export function describeMust(entry: Entry, worked: Worked): string | undefined {
+export function describeMust(entry: Entry, worked: Worked, voice: Voice): string | undefined {
   const must = worked.musts.find((m) => m.entry === entry);
   if (!must) return undefined;
-  const { display } = worked.settings;
+  const says = WORDS[voice.language];
   const { left, right, holds } = must;
-  const rule = `Your own rule: ${must.entry.comparison} ${valueOr(right, display)}.`;
-  const outcome = holds === undefined ? "not checked" : holds ? "the rule is kept" : "the rule is broken";
+  const rule = says.must(must.entry.comparison, valueOr(right, voice));
+  const outcome = holds === undefined ? "unknown" : holds ? "kept" : "broken";
   const state =
     left.state === "known"
-      ? `It comes to ${valueOr(left, display)}: ${outcome}.`
-      : `What it comes to: ${valueOr(left, display)}.`;
-  return paragraphs(`${rule} ${state}`, must.because && `Because ${escaped(must.because)}`);
+      ? says.comesTo(valueOr(left, voice), says.outcome[outcome])
+      : `${COMMON[voice.language].comesTo(valueOr(left, voice))}.`;
+  return paragraphs(`${rule} ${state}`, must.because && says.because(escaped(must.because)));
 }
 
 /** Lines that are read but not worked out by this version say so. */
-export function describeUnchecked(entry: Entry, { loaded, unchecked }: Worked): string {
+export function describeUnchecked(entry: Entry, { loaded, unchecked }: Worked, language: Language): string {
   const main = loaded.files[0];
   const first = main?.tree.entries.find((e) => e.kind === entry.kind)?.keyword;
   const told = unchecked.filter(
@@ -54,35 +66,29 @@ export function describeUnchecked(entry: Entry, { loaded, unchecked }: Worked): 
   );
   return list(
     told
-      .map((u) => uncheckedText(u))
-      .map(({ what, why }) => `Not checked: ${escaped(`${what}, since ${why}`)}`),
+      .map((u) => uncheckedText(u, language))
+      .map(({ what, why }) => escaped(WORDS[language].notChecked(what, why))),
   );
 }
 
 /** A species, or a word before a thing. */
-export function describeWord(word: string, clause: string | undefined, worked: Worked): string | undefined {
+export function describeWord(word: string, clause: string | undefined, voice: Voice): string | undefined {
+  const { language, display } = voice;
+  const says = WORDS[language];
   const wood = clause === "species" ? species(word) : undefined;
   if (wood) {
     const weight = weightOf(wood, 12);
-    const dense = weight && bothTexts(roughly(DENSITY, weight.density * LB_CUFT), worked.settings.display);
+    const dense = weight && bothTexts(roughly(DENSITY, weight.density * LB_CUFT), display);
     return paragraphs(
-      `${strong(word)}, a species: ${escaped(wood.title)}${wood.group ? `, graded with ${escaped(wood.group)}` : ""}`,
-      dense ? `${escaped(dense)} at 12% moisture` : "Its weight is in no table",
-      wood.decay &&
-        `How its heartwood resists decay: ${escaped(wood.decay.value)}; bought boards are largely sapwood`,
+      says.species(
+        strong(word),
+        escaped(COMMON[language].wood(wood.name, wood.title)),
+        wood.group ? escaped(says.group(wood.group)) : "",
+      ),
+      dense ? says.density(escaped(dense)) : says.noDensity,
+      wood.decay && says.decay(wood.decay.value),
     );
   }
-  return Object.hasOwn(WORD_DOCS, word) ? WORD_DOCS[word] : undefined;
+  const { narrows } = COMPLETION_WORDS[language];
+  return Object.hasOwn(narrows, word) ? narrows[word] : undefined;
 }
-
-const WORD_DOCS: Readonly<Record<string, string>> = {
-  left: "Those left of the middle of the group.",
-  right: "Those right of the middle of the group.",
-  front: "Those in front of the middle of the group.",
-  back: "Those behind the middle of the group.",
-  top: "Those above the middle of the group.",
-  bottom: "Those below the middle of the group.",
-  upper: "Those above the middle of the group.",
-  lower: "Those below the middle of the group.",
-  middle: "The middle one of the group.",
-};

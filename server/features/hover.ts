@@ -2,7 +2,7 @@
 import type { Entry, Span } from "../../grammar/tree";
 import type { Language } from "../checks";
 import type { Declared } from "../plan";
-import { type Joint, kindWord } from "../worked";
+import type { Joint } from "../worked";
 import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { describeBox, describeFill } from "./hover-box";
@@ -13,6 +13,8 @@ import { type HoverPicture, pictureAt } from "./hover-picture";
 import { describeAssembly, describePlace } from "./hover-place";
 import { describeStep } from "./hover-step";
 import { describeTerm, teachTerm, termAround, termBeside } from "./hover-term";
+import { type Voice, voiceIn } from "./hover-texts/voice";
+import { WORDS } from "./hover-texts/words";
 import {
   describeExpression,
   describeFunction,
@@ -49,12 +51,15 @@ export function hoverAt(plan: Checked, offset: number, language: Language = "en"
   const { text } = main.tree;
   if (spot.is === "path") return undefined;
   if (spot.is === "words to people")
-    return bareTerm(plan, offset, standing, "people", language) ?? titleOfStep(plan, standing);
-  const told = spot.is === "nothing" ? undefined : tell(plan, standing, spot);
+    return bareTerm(plan, offset, standing, "people", language) ?? titleOfStep(plan, standing, language);
   if (spot.is === "nothing") return bareTerm(plan, offset, standing, "plan", language);
+  const tellIn = (tongue: Language) => tell(plan, standing, spot, voiceIn(tongue, plan.worked));
+  const told = tellIn(language);
   const range = { start: spot.span.start, end: spot.span.end };
   const beside = termBeside(text, offset, standing);
-  const term = beside && (told?.length ?? 0) <= AT_A_GLANCE ? beside : undefined;
+  // By how long it is in English, so that the same is taught in every language.
+  const long = beside && ((language === "en" ? told : tellIn("en"))?.length ?? 0);
+  const term = long !== undefined && long <= AT_A_GLANCE ? beside : undefined;
   const markdown = paragraphs(
     told,
     told && term && spot.is === "declared" ? "---" : undefined,
@@ -84,10 +89,10 @@ function bareTerm(
 }
 
 /** A step's title tells what the step comes to. */
-function titleOfStep(plan: Checked, { entry, spot }: Standing): Hover | undefined {
+function titleOfStep(plan: Checked, { entry, spot }: Standing, language: Language): Hover | undefined {
   if (entry?.kind !== "step" || spot.is !== "words to people" || spot.span.start !== entry.title.start)
     return undefined;
-  const markdown = describeStep(entry, plan.worked);
+  const markdown = describeStep(entry, plan.worked, voiceIn(language, plan.worked));
   const { start, end } = entry.title;
   return markdown ? { markdown, range: { start, end } } : undefined;
 }
@@ -96,133 +101,141 @@ function tell(
   plan: Checked,
   { entry, clause }: Standing,
   spot: Exclude<Spot, { is: "nothing" | "words to people" | "path" }>,
+  voice: Voice,
 ): string | undefined {
   const { worked } = plan;
-  const { display } = worked.settings;
+  const { language } = voice;
   const file = plan.file;
   switch (spot.is) {
     case "entry word":
-      return entry && tellEntry(plan, entry, spot.span.text);
+      return entry && tellEntry(plan, entry, spot.span.text, voice);
     case "declared":
-      return tellDeclared(plan, worked.scope.declared.get(spot.span.text), spot.span.text);
+      return tellDeclared(plan, worked.scope.declared.get(spot.span.text), spot.span.text, voice);
     case "use":
       return paragraphs(
         entry?.kind === "place" && entry.subject.name.start === spot.span.start
-          ? describePlace(entry, worked)
+          ? describePlace(entry, worked, voice)
           : undefined,
-        tellUse(plan, spot.span.text, spot.use.also),
+        tellUse(plan, spot.span.text, spot.use.also, voice),
       );
     case "code":
-      return describeCode(spot.span.text);
+      return describeCode(spot.span.text, language);
     case "screw": {
       const joint = entry && jointOf(plan, entry);
-      return joint ? describeJoint(joint, worked) : describeScrew(spot.span, display);
+      return joint ? describeJoint(joint, worked, voice) : describeScrew(spot.span, voice);
     }
     case "literal":
       return spot.span.form === "section"
-        ? tellUse(plan, spot.span.text, "sections")
-        : describeLiteral(spot.span, display);
+        ? tellUse(plan, spot.span.text, "sections", voice)
+        : describeLiteral(spot.span, voice);
     case "property":
-      return describeProperty(spot.property, file, worked);
+      return describeProperty(spot.property, file, worked, voice);
     case "expression":
-      return describeExpression(spot.expression, file, worked);
+      return describeExpression(spot.expression, file, worked, voice);
     case "function":
-      return describeFunction(spot.span.text);
+      return describeFunction(spot.span.text, language);
     case "opening":
-      return describeOpening(spot.form);
+      return describeOpening(spot.form, language);
     case "word":
-      return describeWord(spot.span.text, clause?.kind, worked);
+      return describeWord(spot.span.text, clause?.kind, voice);
   }
 }
 
-function tellEntry(plan: Checked, entry: Entry, word: string): string | undefined {
+function tellEntry(plan: Checked, entry: Entry, word: string, voice: Voice): string | undefined {
   const { worked } = plan;
   const joint = jointOf(plan, entry);
   const coat = worked.coats.find((c) => c.entry === entry);
   const linings = worked.linings.filter((l) => l.entry === entry);
   return paragraphs(
-    joint && describeJoint(joint, worked),
-    coat && describeCoat(coat, worked),
-    describeLinings(linings, worked),
-    entry.kind === "must" ? describeMust(entry, worked) : undefined,
-    entry.kind === "place" ? describePlace(entry, worked) : undefined,
-    entry.kind === "place" ? placeHolds(entry, worked) : undefined,
-    entry.kind === "load" ? describeLoad(entry, worked) : undefined,
-    entry.kind === "step" ? describeStep(entry, worked) : undefined,
-    describeEntryWord(word),
-    joint ? undefined : describeUnchecked(entry, worked),
+    joint && describeJoint(joint, worked, voice),
+    coat && describeCoat(coat, worked, voice),
+    describeLinings(linings, worked, voice),
+    entry.kind === "must" ? describeMust(entry, worked, voice) : undefined,
+    entry.kind === "place" ? describePlace(entry, worked, voice) : undefined,
+    entry.kind === "place" ? placeHolds(entry, worked, voice) : undefined,
+    entry.kind === "load" ? describeLoad(entry, worked, voice) : undefined,
+    entry.kind === "step" ? describeStep(entry, worked, voice) : undefined,
+    describeEntryWord(word, voice.language),
+    joint ? undefined : describeUnchecked(entry, worked, voice.language),
   );
 }
 
 const jointOf = ({ worked }: Checked, entry: Entry): Joint | undefined =>
   worked.joints.find((j) => j.entry === entry);
 
-function tellUse(plan: Checked, name: string, also: string): string | undefined {
+function tellUse(plan: Checked, name: string, also: string, voice: Voice): string | undefined {
   const { worked } = plan;
+  const says = WORDS[voice.language];
   const declared = declaredAs(worked, name);
   if (declared) {
-    const told = tellDeclared(plan, declared, declared.name);
+    const told = tellDeclared(plan, declared, declared.name, voice);
     return declared.name === name.replace("×", "x")
       ? told
-      : paragraphs(`${strong(name)}: every ${escaped(declared.name)}`, told);
+      : paragraphs(says.every(strong(name), escaped(declared.name)), told);
   }
-  if (also === "floor" && name === "floor") return `${strong(name)}: the floor that it all stands on`;
+  if (also === "floor" && name === "floor") return says.floor(strong(name));
   const finish = also === "finishes" ? worked.finishes.find((f) => f.name === name) : undefined;
-  if (finish) return describeFinish(finish, worked);
+  if (finish) return describeFinish(finish, worked, voice);
   const roll = also === "liners" ? worked.rolls.find((r) => r.name === name) : undefined;
-  if (roll) return describeRoll(roll, worked);
-  if (also === "fills") return describeFill(name, undefined, worked);
+  if (roll) return describeRoll(roll, worked, voice);
+  if (also === "fills") return describeFill(name, undefined, worked, voice);
   const material = worked.materials.find((m) => m.name === name.replace("×", "x"));
-  return material && describeMaterial(material, worked);
+  return material && describeMaterial(material, voice);
 }
 
-function tellDeclared(plan: Checked, declared: Declared | undefined, name: string): string | undefined {
+function tellDeclared(
+  plan: Checked,
+  declared: Declared | undefined,
+  name: string,
+  voice: Voice,
+): string | undefined {
   if (!declared) return undefined;
-  const where = declared.at.file === plan.file ? "" : `Declared in ${escaped(declared.at.file)}`;
-  return paragraphs(tellKind(plan, declared, name), where);
+  const { file } = declared.at;
+  const where = file === plan.file ? "" : WORDS[voice.language].declaredIn(escaped(file));
+  return paragraphs(tellKind(plan, declared, name, voice), where);
 }
 
-function tellKind(plan: Checked, declared: Declared, name: string): string | undefined {
+function tellKind(plan: Checked, declared: Declared, name: string, voice: Voice): string | undefined {
   const { worked } = plan;
   switch (declared.kind) {
     case "measure": {
       const measure = worked.measures.get(name);
-      return measure && describeMeasure(measure, worked);
+      return measure && describeMeasure(measure, worked, voice);
     }
     case "part": {
       const part = worked.parts.get(name);
-      return part && describePart(part, worked);
+      return part && describePart(part, worked, voice);
     }
     case "stock":
     case "sheet": {
       const material = worked.materials.find((m) => m.name === name);
       return material
-        ? describeMaterial(material, worked)
-        : `${strong(name)}, ${kindWord(declared.kind)}: not worked out, since a mistake stands in the way or nothing uses it`;
+        ? describeMaterial(material, voice)
+        : WORDS[voice.language].notWorkedOut(strong(name), declared.kind);
     }
     case "fastener": {
       const fastener = worked.fasteners.find((f) => f.name === name);
-      return fastener && describeFastener(fastener, worked);
+      return fastener && describeFastener(fastener, worked, voice);
     }
     case "ring": {
       const ring = worked.rings.find((r) => r.name === name);
-      return ring && describeRing(ring, plan);
+      return ring && describeRing(ring, plan, voice);
     }
     case "box": {
       const box = worked.boxes.find((b) => b.name === name);
-      return box && describeBox(box, worked);
+      return box && describeBox(box, worked, voice);
     }
     case "fill":
-      return describeFill(name, declared, worked);
+      return describeFill(name, declared, worked, voice);
     case "roll": {
       const roll = worked.rolls.find((r) => r.declared === declared);
-      return roll && describeRoll(roll, worked);
+      return roll && describeRoll(roll, worked, voice);
     }
     case "finish": {
       const finish = worked.finishes.find((f) => f.declared === declared);
-      return finish && describeFinish(finish, worked);
+      return finish && describeFinish(finish, worked, voice);
     }
     case "assembly":
-      return describeAssembly(declared, worked);
+      return describeAssembly(declared, worked, voice);
   }
 }

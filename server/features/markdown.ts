@@ -1,9 +1,9 @@
 /** The few pieces of Markdown that hovers and completion are made of. A plan's own words are always escaped. */
 
-/** Words of a plan as Markdown that shows just those words: no emphasis, link, image, heading or HTML comes of them. */
+/** Words of a plan as Markdown that shows just those words, blanks that hold kept as they are: no emphasis, link, image, heading or HTML comes of them. */
 export function escaped(text: string): string {
   return text
-    .replace(/\s+/g, " ")
+    .replace(/[^\S\u00a0]+/g, " ")
     .replace(/[\\`*_[\]<>~&@]/g, "\\$&")
     .replace(/:(?=\/\/)/g, "\\:")
     .replace(/\b(www)\./gi, "$1\\.")

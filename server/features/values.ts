@@ -18,6 +18,8 @@ import {
   VOLUME,
 } from "../units";
 import type { Measure, Worked } from "../worked";
+import { COMMON } from "./hover-texts/common";
+import type { Voice } from "./hover-texts/voice";
 import { escaped } from "./markdown";
 
 export type Evaluator = (e: Expression, file: string) => Value<Quantity>;
@@ -31,19 +33,23 @@ export function exactText(q: Quantity, display: Display): string {
   return onTheMark(q, display) ? lengthText(q, display) : lengthInFull(q, display);
 }
 
+/** Neither a mark of the plan, a tape fraction nor a few decimals tell the length. */
+const isRounded = (q: Quantity, { system, mark }: Display): boolean =>
+  exactText(q, { system, mark }).startsWith("about");
+
 /** A length as it is where a tape fraction or a few decimals tell it, else to the plan's mark. */
 function nearest(q: Quantity, display: Display): string {
-  const full = exactText(q, display);
-  return full.startsWith("about") ? lengthText(q, display) : full;
+  return isRounded(q, display) ? lengthText(q, display) : exactText(q, display);
 }
 
 /** What to add behind `bothTexts` for a length off the plan's marks; empty for one on a mark. */
-export function offTheMark(q: Quantity, display: Display): string {
+export function offTheMark(q: Quantity, { language, display }: Voice): string {
   if (!sameDimension(q.dim, LENGTH) || onTheMark(q, display)) return "";
   const full = exactText(q, display);
   const marked = lengthText(q, display);
   if (full === marked) return "";
-  return full.startsWith("about") ? `; in full ${full}` : `; to the plan's mark ${marked}`;
+  const { inFull, toTheMark } = COMMON[language];
+  return isRounded(q, display) ? inFull(full) : toTheMark(marked);
 }
 
 /** A value in both systems: `28-1/2" (724 mm)`, `903 lb (409.6 kg)`; one text where both say the same. */
@@ -76,27 +82,30 @@ function volumeText(q: Quantity, display: Display): string {
 const trimmed = (n: number): string => n.toFixed(1).replace(/\.0$/, "");
 
 /** Why there is no value, as a hover says it. */
-export function whyNot(value: Value<unknown>): string {
-  if (value.state === "outside") return `not checked: its table only holds for ${escaped(value.range)}`;
+export function whyNot(value: Value<unknown>, { language }: Voice): string {
+  const says = COMMON[language];
+  if (value.state === "outside") return says.outsideTable(escaped(value.range));
   if (value.state === "known") return "";
   return value.cause.kind === "mistake"
-    ? "not worked out: a mistake stands in the way"
-    : `not checked: ${escaped(causeText(value.cause))}`;
+    ? says.mistake
+    : says.notChecked(escaped(causeText(value.cause, language)));
 }
 
 /** `Length 12" (305 mm)`, or `Length: not checked: …`. */
-export const told = (what: string, value: Value<Quantity>, display: Display): string =>
-  value.state === "known" ? `${what} ${valueOr(value, display)}` : `${what}: ${whyNot(value)}`;
+export const told = (what: string, value: Value<Quantity>, voice: Voice): string =>
+  value.state === "known"
+    ? COMMON[voice.language].worth(what, valueOr(value, voice))
+    : COMMON[voice.language].lacks(what, whyNot(value, voice));
 
 /** A value in both systems, or why there is none. */
-export const valueOr = (value: Value<Quantity>, display: Display): string =>
-  value.state === "known" ? escaped(bothTexts(value.value, display)) : whyNot(value);
+export const valueOr = (value: Value<Quantity>, voice: Voice): string =>
+  value.state === "known" ? escaped(bothTexts(value.value, voice.display)) : whyNot(value, voice);
 
 /**
  * How a value follows from others: `rim-height - thickness of cap-side = 30" - 3/4" = 29-1/4"`, then a line for each
  * measure in it that itself follows from others. Empty for a value that is plainly typed.
  */
-export function chainOf(e: Expression, file: string, worked: Worked): string[] {
+export function chainOf(e: Expression, file: string, worked: Worked, display: Display): string[] {
   if (e.end - e.start > MOST_LETTERS) return [];
   const evaluate = evaluatorOf(worked);
   if (evaluate(e, file).state !== "known") return [];
@@ -104,7 +113,7 @@ export function chainOf(e: Expression, file: string, worked: Worked): string[] {
   const lines: string[] = [];
   const add = (of: Expression, from: string, name: string) => {
     if (of.kind === "literal" || lines.length >= MOST_LINES) return;
-    const line = steps(of, from, evaluate, worked.settings.display);
+    const line = steps(of, from, evaluate, display);
     if (line) lines.push(name ? `${name} = ${line}` : line);
     for (const measure of measuresIn(of, worked)) {
       const { entry, at } = measure.declared;

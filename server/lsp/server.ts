@@ -146,7 +146,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
     guardLater: guardedLater(connection),
   });
   for (const { answer } of ANSWERERS) answer(all);
-  answerOwnRequests(connection, plans, guard);
+  answerOwnRequests(connection, plans, guard, shows);
 }
 
 /** Where the editor says that it reads files; `news` is told of each that is another than was known. */

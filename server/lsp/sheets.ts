@@ -6,6 +6,7 @@ import type { SheetData } from "../sheet/data";
 import { SHEET_STYLE, sheetParts } from "../sheet/html";
 import { Lines } from "../sheet/marks";
 import type { Guard } from "./answers/answering";
+import type { Shows } from "./convert";
 import { type Drawer, type Drawn, drawer } from "./drawn";
 import type { Plans } from "./plans";
 import { contentOf, type FileContent, sheetFormat } from "./sheet-files";
@@ -13,7 +14,12 @@ import { choicesIn, inChosenUnits, type SheetChoices } from "./sheet-options";
 import { turn } from "./turn";
 import { numberIn, saysYes, textIn } from "./untyped";
 
-export function answerOwnRequests(connection: Connection, plans: Plans, guard: Guard): void {
+export function answerOwnRequests(
+  connection: Connection,
+  plans: Plans,
+  guard: Guard,
+  { language }: Shows,
+): void {
   const drawn = drawer();
   plans.onClosed(drawn.forget);
   /** Logged, and told to whoever asked: null would say that there is no sheet. */
@@ -50,7 +56,7 @@ export function answerOwnRequests(connection: Connection, plans: Plans, guard: G
     guard(
       "the problem pages",
       (_: unknown) => ({
-        pages: problemPages().map(({ code, title, markdown }) => ({ code, title, markdown })),
+        pages: problemPages(language).map(({ code, title, markdown }) => ({ code, title, markdown })),
       }),
       { pages: [] },
     ),

@@ -1,7 +1,7 @@
 /** How boxes drain: the holes they say, or the gaps between their placed bottom boards; and what is usual, only to be told. */
 import { type At, map, type Scope, unknown, type Value } from "../plan";
 import { TOUCHING } from "../solid/contact";
-import { cite, drainHoles, drainSpacing, leastDrainGap } from "../trade";
+import { drainHoles, drainSpacing, leastDrainGap, type Source } from "../trade";
 import { LENGTH, type Quantity, roughly } from "../units";
 import type { Box } from "./boxes";
 import { floorsOf } from "./choose";
@@ -25,7 +25,7 @@ export interface Drainage {
     readonly diameter: Quantity;
     /** From one to the next. */
     readonly apart: readonly [least: Quantity, most: Quantity];
-    readonly source: string;
+    readonly source: Source;
   };
 }
 
@@ -166,6 +166,6 @@ function advisedFor(box: Box): Drainage["advised"] {
     count: Math.max(few, count),
     diameter: size(count > few ? diameter : drainHoles.value.diameter, "in"),
     apart: [size(apart.low, "in"), most],
-    source: cite(count > few ? drainSpacing.source : drainHoles.source),
+    source: count > few ? drainSpacing.source : drainHoles.source,
   };
 }

@@ -11,7 +11,7 @@ import {
   unknown,
   type Value,
 } from "../plan";
-import { cite, roughThirst, finish as usualFinish } from "../trade";
+import { cite, roughThirst, type Source, finish as usualFinish } from "../trade";
 import {
   AREA,
   COVERAGE,
@@ -67,8 +67,9 @@ export interface Finish {
   /** How long a coat dries. */
   readonly dries: Value<Drying>;
   readonly tins: readonly Tin[];
-  /** Where its coverage comes from. */
+  /** Where its coverage comes from; the row it comes from, undefined for the plan's own. */
   readonly source: string;
+  readonly from: Source | undefined;
   readonly assumed: readonly Assumption[];
 }
 
@@ -115,6 +116,7 @@ function workFinish(declared: Declared, worker: Worker): Finish {
       return size.state === "known" ? [{ size: size.value, text: tinText(c.size, size.value), price }] : [];
     }),
     source: taken ? cite(taken.source) : "as the plan says",
+    from: taken?.source,
     assumed: [taken?.spread, row?.drying].filter((one) => one !== undefined),
   };
 }
@@ -131,6 +133,7 @@ function undeclared(name: string): Finish {
     dries,
     tins: [],
     source: cite(source),
+    from: source,
     assumed: drying ? [spread, drying] : [spread],
   };
 }

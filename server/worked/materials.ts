@@ -40,7 +40,9 @@ export interface Wood {
   readonly density: number | undefined;
   /** Percent. */
   readonly moisture: number;
+  /** Where its weight comes from, and the row of it; empty and undefined when no table has it. */
   readonly source: string;
+  readonly from: Source | undefined;
   readonly assumed: string;
 }
 
@@ -322,6 +324,7 @@ export class Materials {
       density: weight && weight.density * POUND_PER_CUBIC_FOOT,
       moisture,
       source: weight ? cite(weight.from.source) : "",
+      from: weight?.from.source,
       assumed:
         name && species(name)
           ? ""

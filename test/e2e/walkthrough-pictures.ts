@@ -47,7 +47,7 @@ function drawn(step: (typeof STEPS)[number], language: Language): string {
     return page(7.5 * LINE, lines(before, "fasten slat face into rail", 2, language) + box(2.6 * LINE, said));
   }
   if (step === "hover") {
-    const { markdown } = hoverAt(before, before.text.indexOf("slat of"))!;
+    const { markdown } = hoverAt(before, before.text.indexOf("slat of"), language)!;
     const said = markdown
       .replace(/[*`\\]|^[-#>] /gm, "")
       .split("\n")

@@ -2,6 +2,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { CONDITIONS, FILLS, WOODS } from "../../server/checks/french/names";
+import { frenchPiece } from "../../server/checks/french/pieces";
+import { DESCRIBED, OWN_NAMES } from "../../server/checks/french/sources";
 import { diskReader } from "../../server/lsp/disk";
 import {
   drawingsOf,
@@ -18,9 +21,6 @@ import type { SheetData } from "../../server/sheet/data";
 import { type Block, type Run, runsOf, type SheetDocument, type Words } from "../../server/sheet/document";
 import { sheetBody } from "../../server/sheet/html";
 import { ENGLISH, SHEET_LANGUAGES, wordsIn } from "../../server/sheet/words";
-import { CONDITIONS, FILLS, WOODS } from "../../server/sheet/words/french-names";
-import { frenchPiece } from "../../server/sheet/words/french-pieces";
-import { DESCRIBED, OWN_NAMES } from "../../server/sheet/words/french-sources";
 import { CARE, CAUTIONS, RULES, TOOLS } from "../../server/sheet/words/french-trade";
 import {
   allRows,
@@ -136,6 +136,12 @@ describe("the trade's tables in French", () => {
     ]);
     const untold = cited.filter((text) => DESCRIBED[text] === undefined && !OWN_NAMES.includes(text));
     expect([...new Set(untold)]).toEqual([]);
+  });
+
+  it("have everyone who reproduced a document, but those that are called by an address", () => {
+    const told = allRows().flatMap(({ source: { via } }) => (via === undefined ? [] : [via]));
+    const english = /^(?:an?|the) |\b(?:pages?|tables?|categor\w+|sizes?)\b(?!\.)/;
+    expect([...new Set(told)].filter((via) => DESCRIBED[via] === undefined && english.test(via))).toEqual([]);
   });
 
   it("have every wood, fill and condition", () => {

@@ -11,6 +11,7 @@ import { SCREWS } from "./screws";
 import { STEPS } from "./steps";
 import { STOCK } from "./stock";
 import { TIPPING } from "./tipping";
+import { TITLES } from "./titles";
 import { FRENCH_UNCHECKED } from "./unchecked";
 import { WATER } from "./water";
 import { WEATHER } from "./weather";
@@ -42,6 +43,7 @@ export const FRENCH_TONGUE: Tongue = {
   article: (word, a) => `${a === "A" ? "U" : "u"}n${FEMININE.test(word) ? "e" : ""}`,
   phrase: (says) => PHRASES.get(says),
   problem: (code, says) => FRENCH[code]?.[says],
+  title: (code) => TITLES[code],
   notChecked: (says) => NOT_CHECKED.get(says),
   meeting: elided,
 };

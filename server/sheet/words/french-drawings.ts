@@ -1,7 +1,8 @@
 /** What is written on drawings, in French. */
+
+import { et, FRENCH_NUMBERS, fr } from "../../checks/french/type";
 import type { Side } from "../piece-drawing";
 import type { DrawingWords } from "./english-drawings";
-import { et, FRENCH_NUMBERS, fr } from "./french-type";
 
 const SEEN: Readonly<Record<Side, string>> = {
   turned: "vu de gauche, de devant et d’en haut",

@@ -1,9 +1,10 @@
 /** What the sheet says of loads and of what bears them, of roots, and of gaps through the year, in French. */
 import { de } from "../../checks/french/elision";
+import { STATES } from "../../checks/french/states";
+import { fr } from "../../checks/french/type";
 import type { Wetting } from "../../trade";
 import type { RootRoom, Try } from "../../worked";
 import type { ENGLISH_HOLDING } from "./english-holding";
-import { fr } from "./french-type";
 
 const TIPS: Readonly<Record<Try["by"], string>> = {
   itself: "basculement sans rien",
@@ -74,20 +75,7 @@ export const FRENCH_HOLDING: typeof ENGLISH_HOLDING = {
   times: (n) => `${n} fois`,
   less: (n) => fr`moins de ${n} %`,
 
-  states: {
-    within: "dans la limite",
-    tooWeak: "trop faible",
-    bendsTooFar: "fléchit trop",
-    overloaded: "trop chargé",
-    claimsNothing: "rien de garanti",
-    overLimit: "au-delà de la limite",
-    noLimit: "aucune limite indiquée",
-    notKnown: "inconnu",
-    heldByNothing: "rien ne le tient",
-    heldOnce: fr`tenu à un seul endroit, bascule`,
-    tips: "bascule",
-    anchor: "à ancrer",
-  },
+  states: STATES,
   nothing: "rien",
   little: (percent, things) => fr`Moins de ${percent} % chacun : ${things}.`,
 

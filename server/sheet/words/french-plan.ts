@@ -1,11 +1,11 @@
 /** What the sheet says of the plan as a whole, of its rules, rings and boxes, in French. */
 import { de } from "../../checks/french/elision";
+import { FILLS } from "../../checks/french/names";
+import { citedInFull } from "../../checks/french/sources";
+import { fr } from "../../checks/french/type";
 import type { LumberStandard } from "../../trade";
 import type { Box, Wetness } from "../../worked";
 import type { SheetWords } from "./english";
-import { FILLS } from "./french-names";
-import { citedInFull } from "./french-sources";
-import { fr } from "./french-type";
 
 const LUMBER: Readonly<Record<LumberStandard, string>> = {
   "ps20-dry": "PS 20, raboté sec",

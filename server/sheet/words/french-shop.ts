@@ -1,43 +1,12 @@
 /** What tools, bits and joints are called, in French. */
 import { de } from "../../checks/french/elision";
-import type { JointSetting, ShopWords } from "../../worked";
+import { JOINT } from "../../checks/french/joints";
+import { woodTitle } from "../../checks/french/names";
+import { cited } from "../../checks/french/sources";
+import { et, FRENCH_NUMBERS, fr } from "../../checks/french/type";
+import type { ShopWords } from "../../worked";
 import { jointTitle } from "../../worked";
-import { woodTitle } from "./french-names";
-import { cited } from "./french-sources";
 import { CARE, CAUTIONS, RULES, TOOLS } from "./french-trade";
-import { et, FRENCH_NUMBERS, fr } from "./french-type";
-
-const FACES = { face: "face", edge: "chant", end: "bout" } as const;
-
-function pattern({ each, where, crossings }: JointSetting): string {
-  const n = each ?? "?";
-  switch (where) {
-    case "nowhere":
-      return "";
-    case "along it, spaced":
-      return "tout du long";
-    case "in all":
-      return `${n} en tout`;
-    case "each end":
-      return `${n} à chaque bout`;
-    case "along each":
-      return `${n} le long de chaque pièce`;
-    case "crossings":
-      return `${n} à chacun des ${crossings ?? "?"} croisements`;
-    case "each crossing":
-      return `${n} à chaque croisement`;
-    case "unsaid":
-      return `${n}`;
-  }
-}
-
-const JOINT: ShopWords["joint"] = {
-  side: (name, face) => (face ? `${FACES[face]} ${de(name)}` : name),
-  sides: et,
-  title: (kind, first, through, into) =>
-    `${first}${through === "" ? "" : ` à travers ${through}`} ${kind === "glue" ? "sur" : "dans"} ${into}`,
-  pattern,
-};
 
 const NOTCHES = { notch: "entailles", dado: "rainures" } as const;
 const comma = (number: number): string => String(number).replace(".", FRENCH_NUMBERS.decimal);

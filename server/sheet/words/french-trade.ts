@@ -1,7 +1,7 @@
 /** The rows of the trade's tables in French, by their keys: tools, cautions, care, rules for holes. */
 import { STRUCTURAL_CAUTION } from "../../checks/french/phrases";
+import { fr } from "../../checks/french/type";
 import { metricPilotShare, stainService, type ToolKey } from "../../trade";
-import { fr } from "./french-type";
 
 /** A tool as a builder names it, and how to do without it; empty where there is no sound way. */
 export const TOOLS: Readonly<Record<ToolKey, { readonly name: string; readonly instead: string }>> = {

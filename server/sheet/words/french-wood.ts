@@ -1,9 +1,10 @@
 /** What the sheet says of wood: what it is, how it is cut, laid out and bought; and of the screws that hold it. In French. */
-import type { MarkedFrom, Material, ToolSetting } from "../../worked";
+
+import { CONDITIONS } from "../../checks/french/names";
+import { fr, one } from "../../checks/french/type";
+import { CUTS, marks, sizeFrom } from "../../checks/french/wood";
+import type { ToolSetting } from "../../worked";
 import type { SheetWords } from "./english";
-import { CONDITIONS } from "./french-names";
-import { cited } from "./french-sources";
-import { et, FRENCH_NUMBERS, fr, one } from "./french-type";
 
 const REACH: Readonly<Record<ToolSetting["what"], string>> = {
   miter: "onglet",
@@ -13,91 +14,14 @@ const REACH: Readonly<Record<ToolSetting["what"], string>> = {
   "thickest cut": "plus forte épaisseur",
 };
 
-const NOTCH_AT: Readonly<Record<string, string>> = {
-  "at left end": "au bout gauche",
-  "at right end": "au bout droit",
-  "at both ends": "aux deux bouts",
-  "from left": "du bout gauche",
-  "from right": "du bout droit",
-  "from left end": "du bout gauche",
-  "from right end": "du bout droit",
-};
-
-const SIDES: Readonly<
-  Record<Exclude<MarkedFrom["which"], "each" | "either">, readonly [masculine: string, feminine: string]>
-> = {
-  left: ["gauche", "gauche"],
-  right: ["droit", "droite"],
-  front: ["avant", "avant"],
-  back: ["arrière", "arrière"],
-  bottom: ["du bas", "du bas"],
-  top: ["du haut", "du haut"],
-};
-const FROM = { end: "bout", edge: "chant", face: "face" } as const;
-
-/** `depuis chaque bout : 1-3/4"`. */
-function marks({ from, which, point }: MarkedFrom, lengths: readonly string[]): string {
-  const what = point ? "pointe longue" : FROM[from];
-  const feminine = point || from === "face";
-  const where = (): string => {
-    if (which === "each") return `depuis chaque ${what}`;
-    if (which === "either")
-      return fr`depuis ${feminine ? fr`l'une ou l'autre` : fr`l'un ou l'autre`} ${what}`;
-    const [he, she] = SIDES[which];
-    return `depuis ${feminine ? "la" : "le"} ${what} ${feminine ? she : he}`;
-  };
-  return fr`${where()} : ${et(lengths)}`;
-}
-
-function sizeFrom({ sizeFrom: from }: Material): string {
-  switch (from.by) {
-    case "table": {
-      const { source, really } = from;
-      const comma = (size: string | number): string => String(size).replace(".", FRENCH_NUMBERS.decimal);
-      return really
-        ? fr`${cited(source)} : en réalité de ${comma(really.min)} à ${comma(really.max)}${really.mark}`
-        : cited(source);
-    }
-    case "measured":
-      return "comme mesuré";
-    case "plan":
-      return "comme le dit le plan";
-    case "plan, no such panel":
-      return "comme le dit le plan (pas de tel panneau dans la table)";
-    case "nothing":
-      return "";
-  }
-}
-
 export const FRENCH_WOOD: SheetWords["wood"] = {
   materials: {
     thick: (length) => `épaisseur ${length}`,
     condition: (condition) => CONDITIONS[condition] ?? condition,
-    sizeFrom,
+    sizeFrom: ({ sizeFrom: from }) => sizeFrom(from),
   },
 
-  cuts: {
-    longToLong: "de pointe longue à pointe longue",
-    square: fr`d'équerre`,
-    angled: (miter, bevel) =>
-      et([...(miter ? [`onglet à ${miter}`] : []), ...(bevel ? [`biseau à ${bevel}`] : [])]),
-    bothEnds: (end) => `${end} aux deux bouts`,
-    ends: (left, right) => fr`bout gauche : ${left}, bout droit : ${right}`,
-    longPoints: (edges) =>
-      edges === "one" ? "pointes longues sur le même chant" : "pointes longues sur des chants opposés",
-    toFit: (left) => `à ajuster une fois le reste monté${left === "" ? "" : `, en laissant ${left} de plus`}`,
-    notch: (kind, along, into, where, distance) => {
-      const place = NOTCH_AT[where] ?? where;
-      const what = kind === "notch" ? "entaille" : "rainure";
-      return fr`${what} sur ${along}, profonde de ${into}, ${distance === "" ? place : `à ${distance} ${place}`}`;
-    },
-    mirror: (hand) =>
-      hand === "left"
-        ? fr`pièce gauche : l'image en miroir de la droite`
-        : fr`pièce droite : l'image en miroir de la gauche`,
-    pointsAssumed: fr`le plan ne dit pas entre quelles pointes ; compté de pointe longue à pointe longue`,
-    spares: (n) => `et ${n} de rechange`,
-  },
+  cuts: CUTS,
 
   layouts: {
     board: (length) => `planche de ${length}`,

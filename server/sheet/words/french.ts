@@ -1,11 +1,12 @@
 /** The sheet's own words in French, as on a workshop's sheets: infinitives, the trade's words, French typography. */
+
+import { frenchPiece } from "../../checks/french/pieces";
+import { FRENCH_NUMBERS, fr, many, one } from "../../checks/french/type";
 import type { SheetWords } from "./english";
 import { FRENCH_DRAWINGS } from "./french-drawings";
 import { FRENCH_HOLDING } from "./french-holding";
-import { frenchPiece } from "./french-pieces";
 import { FRENCH_PLAN } from "./french-plan";
 import { FRENCH_SHOP } from "./french-shop";
-import { FRENCH_NUMBERS, fr, many, one } from "./french-type";
 import { FRENCH_WOOD } from "./french-wood";
 import { FRENCH_WORK } from "./french-work";
 

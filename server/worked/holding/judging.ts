@@ -42,6 +42,8 @@ export interface Member {
   /** The wood as a builder reads it, or the panel; and the wood whose values they are, where that is another one. */
   readonly of: string;
   readonly by: string | undefined;
+  /** The same woods by the names of their species; undefined for a panel. */
+  readonly species: { readonly of: string; readonly by: string | undefined } | undefined;
   readonly from: Source;
   /** What it is worked out from, before it gets wet: of its wood, or of a strip of a panel. */
   readonly values: BendingValues | undefined;
@@ -124,6 +126,10 @@ function boardOf(material: Material, { wide, deep, flat }: Section, wet: boolean
     kind: values.kind,
     of: material.wood.title,
     by: values.of === material.wood.name ? undefined : (species(values.of)?.title ?? values.of),
+    species: {
+      of: material.wood.name,
+      by: values.of === material.wood.name ? undefined : values.of,
+    },
     from: values.from,
     values,
     panel: undefined,
@@ -149,6 +155,7 @@ function panelOf(material: Material, { wide, deep, alongGrain }: Section, wet: b
     kind: "panel",
     of: `${row.value.category}"`,
     by: undefined,
+    species: undefined,
     from: row.source,
     values: undefined,
     panel: { capacity, wet: factors },

@@ -1,7 +1,8 @@
 /** Where numbers come from, in French: documents keep the names they are found by, and what is described is translated. */
-import { de } from "../../checks/french/elision";
+
 import { COMMON_PRACTICE, FROM_MEMORY, type Source } from "../../trade";
-import { fr } from "./french-type";
+import { de } from "./elision";
+import { fr } from "./type";
 
 /** For the sheet, without who reproduced it. */
 export function cited(source: Source): string {
@@ -165,6 +166,18 @@ export const DESCRIBED: Readonly<Record<string, string>> = {
   "ASTM F1148, home playground equipment": "ASTM F1148, aires de jeux à domicile",
   "playground guidance of the CPSC, Handbook for Public Playground Safety":
     "CPSC, manuel de sécurité des aires de jeux publiques",
+  "an open-source structural library (xc)": "une bibliothèque de calcul de structures libre (xc)",
+  "an open-source set of lumber design values": "un jeu libre de valeurs de calcul du bois",
+  "a screw seller's web page": fr`la page web d'un marchand de vis`,
+  "a fastener seller's table": fr`la table d'un marchand de fixations`,
+  "a flooring maker's web page": fr`la page web d'un fabricant de planchers`,
+  "timber sellers' pages": "pages de marchands de bois",
+  "issuu.com, Wood Handbook page 107": "issuu.com, Wood Handbook, page 107",
+  "a garden web page (rainyside.com)": "une page web de jardinage (rainyside.com)",
+  "a pond-keeping magazine": "une revue de bassins",
+  "a safety web page": "une page web de sécurité",
+  "apawood-europe.org, performance category": "apawood-europe.org, catégories de performance",
+  "eurocode.us, section sizes": "eurocode.us, sections",
   "flat countersunk heads": "têtes plates fraisées",
   "field treatment of cuts and holes": "traitement sur place des coupes et des trous",
 };

@@ -63,7 +63,8 @@ export const WOODS: Readonly<Record<string, string>> = {
   "yellow-cedar": "cyprès jaune",
 };
 
-export const woodTitle = ({ name, title }: Wood): string => WOODS[name] ?? title;
+export const woodNamed = (name: string, title: string): string => WOODS[name] ?? title;
+export const woodTitle = ({ name, title }: Wood): string => woodNamed(name, title);
 
 /** The built-in fills by their names. */
 export const FILLS: Readonly<Record<string, string>> = {

@@ -1,6 +1,6 @@
 /** Identities of pieces in French: the words of the line that places a piece and of its place in a row; names stay. */
 
-import { de } from "../../checks/french/elision";
+import { de } from "./elision";
 
 /** `leg / avant gauche`, `side / devant legs / 1`, `exemplaire 2 / cap / sur legs / 3`. */
 export const frenchPiece = (id: string): string => id.split(" / ").map(part).join(" / ");
@@ -26,6 +26,10 @@ const RELATIONS: Readonly<Record<string, string>> = {
   "in front of": "devant",
   behind: "derrière",
 };
+
+/** A relation that ends with `de` loses its e before some names. */
+const beside = (relation: string, to: string): string =>
+  relation.endsWith(" de") ? `${relation.slice(0, -" de".length)} ${de(to)}` : `${relation} ${to}`;
 
 const SIDES: Readonly<Record<string, string>> = {
   left: "gauche",
@@ -81,6 +85,6 @@ const SHAPES: readonly (readonly [shape: RegExp, french: Said])[] = [
   [/^from (\S+)$/, (datum) => (datum === "floor" ? "depuis le sol" : `depuis le côté ${sides(datum)}`)],
   [
     new RegExp(`^(${Object.keys(RELATIONS).join("|")}) (.+)$`),
-    (relation, to) => `${RELATIONS[relation]} ${thing(to)}`,
+    (relation, to) => beside(RELATIONS[relation]!, thing(to)),
   ],
 ];
