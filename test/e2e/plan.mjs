@@ -110,7 +110,7 @@ export const PLAN = {
   french: {
     language: "Plan Sawbuck",
     lens: "13 planches",
-    hover: /29-1\/4"/,
+    hover: /Longueur 29-1\/4"/,
     problem: /dépasse de/,
     openSheet: "Ouvrir la feuille d’atelier",
     cutList: "Fiche de débit",
