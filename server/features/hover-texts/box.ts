@@ -86,7 +86,7 @@ const FRENCH: typeof ENGLISH = {
     }`,
   pressure: "Pression sur le plancher",
   presses: (pressure, ownLeftOut) =>
-    fr`Presse le plancher de ${pressure}, gorgé d'eau${ownLeftOut ? ", son propre poids laissé de côté" : ""}`,
+    fr`Pression sur le plancher : ${pressure}, gorgé d'eau${ownLeftOut ? ", son propre poids laissé de côté" : ""}`,
   noLimit: fr` ; non vérifié pour un plancher, puisque le plan ne donne pas de limite`,
   uses: (number, left) => fr` : prend ${number} des ${left}`,
   typed: (limit) => `${limit} que vous avez écrits`,

@@ -89,7 +89,7 @@ const ENGLISH = {
 const FRENCH: typeof ENGLISH = {
   carries: (what) => `**Porte** ${what}`,
   wallOf: (box, which) => fr`**Paroi ${de(box)}** : son contenu la pousse vers le dehors${which}`,
-  presses: (what) => `**Presse** ${what}`,
+  presses: (what) => fr`**Appui** : ${what}`,
   load: (what) => fr`**Charge** : ${what}`,
 
   worst: (piece, count) => ` (${piece}, la plus chargée des ${count})`,
@@ -130,7 +130,7 @@ const FRENCH: typeof ENGLISH = {
   nothing: "rien",
 
   onFloor: (weight, feet, piece) =>
-    fr`le plancher de ${weight}${feet > 1 ? `, le pied qui appuie le plus des ${feet}` : ""} : ${piece}`,
+    fr`${weight} sur le plancher${feet > 1 ? `, le pied qui appuie le plus des ${feet}` : ""} : ${piece}`,
   noFootLimit: fr` ; non comparé, puisque le plan ne donne pas de limite pour un pied`,
   footLimit: (limit, uses) =>
     fr` ; ${limit} sont la limite que vous avez écrite pour un pied${uses === "" ? "" : fr`, part prise : ${uses}`}`,
