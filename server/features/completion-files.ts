@@ -1,7 +1,7 @@
 /** Plan files that a `shop` or a `bring` line may name: offered whole, in place of all that stands behind the word. */
+import { lineStart } from "../../grammar/lines";
 import type { Span } from "../../grammar/tree";
 import type { Language } from "../checks";
-import { lineStart } from "./completion";
 import { type Completion, offer } from "./completion-offer";
 import { COMPLETION_WORDS } from "./completion-words";
 

@@ -1,5 +1,6 @@
 /** What is offered while a line is typed: from the words before the cursor, and the plan worked out so far. */
 import { type EntryForm, entryForm } from "../../grammar/forms";
+import { lineStart } from "../../grammar/lines";
 import { breaksBetween, Close, endOf, Literal, tokenize, Word, Words } from "../../grammar/tokens";
 import type { Language } from "../checks";
 import type { Checked } from "./checked";
@@ -18,7 +19,7 @@ import { unitOffers } from "./completion-units";
 export type { Completion } from "./completion-offer";
 
 /** Longest entry looked at, in characters. */
-const LONGEST = 20_000;
+export const LONGEST_ENTRY = 20_000;
 
 /** What may be typed at an offset of the plan's own file, best first. */
 export function completionsAt(plan: Checked, offset: number, language: Language = "en"): Completion[] {
@@ -32,13 +33,9 @@ export function completionsAt(plan: Checked, offset: number, language: Language 
     return placed({ offers, text, start, offset });
   }
   const start = entryStart(text, line);
-  if (start === undefined || offset - start > LONGEST) return [];
+  if (start === undefined || offset - start > LONGEST_ENTRY) return [];
   return insideEntry({ plan, language, typed: undefined }, start, offset);
 }
-
-/** Where the line of an offset begins; a search from before the text would look at its first letter. */
-export const lineStart = (text: string, offset: number): number =>
-  offset <= 0 ? 0 : Math.max(text.lastIndexOf("\n", offset - 1), text.lastIndexOf("\r", offset - 1)) + 1;
 
 /** The start of the line in column 0 that a line belongs to; blank lines and comments belong to no other. */
 export function entryStart(text: string, line: number): number | undefined {

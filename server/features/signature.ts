@@ -1,9 +1,10 @@
 /** What the entry under the cursor may say, while it is typed: its head and clauses, or the values that a function takes. */
 import { clauseForm, type EntryForm, entryForm, type Form } from "../../grammar/forms";
+import { lineStart } from "../../grammar/lines";
 import { breaksBetween, Close, Comma, endOf, Open, tokenize, Words } from "../../grammar/tokens";
 import type { Language } from "../checks";
 import type { Checked } from "./checked";
-import { entryStart, lineStart } from "./completion";
+import { entryStart, LONGEST_ENTRY } from "./completion";
 import { stillOpen } from "./completion-forms";
 import type { Token } from "./completion-patterns";
 import { type Lexed, readTyped, type Typed } from "./completion-typed";
@@ -33,9 +34,6 @@ export interface Signatures {
   readonly parameter: number | undefined;
 }
 
-/** Longest entry looked at, in characters. */
-const LONGEST = 20_000;
-
 /** The forms of what is typed at an offset of the plan's own file; undefined on an empty line, in comments and in words to people. */
 export function signatureAt(
   { text }: Checked,
@@ -46,7 +44,7 @@ export function signatureAt(
   const line = lineStart(text, offset);
   if (/^[\s\uFEFF]*$/.test(text.slice(line, offset))) return undefined;
   const start = entryStart(text, line);
-  if (start === undefined || offset - start > LONGEST) return undefined;
+  if (start === undefined || offset - start > LONGEST_ENTRY) return undefined;
   const before = text.slice(start, offset);
   const { tokens, comments } = tokenize(before);
   const last = tokens[tokens.length - 1];

@@ -8,6 +8,7 @@ import assert from "node:assert/strict";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
+import { CHROMIUM } from "./chromium.mjs";
 import { startWorkbench } from "./workbench.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -18,10 +19,7 @@ const SYSTEMS = {
 };
 
 const workbench = await startWorkbench({ vsix: `${root}dist/sawbuck.vsix`, samples: `${root}samples` });
-const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-  args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking"],
-});
+const browser = await chromium.launch(CHROMIUM);
 try {
   const keys = {};
   for (const [name, system] of Object.entries(SYSTEMS)) keys[name] = await keysOn(system);

@@ -17,6 +17,7 @@ import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs, promisify } from "node:util";
 import { chromium } from "playwright-core";
+import { CHROMIUM } from "./chromium.mjs";
 import { CROOKED } from "./crooked.mjs";
 import { accessibilityOf, looksOf, VIEWS, validityOf, windowsOf } from "./page-proofs.mjs";
 import { tickingOf } from "./page-ticks.mjs";
@@ -43,10 +44,7 @@ async function main() {
   const plans = [...samples, ...few].filter(({ name }) => name.includes(options.only));
   await inTurn(plans, writePage);
   const crooked = plans.slice(0, 1).flatMap(crookedPages);
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
-  });
+  const browser = await chromium.launch(CHROMIUM);
   try {
     const windows = await windowsOf(browser);
     const overlooked = (await proven(crooked, windows)).flatMap(overlookedIn);

@@ -12,6 +12,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
+import { CHROMIUM } from "./chromium.mjs";
 import { scenarios as colours } from "./steps/colours.mjs";
 import { scenarios as commands } from "./steps/commands.mjs";
 import { scenarios as completing } from "./steps/completing.mjs";
@@ -97,10 +98,7 @@ async function runAll(chosen) {
   process.once("SIGINT", stopAndLeave).once("SIGTERM", stopAndLeave);
   let browser;
   try {
-    browser = await chromium.launch({
-      executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-      args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
-    });
+    browser = await chromium.launch(CHROMIUM);
     // One context for all that speak a language: the workbench's many files are read and compiled once.
     const contexts = new Map();
     const contextFor = async ({ locale = "en-US" }) => {

@@ -6,6 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
+import { CHROMIUM } from "./chromium.mjs";
 import { answers, end, freePort, kill } from "./processes.mjs";
 import { unpack } from "./unpack.mjs";
 
@@ -69,8 +70,7 @@ function browserContext(profile) {
   const preferences = { profile: { cookie_controls_mode: 0, block_third_party_cookies: false } };
   writeFileSync(join(profile, "Default", "Preferences"), JSON.stringify(preferences));
   return chromium.launchPersistentContext(profile, {
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
+    ...CHROMIUM,
     viewport: { width: 1400, height: 900 },
   });
 }

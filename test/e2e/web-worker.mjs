@@ -8,6 +8,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { chromium } from "playwright-core";
+import { CHROMIUM } from "./chromium.mjs";
 import { inNode, inWorker, samples } from "./server-anywhere.mjs";
 
 const ORIGIN = "http://sawbuck.invalid";
@@ -67,10 +68,7 @@ async function bundled(how) {
 
 /** What `work` gives with a page that has these files, and nothing else of the network. */
 async function inBrowser(files, work) {
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
-  });
+  const browser = await chromium.launch(CHROMIUM);
   try {
     const page = await browser.newPage();
     await page.route("**/*", (route) => {

@@ -32,7 +32,7 @@ async function main() {
   try {
     const started = performance.now();
     const results = [];
-    for (const scenario of chosen) results.push(await runOne(scenario, workbench));
+    for (const [i, scenario] of chosen.entries()) results.push(await runOne(scenario, i + 1, workbench));
     return close(results, ((performance.now() - started) / 1000).toFixed(1));
   } finally {
     await workbench.stop();
@@ -40,7 +40,7 @@ async function main() {
 }
 
 /** A window of its own for each: what is written in one is not seen in another. */
-async function runOne(scenario, { context, url, folder }) {
+async function runOne(scenario, number, { context, url, folder }) {
   const started = performance.now();
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
@@ -53,7 +53,7 @@ async function runOne(scenario, { context, url, folder }) {
     await scenario.run({ page, folder, shot });
   } catch (thrown) {
     error = thrown;
-    await shot("failed").catch((reason) => console.log(`no picture: ${reason}`));
+    await shot(`failed-${number}`).catch((reason) => console.log(`no picture: ${reason}`));
   }
   await page.close();
   return told({ scenario, error, started });

@@ -1,5 +1,6 @@
 /** The words of the trade that hovers teach: all of them, and which one stands at a place in a text. */
 
+import { lineStart } from "../../../grammar/lines";
 import type { Span } from "../../../grammar/tree";
 import type { Language } from "../../checks";
 import { CUTS } from "./cuts";
@@ -89,8 +90,7 @@ interface Around extends Span {
 
 /** The words of the line near an offset, with those that a term of several words may take in. */
 function wordsAround(text: string, offset: number): Around[] {
-  const lineStart = Math.max(text.lastIndexOf("\n", offset - 1), text.lastIndexOf("\r", offset - 1)) + 1;
-  const from = Math.max(lineStart, offset - NEAR);
+  const from = Math.max(lineStart(text, offset), offset - NEAR);
   const near = text.slice(from, offset + NEAR);
   const stop = near.slice(offset - from).search(/[\r\n]/);
   const line = (stop < 0 ? near : near.slice(0, offset - from + stop)).replaceAll("'", "’");
