@@ -51,19 +51,19 @@ describe("the drawings", () => {
 
   test("of many pieces come with the first one new and the rest of before, then all", async () => {
     const drawn = scripted(3);
-    await drawn.of("a", plan(9, 81), all);
-    const first = await drawn.of("a", plan(10, 81), soon);
+    await drawn.of("a", plan(9, 41), all);
+    const first = await drawn.of("a", plan(10, 41), soon);
     expect([names(first.drawings), first.complete]).toEqual([["2.1", "1.2 old", "1.3 old"], false]);
-    const whole = await drawn.of("a", plan(10, 81), all);
+    const whole = await drawn.of("a", plan(10, 41), all);
     expect([names(whole.drawings), whole.complete]).toEqual([["2.1", "2.2", "2.3"], true]);
   });
 
   test("of many pieces that take long are those of before at first", async () => {
     const drawn = scripted(200);
-    await drawn.of("a", plan(9, 81), all);
-    const first = await drawn.of("a", plan(10, 81), soon);
+    await drawn.of("a", plan(9, 41), all);
+    const first = await drawn.of("a", plan(10, 41), soon);
     expect([names(first.drawings), first.complete]).toEqual([["1.1 old", "1.2 old", "1.3 old"], false]);
-    expect(names((await drawn.of("a", plan(10, 81), all)).drawings)).toEqual(["2.1", "2.2", "2.3"]);
+    expect(names((await drawn.of("a", plan(10, 41), all)).drawings)).toEqual(["2.1", "2.2", "2.3"]);
   });
 
   test("of a text that has gone on are not finished", async () => {
