@@ -108,7 +108,6 @@ export const scenarios = [
   },
   {
     name: "keys: a comment by key, no second quotation mark, two blanks after a box, none after an empty line",
-    needsServer: false,
     run: async ({ page, folder }) => {
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.newLastLine();
