@@ -19,8 +19,18 @@ const on = {
   language: "#status\\.editor\\.mode",
 };
 
-/** Opens `file` of `folder` and gives the means to work on it. Follows the text itself, to know where things stand in it. */
+/**
+ * Opens a plan, `file` of `folder`, waits until the server has told how it stands, and gives the means to work on it: what is
+ * typed or asked before that is not answered.
+ */
 export async function openEditor(page, folder, file) {
+  const editor = await openText(page, folder, file);
+  await page.locator(on.lens).first().waitFor();
+  return editor;
+}
+
+/** The same of any file, without a server. Follows the text itself, to know where things stand in it. */
+export async function openText(page, folder, file) {
   await page.locator(on.workbench).waitFor();
   await page.getByRole("treeitem", { name: file }).first().dblclick();
   await page.locator(".monaco-editor .view-line").first().waitFor();
@@ -124,14 +134,14 @@ export function editorOf(page, start) {
     command: async (title) => {
       await page.keyboard.press("F1");
       await page.locator(on.input).first().fill(`>${title}`);
-      await page.locator(on.rows).filter({ hasText: title }).first().waitFor();
+      await page.locator(`${on.rows}.focused`).filter({ hasText: title }).first().waitFor();
       await page.keyboard.press("Enter");
     },
 
     pick: async (label) => {
       await page.locator(on.rows).filter({ hasText: label }).first().waitFor();
       await page.locator(on.input).first().fill(label);
-      await page.locator(on.rows).filter({ hasText: label }).first().waitFor();
+      await page.locator(`${on.rows}.focused`).filter({ hasText: label }).first().waitFor();
       await page.keyboard.press("Enter");
     },
 

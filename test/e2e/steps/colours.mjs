@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { openEditor } from "../editor.mjs";
+import { openText } from "../editor.mjs";
 
 const FILE = "potting-bench.sawbuck";
 /** Themes that the workbench has, and the classes by which it tells which one is shown. */
@@ -60,7 +60,7 @@ export const scenarios = [
 
 async function plan(page, folder, semantic) {
   // First, since a folder that appears in the list of files moves what is clicked there.
-  await openEditor(page, folder, FILE);
+  await openText(page, folder, FILE);
   const settings = join(folder, ".vscode");
   mkdirSync(settings, { recursive: true });
   const set = (theme) =>

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { openEditor } from "../editor.mjs";
+import { openEditor, openText } from "../editor.mjs";
 import { PLAN } from "../plan.mjs";
 
 export const scenarios = [
@@ -10,7 +10,7 @@ export const scenarios = [
     name: "a new plan from a sample is saved in the folder, under a free name",
     needsServer: false,
     run: async ({ page, folder }) => {
-      const editor = await openEditor(page, folder, PLAN.file);
+      const editor = await openText(page, folder, PLAN.file);
       await editor.command("Sawbuck: New Plan From a Sample");
       await editor.pick(PLAN.title);
       await editor.pick("Save a copy in yard");
@@ -23,7 +23,7 @@ export const scenarios = [
     name: "a new plan from a sample opens unsaved",
     needsServer: false,
     run: async ({ page, folder }) => {
-      const editor = await openEditor(page, folder, PLAN.file);
+      const editor = await openText(page, folder, PLAN.file);
       await editor.command("Sawbuck: New Plan From a Sample");
       await editor.pick(PLAN.title);
       await editor.pick("Open it as a new document");

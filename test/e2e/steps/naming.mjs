@@ -24,14 +24,13 @@ export const scenarios = [
       await editor.shows(line.replaceAll(measure, "perch"));
       await editor.noProblems();
       await editor.command("File: Save All Files");
-      await page.waitForFunction(() => document.querySelectorAll(".tab.dirty").length === 0);
-      for (const name of [plan, file]) {
+      const renamed = (name) => {
         const text = readFileSync(join(folder, name), "utf8");
-        assert.ok(
-          text.includes("perch") && !text.includes(measure),
-          `${name} has the new name and not the old one`,
-        );
-      }
+        return text.includes("perch") && !text.includes(measure);
+      };
+      const saved = () => renamed(plan) && renamed(file);
+      for (let seconds = 0; seconds < 30 && !saved(); seconds++) await page.waitForTimeout(1000);
+      assert.ok(saved(), "both files have the new name and not the old one");
     },
   },
   {

@@ -1,5 +1,5 @@
 // In a browser alone: the server is a worker, and files are read by the editor.
-import { openEditor } from "../editor.mjs";
+import { openEditor, openText } from "../editor.mjs";
 import { PLAN, SHARED } from "../plan.mjs";
 import { openSheet, row } from "../sheet.mjs";
 
@@ -73,7 +73,7 @@ export const scenarios = [
     run: async ({ page, folder, shot }) => {
       const editor = await openEditor(page, folder, PLAN.file);
       await editor.noProblems();
-      const shop = await openEditor(page, folder, SHOP);
+      const shop = await openText(page, folder, SHOP);
       await shop.replace({ line: "stock heart-2x4", find: "heart-2x4", type: "heart-2x5" });
       await editor.openProblems();
       const problem = editor.problem("unknown-name").filter({ hasText: "heart-2x4" });
@@ -94,7 +94,7 @@ export const scenarios = [
     run: async ({ page, folder, shot }) => {
       const { plan, file, measure, uses } = SHARED;
       const declares = `measure ${measure} =`;
-      const editor = await openEditor(page, folder, file);
+      const editor = await openText(page, folder, file);
       await editor.hover(declares, measure, measure);
       await editor.rename(declares, measure, "perch");
       await editor.shows("measure perch =");

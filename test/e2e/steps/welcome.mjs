@@ -126,7 +126,10 @@ async function openWalkthrough(page) {
   const rows = page.locator(".quick-input-list .monaco-list-row");
   await page.keyboard.press("F1");
   await input.fill(">Welcome: Open Walkthrough");
-  await rows.filter({ hasText: "Open Walkthrough" }).first().waitFor();
+  await page
+    .locator(".quick-input-list .monaco-list-row.focused")
+    .filter({ hasText: "Open Walkthrough" })
+    .waitFor();
   await page.keyboard.press("Enter");
   await rows.filter({ hasText: "Your first plan" }).first().waitFor();
   await input.fill("Your first plan");
