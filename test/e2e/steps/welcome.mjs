@@ -56,12 +56,8 @@ export const scenarios = [
       await walk.done(STEPS[2]);
 
       await walk.choose(STEPS[3]);
-      await walk.press("Begin the Line");
-      await page
-        .locator(".suggest-widget.visible .monaco-list-row")
-        .filter({ hasText: "across" })
-        .first()
-        .waitFor();
+      const across = page.locator(".suggest-widget.visible .monaco-list-row").filter({ hasText: "across" });
+      await repeat(page, () => walk.press("Begin the Line"), across.first().waitFor());
       await shot("walkthrough-place");
       await page.keyboard.press("Escape");
       await page.keyboard.insertText(PLACE);
