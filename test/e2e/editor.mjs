@@ -113,8 +113,8 @@ export function editorOf(page, start) {
       if (await page.locator(on.suggestions).first().isVisible()) await page.keyboard.press("Escape");
     },
 
-    /** Waits until a line with this in it is on the screen. */
-    shows: (part) => page.waitForFunction(lineWith, part),
+    /** Waits until a line with this in it is on the screen, for so many ms where that is said. */
+    shows: (part, timeout) => page.waitForFunction(lineWith, part, { timeout }),
 
     /** Rests the pointer on `find`, and waits for a hover that says `said`. */
     hover: async (line, find, said) => {

@@ -6,7 +6,7 @@ const { screw, part, french } = PLAN;
 
 export const scenarios = [
   {
-    name: "a French editor is spoken to in French: commands, problems, hovers, figures, status and sheet",
+    name: "a French editor is spoken to in French: commands, problems, hovers, figures and sheet",
     locale: "fr-FR",
     run: async ({ page, folder, shot }) => {
       const editor = await openEditor(page, folder, PLAN.file);
