@@ -1,6 +1,6 @@
 /** Screws, nails and bolts: those the shop names, and sizes written in a joint. */
 import { type At, type Declared, ifKnown, type Scope } from "../plan";
-import { cite, type Source, screwGauge, shankDiameter } from "../trade";
+import { type Source, screwGauge, shankDiameter } from "../trade";
 import { exactly, fraction, INCH, LENGTH, plainly, type Quantity, readLiteral } from "../units";
 import type { Worker } from "./expressions";
 import { Reader } from "./settings";
@@ -11,8 +11,7 @@ export interface Size {
   readonly length: Quantity;
   readonly diameter: Quantity;
   readonly gauge: number | undefined;
-  /** Where its diameter comes from, and the same to be told in other words. */
-  readonly source: string;
+  /** Where its diameter comes from. */
   readonly from: Source | "as written" | "by its number";
 }
 
@@ -28,8 +27,6 @@ export interface Fastener {
   readonly onHand: number;
 }
 
-const AS_WRITTEN = { source: "as written", from: "as written" } as const;
-
 /** Reads `#8 x 1-1/4"` or `5 x 60mm`; undefined for anything else. */
 export function screwSize(text: string): Size | undefined {
   const m = /^(#?)(\d+(?:\.\d+)?)\s*x\s*(.+)$/.exec(plainly(text));
@@ -43,7 +40,7 @@ export function screwSize(text: string): Size | undefined {
       length,
       diameter: exactly(LENGTH, number),
       gauge: undefined,
-      ...AS_WRITTEN,
+      from: "as written",
     };
   const gauge = Number(m[2]);
   const row = screwGauge(gauge);
@@ -55,7 +52,6 @@ export function screwSize(text: string): Size | undefined {
     length,
     diameter: exactly(LENGTH, fraction.multiply(inches, INCH)),
     gauge,
-    source: row ? cite(row.shank.source) : "diameter 0.060 + 0.013 for each gauge number",
     from: row?.shank.source ?? "by its number",
   };
 }
@@ -80,7 +76,7 @@ function workFastener(declared: Declared, worker: Worker): Fastener {
   return {
     name: declared.name,
     declared,
-    size: size ?? (plain && { ...plain, text: declared.name, gauge: undefined, ...AS_WRITTEN }),
+    size: size ?? (plain && { ...plain, text: declared.name, gauge: undefined, from: "as written" }),
     kind: fits?.what.map((w) => w.text).join(" ") || "screw",
     coating: read.clause("coating")?.word.text ?? "",
     thread: read.length("thread", "the thread"),

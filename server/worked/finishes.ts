@@ -67,8 +67,7 @@ export interface Finish {
   /** How long a coat dries. */
   readonly dries: Value<Drying>;
   readonly tins: readonly Tin[];
-  /** Where its coverage comes from; the row it comes from, undefined for the plan's own. */
-  readonly source: string;
+  /** Where its coverage comes from; undefined for the plan's own. */
   readonly from: Source | undefined;
   readonly assumed: readonly Assumption[];
 }
@@ -115,7 +114,6 @@ function workFinish(declared: Declared, worker: Worker): Finish {
       const price = c.price && read.money(c.price, { file, start: c.price.start, end: c.price.end })?.value;
       return size.state === "known" ? [{ size: size.value, text: tinText(c.size, size.value), price }] : [];
     }),
-    source: taken ? cite(taken.source) : "as the plan says",
     from: taken?.source,
     assumed: [taken?.spread, row?.drying].filter((one) => one !== undefined),
   };
@@ -132,7 +130,6 @@ function undeclared(name: string): Finish {
     coats: undefined,
     dries,
     tins: [],
-    source: cite(source),
     from: source,
     assumed: drying ? [spread, drying] : [spread],
   };

@@ -40,8 +40,7 @@ export interface Wood {
   readonly density: number | undefined;
   /** Percent. */
   readonly moisture: number;
-  /** Where its weight comes from, and the row of it; empty and undefined when no table has it. */
-  readonly source: string;
+  /** Where its weight comes from; undefined when no table has it. */
   readonly from: Source | undefined;
   readonly assumed: string;
 }
@@ -323,7 +322,6 @@ export class Materials {
       title: kind.title,
       density: weight && weight.density * POUND_PER_CUBIC_FOOT,
       moisture,
-      source: weight ? cite(weight.from.source) : "",
       from: weight?.from.source,
       assumed:
         name && species(name)

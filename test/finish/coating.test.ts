@@ -1,6 +1,7 @@
 /** What is finished, against areas worked by hand beside each: in square inches unless it says otherwise. */
 import { describe, expect, test } from "vitest";
 import { ifKnown, type Value } from "../../server/plan";
+import { cite } from "../../server/trade";
 import type { Quantity } from "../../server/units";
 import type { CoatWork } from "../../server/worked";
 import { evaluated } from "../placing/plans";
@@ -235,7 +236,7 @@ describe("usual finishes need no line", () => {
     expect(perGal(ifKnown(covers)!.most)).toBeCloseTo(400, 9);
     expect(work.dries!.approx).toBe(48 * 60);
     expect(taken(work)).toContain("what to buy is reckoned with the lesser");
-    expect(work.finish!.source).toContain("Wood Handbook");
+    expect(cite(work.finish!.from!)).toContain("Wood Handbook");
     expect([work.coatsFrom, ifKnown(work.coats)]).toEqual(["assumed", 2]);
   });
 

@@ -40,7 +40,10 @@ const ENGLISH = {
   cite: (source: Source): string => cite(source),
   asThePlanSays: "as the plan says",
   sizeOf: ({ source }: Material) => source,
-  screwSize: ({ source }: Size) => source,
+  screwSize: ({ from }: Size) => {
+    if (from === "as written") return from;
+    return from === "by its number" ? "diameter 0.060 + 0.013 for each gauge number" : cite(from);
+  },
   joint: ({ title }: Joint) => title,
   setOut: (joint: Joint, display: Display) => setOut(joint, display),
   screws: (count: number, kind: string) => `${count} ${kind}${count === 1 ? "" : "s"}`,
