@@ -106,6 +106,8 @@
 (note 'cleared (if (wait-for (lambda () (problems) (null (flymake-diagnostics)))) t :json-false))
 (note 'left (problems))
 
+(note 'servers (apply #'+ (mapcar #'length (hash-table-values eglot--servers-by-project))))
+
 ;; The shop file changes on disk, under the open plan.
 (with-temp-file "shop.sawbuck" (insert "stock beam of 2x4, sold 8' $4\n"))
 (note 'watched (if (wait-for (lambda () (problems) (told "post"))) t :json-false))

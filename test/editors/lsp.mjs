@@ -90,6 +90,7 @@ const CHECKS = [
     name: "the plan is known for one, and the server serves it",
     run: ({ facts, editor }) => {
       assert.equal(facts.filetype, editor.filetype);
+      assert.equal(facts.servers, 1);
       for (const name of REQUIRED) assert.ok(offers(facts, name), `${name} is not offered`);
     },
   },

@@ -10,6 +10,7 @@ local function wait(ready)
 end
 
 local function finish()
+  facts.servers = #vim.lsp.get_active_clients()
   vim.fn.writefile({ vim.fn.json_encode(facts) }, os.getenv("FACTS"))
   for _, client in ipairs(vim.lsp.get_active_clients()) do
     client.stop()
@@ -32,8 +33,10 @@ if not vim.lsp.config then
     vim.api.nvim_create_autocmd("FileType", {
       pattern = config.filetypes,
       callback = function(args)
-        local id = vim.lsp.start_client(vim.tbl_extend("force", { name = name, root_dir = vim.fn.getcwd() }, config))
-        vim.lsp.buf_attach_client(args.buf, id)
+        -- Neovim may tell of a file type twice; a server that runs is taken again, as 0.11 does.
+        config.id = config.id
+          or vim.lsp.start_client(vim.tbl_extend("force", { name = name, root_dir = vim.fn.getcwd() }, config))
+        vim.lsp.buf_attach_client(args.buf, config.id)
       end,
     })
   end
