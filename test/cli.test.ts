@@ -191,7 +191,21 @@ describe("sheet", () => {
     expect(refused("--out", "nowhere/sheet.pdf")).toBe(
       "sawbuck: nowhere/sheet.pdf cannot be written: there is no such folder",
     );
-    expect(run(["sheet", "-h"]).stdout).toMatch(/^Usage:/);
+  });
+
+  test("tells how a command is asked, alone where it is named", () => {
+    const { stdout, status } = run(["help"]);
+    expect(status).toBe(0);
+    const named = (text: string) => new Set([...text.matchAll(/^ {2}sawbuck ([a-z]+)/gm)].map((m) => m[1]!));
+    const all = named(stdout);
+    expect([...all]).toEqual(expect.arrayContaining(["check", "sheet", "lsp"]));
+    for (const name of all) {
+      expect([...named(run(["help", name]).stdout)]).toEqual([name]);
+      expect([...named(run([name, "-h"]).stdout)]).toEqual([name]);
+    }
+    expect([...named(run(["check"]).stderr)]).toEqual(["check"]);
+    expect(named(run(["chek", "good.sawbuck"]).stderr)).toEqual(all);
+    expect(run([]).status).toBe(2);
   });
 
   test("takes no option that would do nothing, and gives no file a name that lies", () => {

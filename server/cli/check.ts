@@ -4,10 +4,28 @@ import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedBest } from "../lsp/layouts/at-once";
 import { sheetOf } from "../service";
 import type { SheetData, SheetProblem } from "../sheet/data";
-import type { Asked } from "./arguments";
+import { type Command, FINE, FOUND, REFUSED, refuseAsked, standsInTheWay } from "./command";
 import { findPlans } from "./find";
+import { effortIn, readOptions, shopIn } from "./options";
 
-export function checkCommand(asked: Asked): number {
+export const CHECK: Command = {
+  name: "check",
+  usage: `  sawbuck check FILES|FOLDERS [--shop FILE] [--format text|json]
+      Finds the mistakes it can name. Exit 0 when there are no errors and no hazards,
+      1 when there are, 2 when something cannot be read.
+`,
+  run: check,
+};
+
+const FORMATS = ["text", "json"] as const;
+const TAKES = { valued: ["shop", "effort"], choices: { format: FORMATS } };
+
+function check(words: readonly string[]): number {
+  const asked = readOptions("check", TAKES, words);
+  if ("wrong" in asked) return refuseAsked(asked.wrong, CHECK);
+  const effort = effortIn(asked);
+  if (typeof effort === "object") return refuseAsked(effort.wrong, CHECK);
+  if (asked.files.length === 0) return refuseAsked("“check” wants files or folders.", CHECK);
   const { files, refused } = findPlans(asked.files);
   const unread = [...refused];
   const sheets: SheetData[] = [];
@@ -17,22 +35,19 @@ export function checkCommand(asked: Asked): number {
       unread.push(`${file}: ${read.refused}`);
       continue;
     }
-    const shop = asked.shop ? { shop: asked.shop, shopFrom: "." } : {};
-    const evaluated = evaluatedBest(file, read.text, diskReader, shop, asked.effort);
+    const evaluated = evaluatedBest(file, read.text, diskReader, shopIn(asked), effort);
     sheets.push(sheetOf(evaluated));
   }
-  if (asked.format === "json") process.stdout.write(asJson(sheets, unread));
+  if (asked.options.format === "json") process.stdout.write(asJson(sheets, unread));
   else process.stdout.write(asText(sheets));
   for (const line of unread) process.stderr.write(`sawbuck: ${line}\n`);
   if (unread.length > 0 || (files.length === 0 && refused.length === 0)) {
     if (files.length === 0 && refused.length === 0)
       process.stderr.write("sawbuck: no *.sawbuck file was found there\n");
-    return 2;
+    return REFUSED;
   }
-  return sheets.some((s) => s.problems.some(standsInTheWay)) ? 1 : 0;
+  return sheets.some((s) => s.problems.some(standsInTheWay)) ? FOUND : FINE;
 }
-
-const standsInTheWay = (p: SheetProblem): boolean => p.class === "error" || p.class === "hazard";
 
 function asJson(sheets: readonly SheetData[], unread: readonly string[]): string {
   const plans = sheets.map(({ file, title, problems, accepted, notChecked }) => ({

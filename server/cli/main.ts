@@ -1,34 +1,21 @@
 /** The command line: check plans, print or write their shop sheet, or serve an editor. */
 import process from "node:process";
-import { readArguments } from "./arguments";
-import { checkCommand } from "./check";
-import { sheetCommand } from "./sheet";
-import { USAGE } from "./usage";
+import { FINE, REFUSED } from "./command";
+import { COMMANDS, usageOf } from "./usage";
 
-/** Exit codes: 0 nothing stands in the way, 1 errors or hazards were found, 2 it could not be read or asked. */
+/** Exit codes: see `command.ts`. */
 async function main(): Promise<number> {
-  const [command, ...rest] = process.argv.slice(2);
-  if (command === "lsp") {
-    const { serve } = await import("../lsp/node");
-    serve();
-    return -1;
+  const [name, ...words] = process.argv.slice(2);
+  const asksHelp = (word: string | undefined): boolean => word === "--help" || word === "-h";
+  const about = name === "help" ? words[0] : name;
+  const command = COMMANDS.find((one) => one.name === about);
+  if (name === undefined || name === "help" || asksHelp(name) || words.some(asksHelp)) {
+    process.stdout.write(usageOf(command && [command]));
+    return name === undefined ? REFUSED : FINE;
   }
-  const help = command === undefined || command === "help" || command === "--help" || command === "-h";
-  if (help || rest.includes("--help") || rest.includes("-h")) {
-    process.stdout.write(USAGE);
-    return command === undefined ? 2 : 0;
-  }
-  if (command === "check" || command === "sheet") {
-    const asked = readArguments(command, rest);
-    if ("wrong" in asked) return refuse(asked.wrong);
-    return command === "check" ? checkCommand(asked) : sheetCommand(asked);
-  }
-  return refuse(`There is no command “${command}”.`);
-}
-
-function refuse(why: string): number {
-  process.stderr.write(`sawbuck: ${why}\n\n${USAGE}`);
-  return 2;
+  if (command) return command.run(words);
+  process.stderr.write(`sawbuck: There is no command “${name}”.\n\n${usageOf()}`);
+  return REFUSED;
 }
 
 main().then(

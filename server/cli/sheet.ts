@@ -15,16 +15,40 @@ import {
   writeSheet,
   writeTable,
 } from "../service";
-import type { Asked } from "./arguments";
+import { tables } from "../sheet/csv";
+import { type Command, FINE, FOUND, refuse, refuseAsked, standsInTheWay } from "./command";
+import { type AskedSheet, readSheetArguments } from "./sheet-arguments";
 
-export async function sheetCommand(asked: Asked): Promise<number> {
-  const file = normalize(asked.files[0]!);
+export const SHEET: Command = {
+  name: "sheet",
+  usage: `  sawbuck sheet FILE [--shop FILE] [--format text|html|pdf|markdown|json] [--out FILE]
+      [--for builder|stations|learners] [--units inches|millimetres] [--language en|fr]
+      [--paper Letter|A4]
+      Prints the shop sheet, or writes it to a file, in the format its name ends with
+      (.html, .pdf, .md, .json, else text) when none is asked for. --paper is for PDF.
+      stations: in the order of a group that marks, cuts, drills, finishes and assembles;
+      learners: with blanks for the lengths that follow from others, and an answer page.
+  sawbuck sheet FILE --table TABLE [--shop FILE] [--units inches|millimetres]
+      [--language en|fr] [--out FILE.csv]
+      Prints one of its tables as CSV:
+      ${tables.join(", ")}.
+  sawbuck sheet FILE --drawing turned|front|left|right|back|above|apart
+      [--assembly NAME] [--shop FILE] [--units inches|millimetres] [--language en|fr]
+      [--out FILE.svg]
+      Prints one drawing of what is placed, or of one assembly alone, as SVG.
+`,
+  run: sheet,
+};
+
+async function sheet(words: readonly string[]): Promise<number> {
+  const asked = readSheetArguments(words);
+  if ("wrong" in asked) return refuseAsked(asked.wrong, SHEET);
+  const file = normalize(asked.file);
   const read = readPlan(file);
   if ("refused" in read) return refuse(`${file}: ${read.refused}`);
   if (asked.format === "pdf" && !asked.out && process.stdout.isTTY)
     return refuse("a PDF is nothing to read on a terminal: name a file for it with --out.");
-  const shop = asked.shop ? { shop: asked.shop, shopFrom: "." } : {};
-  const evaluated = evaluatedBest(file, read.text, diskReader, shop, asked.effort);
+  const evaluated = evaluatedBest(file, read.text, diskReader, asked.shop, asked.effort);
   const made = await written(asked.units ? inUnits(evaluated, asked.units) : evaluated, asked);
   if (typeof made === "object" && "refused" in made) return refuse(`${file}: ${made.refused}`);
   if (!asked.out) {
@@ -41,13 +65,13 @@ export async function sheetCommand(asked: Asked): Promise<number> {
     const what = asked.drawing ? "drawing" : asked.table ? "table" : "shop sheet";
     process.stderr.write(`The ${what} is in ${asked.out}\n`);
   }
-  return evaluated.problems.some((p) => p.class === "error" || p.class === "hazard") ? 1 : 0;
+  return evaluated.problems.some(standsInTheWay) ? FOUND : FINE;
 }
 
 /** The bytes or the text of what was asked for; in words why there is none. */
 async function written(
   evaluated: Evaluated,
-  asked: Asked,
+  asked: AskedSheet,
 ): Promise<string | Uint8Array | { readonly refused: string }> {
   const { format, reader, language, table } = asked;
   if (asked.drawing) return drawingText(evaluated, asked.drawing, asked.assembly, language);
@@ -80,9 +104,4 @@ function inWords(error: unknown): string {
   if (code === "ENOENT" || code === "ENOTDIR") return "there is no such folder";
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written";
   return code === "ENOSPC" ? "the disk is full" : (code ?? "no reason given");
-}
-
-function refuse(why: string): number {
-  process.stderr.write(`sawbuck: ${why}\n`);
-  return 2;
 }

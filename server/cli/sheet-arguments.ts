@@ -1,17 +1,17 @@
-/** Reads the words after a command. */
-import { EFFORT } from "../cutting/improve";
+/** Reads the words after `sheet`. */
 import type { SheetFormat } from "../service";
 import { type CsvTable, tables } from "../sheet/csv";
 import type { DrawingKind } from "../sheet/drawings";
 import type { SheetReader } from "../sheet/parts";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
+import { effortIn, readOptions, shopIn, type Wrong } from "./options";
 
 /** A sheet, one of its tables (csv) or of its drawings (svg). */
 type Format = SheetFormat | "pdf" | "csv" | "svg";
 
-export interface Asked {
-  readonly files: readonly string[];
-  readonly shop: string | undefined;
+export interface AskedSheet {
+  readonly file: string;
+  readonly shop: { readonly shop?: string; readonly shopFrom?: string };
   /** Of the whole sheet, where it is neither one drawing nor one table. */
   readonly format: SheetFormat | "pdf";
   readonly out: string | undefined;
@@ -41,15 +41,9 @@ const CHOICES = {
   table: tables,
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
-const FORMATS = {
-  check: ["text", "json"],
-  sheet: ["text", "html", "pdf", "markdown", "csv", "json"],
-} as const satisfies Readonly<Record<string, readonly Format[]>>;
+const TAKES = { valued: ["shop", "format", "out", "assembly", "effort"], choices: CHOICES };
 
-const OPTIONS: Readonly<Record<keyof typeof FORMATS, readonly string[]>> = {
-  check: ["shop", "format", "effort"],
-  sheet: ["shop", "format", "out", "assembly", "effort", ...Object.keys(CHOICES)],
-};
+const FORMATS: readonly Format[] = ["text", "html", "pdf", "markdown", "csv", "json"];
 
 /** What a file's ending asks for; any other is written as text. */
 const ENDINGS: ReadonlyMap<string, Format> = new Map([
@@ -75,57 +69,25 @@ const ONLY_FOR = [
 ] as const satisfies readonly { option: string; formats: readonly Format[]; use: string }[];
 
 /** What was asked, or in words what is wrong with it. */
-export function readArguments(
-  command: keyof typeof FORMATS,
-  words: readonly string[],
-): Asked | { readonly wrong: string } {
-  const read = readOptions(command, words);
+export function readSheetArguments(words: readonly string[]): AskedSheet | Wrong {
+  const read = readOptions("sheet", TAKES, words);
   if ("wrong" in read) return read;
   const { files, options } = read;
-  for (const [name, choices] of Object.entries(CHOICES)) {
-    const value = options[name];
-    if (value !== undefined && !(choices as readonly string[]).includes(value))
-      return { wrong: `--${name} is ${choices.join(", ")}; “${value}” is none of them.` };
-  }
   const chosen = <K extends keyof typeof CHOICES>(name: K): (typeof CHOICES)[K][number] | undefined =>
     options[name] as (typeof CHOICES)[K][number] | undefined;
   const [drawing, table] = [chosen("drawing"), chosen("table")];
   if (drawing && table) return { wrong: "--drawing and --table are two things: ask for one at a time." };
-  const named = endingOf(options.out);
-  const format = options.format ?? (drawing ? "svg" : table ? "csv" : (named ?? "text"));
-  if (format === "svg" && !drawing)
-    return { wrong: "An SVG file holds one drawing: say which with --drawing." };
-  const formats: readonly string[] = drawing ? ["svg"] : FORMATS[command];
-  if (!formats.includes(format))
-    return {
-      wrong: drawing
-        ? `A drawing is written as svg, not as “${format}”.`
-        : `--format is ${formats.join(", ")}; “${format}” is none of them.`,
-    };
-  if (format === "csv" && table === undefined)
-    return { wrong: `A CSV file holds one table: say which with --table ${tables.join("|")}.` };
-  if (table !== undefined && format !== "csv") return { wrong: "--table is for --format csv." };
-  const idle = ONLY_FOR.find(
-    ({ option, formats: only }) =>
-      options[option] !== undefined && !(only as readonly string[]).includes(format),
-  );
-  if (idle) return { wrong: `--${idle.option} is ${idle.use}.` };
-  const ownEnding =
-    named === undefined || named === format || (options.format !== undefined && named !== "svg");
-  if (!ownEnding)
-    return { wrong: `${options.out} would hold ${format}: give its name the ending .${format}.` };
-  const effort = options.effort === undefined ? EFFORT : effortIn(options.effort);
-  if (effort === undefined)
-    return {
-      wrong: `--effort is a number of millions of steps, such as 0, 50 or 1000; “${options.effort}” is none.`,
-    };
-  if (files.length === 0)
-    return { wrong: `“${command}” wants ${command === "check" ? "files or folders" : "a plan file"}.` };
-  if (command === "sheet" && files.length > 1) return { wrong: "“sheet” takes one plan file." };
+  const format = formatOf(options, drawing, table);
+  if (typeof format === "object") return format;
+  const effort = effortIn(read);
+  if (typeof effort === "object") return effort;
+  const [file, second] = files;
+  if (file === undefined) return { wrong: "“sheet” wants a plan file." };
+  if (second !== undefined) return { wrong: "“sheet” takes one plan file." };
   return {
-    files,
-    shop: options.shop,
-    format: drawing || table ? "text" : (format as Asked["format"]),
+    file,
+    shop: shopIn(read),
+    format: drawing || table ? "text" : (format as AskedSheet["format"]),
     out: options.out,
     drawing,
     assembly: options.assembly ?? "",
@@ -138,47 +100,35 @@ export function readArguments(
   };
 }
 
-/** Millions of steps, as steps; undefined for what is no number from 0 up. */
-const effortIn = (text: string): number | undefined =>
-  /^\d{1,9}(\.\d+)?$/.test(text) ? Math.round(Number(text) * MILLION) : undefined;
-const MILLION = 1_000_000;
-
-interface Read {
-  readonly files: readonly string[];
-  readonly options: Readonly<Record<string, string | undefined>>;
-}
-
-function readOptions(
-  command: keyof typeof FORMATS,
-  words: readonly string[],
-): Read | { readonly wrong: string } {
-  const files: string[] = [];
-  const options: Record<string, string> = {};
-  for (let i = 0; i < words.length; i++) {
-    const word = words[i]!;
-    if (word === "--") {
-      files.push(...words.slice(i + 1));
-      break;
-    }
-    if (!word.startsWith("--")) {
-      files.push(word);
-      continue;
-    }
-    const [name, inline] = splitOption(word);
-    if (!OPTIONS[command].includes(name)) return { wrong: `“${command}” has no option --${name}.` };
-    const value = inline ?? words[++i];
-    if (value === undefined || value === "") return { wrong: `--${name} wants a value after it.` };
-    options[name] = value;
-  }
-  return { files, options };
+/** The format asked for, or that of the name that is written to. */
+function formatOf(
+  options: Readonly<Record<string, string | undefined>>,
+  drawing: string | undefined,
+  table: string | undefined,
+): Format | Wrong {
+  const named = endingOf(options.out);
+  const format = options.format ?? (drawing ? "svg" : table ? "csv" : (named ?? "text"));
+  if (format === "svg" && !drawing)
+    return { wrong: "An SVG file holds one drawing: say which with --drawing." };
+  if (drawing && format !== "svg") return { wrong: `A drawing is written as svg, not as “${format}”.` };
+  if (!drawing && !(FORMATS as readonly string[]).includes(format))
+    return { wrong: `--format is ${FORMATS.join(", ")}; “${format}” is none of them.` };
+  if (format === "csv" && table === undefined)
+    return { wrong: `A CSV file holds one table: say which with --table ${tables.join("|")}.` };
+  if (table !== undefined && format !== "csv") return { wrong: "--table is for --format csv." };
+  const idle = ONLY_FOR.find(
+    ({ option, formats: only }) =>
+      options[option] !== undefined && !(only as readonly string[]).includes(format),
+  );
+  if (idle) return { wrong: `--${idle.option} is ${idle.use}.` };
+  const ownEnding =
+    named === undefined || named === format || (options.format !== undefined && named !== "svg");
+  return ownEnding
+    ? (format as Format)
+    : { wrong: `${options.out} would hold ${format}: give its name the ending .${format}.` };
 }
 
 /** Undefined for a name that asks for nothing. */
 function endingOf(out = ""): Format | undefined {
   return ENDINGS.get(/\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? "");
-}
-
-function splitOption(word: string): [name: string, value: string | undefined] {
-  const equals = word.indexOf("=");
-  return equals < 0 ? [word.slice(2), undefined] : [word.slice(2, equals), word.slice(equals + 1)];
 }
