@@ -54,8 +54,15 @@ export function practice(running: Running, extensionUri: vscode.Uri): vscode.Dis
     },
   };
 
+  // Pressed twice, a button would else begin its line twice.
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = (step: () => Promise<unknown>) => (): Promise<unknown> => {
+    last = last.then(step, step);
+    return last;
+  };
+
   return vscode.Disposable.from(
-    ...Object.entries(steps).map(([id, step]) => vscode.commands.registerCommand(id, step)),
+    ...Object.entries(steps).map(([id, step]) => vscode.commands.registerCommand(id, inTurn(step))),
     running.onWorked((worked) => {
       if (worked.uri !== uri || worked.counts.errors > 0) return;
       if (worked.counts.hazards === 0) tick("sawbuck.practice.mended");

@@ -59,9 +59,11 @@ export const scenarios = [
       const across = page.locator(".suggest-widget.visible .monaco-list-row").filter({ hasText: "across" });
       await repeat(page, () => walk.press("Begin the Line"), across.first().waitFor());
       await shot("walkthrough-place");
-      await page.keyboard.press("Escape");
-      await page.keyboard.insertText(PLACE);
-      await walk.done(STEPS[3]);
+      const write = async () => {
+        for (const key of ["Escape", "Home", "Shift+End"]) await page.keyboard.press(key);
+        await page.keyboard.insertText(`place lip ${PLACE}`);
+      };
+      await repeat(page, write, walk.done(STEPS[3]));
 
       await walk.choose(STEPS[4]);
       await walk.press("Open Shop Sheet");
