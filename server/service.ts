@@ -7,6 +7,11 @@ import type { LayoutJob, Layouts } from "./cutting/improve";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
 import { type LoadOptions, load, type Reader } from "./plan";
+import { changesOf } from "./sheet/changes/compare";
+import type { SheetChanges } from "./sheet/changes/data";
+import { type ChangeDrawings, changesDocument } from "./sheet/changes/document";
+import { changeDrawings } from "./sheet/changes/drawings";
+import { changesJson } from "./sheet/changes/json";
 import { type CsvTable, sheetCsv } from "./sheet/csv";
 import type { SheetData } from "./sheet/data";
 import type { SheetDocument } from "./sheet/document";
@@ -24,6 +29,7 @@ import { gather } from "./sheet/gather";
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
 import { sheetMarkdown } from "./sheet/markdown";
+import { marked, ofMm } from "./sheet/marks";
 import { type LeftOpen, leftOpen } from "./sheet/not-checked";
 import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
@@ -32,6 +38,7 @@ import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./worked";
 
+export type { Reader } from "./plan";
 export { type Scene, sameScene } from "./sheet/drawings";
 
 export interface Evaluated extends Judged {
@@ -180,6 +187,57 @@ export interface HoverDrawing {
   readonly svg: string;
   readonly width: number;
   readonly height: number;
+}
+
+/** What differs between two plans, with their drawings where something stands. */
+export interface Comparison {
+  readonly changes: SheetChanges;
+  readonly drawings: () => ChangeDrawings;
+}
+
+/**
+ * Of the thing, not of the text; undefined for a plan that was not there, or is gone. Lengths are told as the new plan
+ * tells them. `called` tells how the files of each are named; unsaid, as they were read.
+ */
+export function compare(
+  old: Evaluated | undefined,
+  now: Evaluated | undefined,
+  called: { readonly old?: (file: string) => string; readonly new?: (file: string) => string } = {},
+  language: SheetLanguage = "en",
+): Comparison {
+  const { display } = (now ?? old ?? nothing).worked.settings;
+  const [was, is] = [old ?? nothing, now ?? nothing].map((e) => ({
+    ...e,
+    worked: { ...e.worked, settings: { ...e.worked.settings, display } },
+  })) as [Evaluated, Evaluated];
+  const words = wordsIn(language);
+  const write = { ...display, numbers: words.numbers };
+  const changes = changesOf(
+    old && sheetOf(was, called.old, language),
+    now && sheetOf(is, called.new, language),
+    { ...sheetOf(nothing, undefined, language), title: "" },
+    words,
+    (mm) => marked(ofMm(mm), write),
+  );
+  return { changes, drawings: () => changeDrawings(changes, was.worked, is.worked, words) };
+}
+
+/** A plan of nothing. */
+const nothing = evaluate("", "", (path) => ({ file: path, refused: "" }));
+
+/** Comparisons, one after the other, in one of the formats of a sheet; only a page shows drawings. */
+export function writeComparisons(
+  all: readonly Comparison[],
+  format: SheetFormat,
+  language: SheetLanguage = "en",
+): string {
+  if (format === "json") return changesJson(all.map(({ changes }) => changes));
+  const document = changesDocument(
+    all.map(({ changes, drawings }) => ({ changes, ...(format === "html" && { drawings: drawings() }) })),
+    wordsIn(language),
+  );
+  if (format === "html") return sheetPage(document);
+  return format === "markdown" ? sheetMarkdown(document) : sheetText(document);
 }
 
 /** The page of every problem: code, headline, and the Markdown of the page, which is in English. */

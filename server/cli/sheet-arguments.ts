@@ -5,9 +5,7 @@ import type { DrawingKind } from "../sheet/drawings";
 import type { SheetReader } from "../sheet/parts";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { effortIn, readOptions, shopIn, type Wrong } from "./options";
-
-/** A sheet, one of its tables (csv) or of its drawings (svg). */
-type Format = SheetFormat | "pdf" | "csv" | "svg";
+import { endingOf, type Format } from "./writing";
 
 export interface AskedSheet {
   readonly file: string;
@@ -44,18 +42,6 @@ const CHOICES = {
 const TAKES = { valued: ["shop", "format", "out", "assembly", "effort"], choices: CHOICES };
 
 const FORMATS: readonly Format[] = ["text", "html", "pdf", "markdown", "csv", "json"];
-
-/** What a file's ending asks for; any other is written as text. */
-const ENDINGS: ReadonlyMap<string, Format> = new Map([
-  ["html", "html"],
-  ["htm", "html"],
-  ["pdf", "pdf"],
-  ["md", "markdown"],
-  ["markdown", "markdown"],
-  ["csv", "csv"],
-  ["json", "json"],
-  ["svg", "svg"],
-]);
 
 /** Options that only some formats have a use for; in the others they would be silently without effect. */
 const ONLY_FOR = [
@@ -126,9 +112,4 @@ function formatOf(
   return ownEnding
     ? (format as Format)
     : { wrong: `${options.out} would hold ${format}: give its name the ending .${format}.` };
-}
-
-/** Undefined for a name that asks for nothing. */
-function endingOf(out = ""): Format | undefined {
-  return ENDINGS.get(/\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? "");
 }

@@ -199,7 +199,7 @@ const ALONE = 85;
 /** Drawn apart so small that the longest side of the whole is no longer than this, in mm of paper, pieces are hard to make out. */
 const TINY = 36;
 
-function sceneOf(worked: Worked, { drawings: says, numbers }: SheetWords) {
+export function sceneOf(worked: Worked, { drawings: says, numbers }: SheetWords) {
   const { settings } = worked;
   const display = { ...settings.display, numbers };
   const pieces = drawnPieces(worked, identitiesOf(worked), says);

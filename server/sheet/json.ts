@@ -5,12 +5,14 @@ import type { SheetData } from "./data";
  * The same data gives the same bytes however its objects were put together. Control characters and direction overrides
  * inside texts are written as `\u` escapes, so that the file can be shown on a terminal.
  */
-export function sheetJson(data: SheetData): string {
-  return `${JSON.stringify(ordered(data, SHEET), null, 2).replace(UNPRINTABLE, escaped)}\n`;
-}
+export const sheetJson = (data: SheetData): string => jsonIn(data, SHEET);
+
+/** Any record of the sheet in the order of its keys. */
+export const jsonIn = <T>(data: T, order: Order<T>): string =>
+  `${JSON.stringify(ordered(data, order as AnyOrder), null, 2).replace(UNPRINTABLE, escaped)}\n`;
 
 /** The keys of a record, in order, with the order inside each; null for what has no keys. Complete, or it does not compile. */
-type Order<T> = T extends readonly (infer Item)[]
+export type Order<T> = T extends readonly (infer Item)[]
   ? Order<Item>
   : T extends object
     ? { readonly [K in keyof T]-?: Order<NonNullable<T[K]>> }
@@ -18,9 +20,9 @@ type Order<T> = T extends readonly (infer Item)[]
 
 type AnyOrder = { readonly [key: string]: AnyOrder } | null;
 
-const MARKED = { mm: null, text: null, other: null };
-const PLACE = { file: null, line: null, column: null, endLine: null, endColumn: null };
-const PROBLEM = {
+export const MARKED = { mm: null, text: null, other: null };
+export const PLACE = { file: null, line: null, column: null, endLine: null, endColumn: null };
+export const PROBLEM = {
   code: null,
   class: null,
   message: null,

@@ -95,7 +95,17 @@ describe("the French words", () => {
 
 /** What English and French write alike: words that are the same in both, and texts that are put in as they are. */
 const SAME = [
-  ...["budget", "by", "drawings.size", "headings.notes", "inBox", "plan.facts.budget"],
+  ...[
+    "budget",
+    "by",
+    "changes.fields.note",
+    "changes.note",
+    "changes.was",
+    "drawings.size",
+    "headings.notes",
+    "inBox",
+    "plan.facts.budget",
+  ],
   ...["plan.facts.licence", "total", "unitsTo", "work.finishedWith", "work.lifts", "work.time"],
 ];
 

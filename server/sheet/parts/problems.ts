@@ -26,7 +26,7 @@ export function problemSections(data: SheetData, words: SheetWords): Section[] {
   ];
 }
 
-function problemItem(problem: SheetProblem, plan: string, words: SheetWords): Item {
+export function problemItem(problem: SheetProblem, plan: string, words: SheetWords): Item {
   const { place, message, code, cures, assumed, related, accepted } = problem;
   const detail = (label: string, ...said: readonly Run[]): Words =>
     joined({ text: `${label}${words.colon} `, style: "strong" }, ...said);
@@ -47,7 +47,7 @@ function problemItem(problem: SheetProblem, plan: string, words: SheetWords): It
   };
 }
 
-function notCheckedItem({ what, why, place }: NotChecked, plan: string, words: SheetWords): Item {
+export function notCheckedItem({ what, why, place }: NotChecked, plan: string, words: SheetWords): Item {
   const where = place ? ` (${placeWords(place, plan, words)})` : "";
   const told = inMessages(words);
   return {

@@ -3,6 +3,7 @@ import type { Language } from "../../checks";
 import { briefly, cite, type Source } from "../../trade";
 import { ENGLISH_NUMBERS } from "../../units";
 import { SHOP_ENGLISH, type ShopWords } from "../../worked";
+import { ENGLISH_CHANGES } from "./english-changes";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
 import { ENGLISH_HOLDING } from "./english-holding";
 import { ENGLISH_PLAN } from "./english-plan";
@@ -22,6 +23,7 @@ export const ENGLISH = {
   wood: ENGLISH_WOOD,
   holding: ENGLISH_HOLDING,
   drawings: ENGLISH_DRAWINGS,
+  changes: ENGLISH_CHANGES,
   shop: SHOP,
 
   /** What stands between a label and what it says, before a blank. */

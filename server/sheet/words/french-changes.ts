@@ -1,0 +1,72 @@
+/** What a comparison of two plans says, in French. */
+import { fr } from "../../checks/french/type";
+import type { ENGLISH_CHANGES } from "./english-changes";
+
+export const FRENCH_CHANGES: typeof ENGLISH_CHANGES = {
+  of: (title) => fr`Ce qui a changé : ${title}`,
+  from: (old, now) => `de ${old} à ${now}`,
+  isNew: (file) => `${file} est nouveau`,
+  isGone: (file) => `${file} a disparu`,
+  several: (plans) => fr`Ce qui a changé : ${plans} plans`,
+  nothing: fr`Rien n’a changé à l’ouvrage : pièces, assemblages, planches, coût, travail et problèmes sont les mêmes. Les longueurs sont comparées aux graduations du mètre.`,
+  before: "Avant",
+  now: "Maintenant",
+  marked: "Ce qui a disparu, ce qui est nouveau ou changé a un trait épais et une teinte.",
+
+  headings: {
+    drawings: "Avant et maintenant",
+    plan: "Le plan",
+    pieces: "Pièces",
+    buying: "À acheter et à débiter",
+    joining: "Assemblages",
+    more: "Le reste",
+    steps: "Ordre du travail",
+    problems: "Problèmes",
+    notChecked: "Pas examiné",
+  },
+
+  leads: { gone: "Supprimé", new: "Nouveau", changed: "Changé", moved: "Déplacé", named: "Renommé" },
+  row: (part, pieces, stock, length) => `${part}, ${pieces} en ${stock}${length === "" ? "" : `, ${length}`}`,
+  named: (now, old) => `${now}, qui s’appelait ${old}`,
+  was: (old, now) => `${old} → ${now}`,
+  come: (pieces) => fr`nouvelles : ${pieces}`,
+  gone: (pieces) => fr`supprimées : ${pieces}`,
+  some: (n, of) => (n < of ? `${n} sur ${of}` : of === 1 ? "la pièce" : `les ${of}`),
+  moved: (some, way) => fr`déplacement de ${way} (${some})`,
+  turned: (some) => `orientation changée (${some})`,
+  ways: {
+    left: (length) => `${length} vers la gauche`,
+    right: (length) => `${length} vers la droite`,
+    front: (length) => `${length} vers l’avant`,
+    back: (length) => `${length} vers l’arrière`,
+    up: (length) => `${length} vers le haut`,
+    down: (length) => `${length} vers le bas`,
+  },
+  cutOtherwise: "Débité autrement",
+  cut: (old, now, same) =>
+    old === now ? `${now - same} sur ${now}` : `${old} → ${now}, dont ${same} comme avant`,
+
+  title: "Titre",
+  overall: { width: "Largeur hors tout", depth: "Profondeur hors tout", height: "Hauteur hors tout" },
+  countAt: (count, each) => `${count} à ${each}`,
+  fromPile: "Du tas",
+  withoutPrice: "Sans prix",
+  toCarry: "À rapporter",
+  note: "Note",
+  order: "Ordre des étapes",
+  fields: {
+    count: "nombre",
+    stock: "en",
+    length: "longueur",
+    measured: "mesure",
+    width: "largeur",
+    thickness: "épaisseur",
+    ends: "bouts",
+    shortPoint: "pointe courte",
+    note: "note",
+  },
+  noLonger: "N’est plus signalé",
+  newlyTold: "Nouveau",
+  noLongerAccepted: "N’est plus accepté",
+  newlyAccepted: "Accepté maintenant",
+};

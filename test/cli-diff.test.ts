@@ -1,0 +1,170 @@
+/** `sawbuck diff` as it is shipped, on files and in real git repositories. Needs dist/cli.js, which `npm test` builds first. */
+import { spawnSync } from "node:child_process";
+import {
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+
+const ROOT = join(__dirname, "..");
+const CLI = join(ROOT, "dist/cli.js");
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "sawbuck-diff-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const NOBODY = {
+  GIT_AUTHOR_NAME: "a builder",
+  GIT_AUTHOR_EMAIL: "builder@example.org",
+  GIT_COMMITTER_NAME: "a builder",
+  GIT_COMMITTER_EMAIL: "builder@example.org",
+  GIT_CONFIG_GLOBAL: "/dev/null",
+  GIT_CONFIG_SYSTEM: "/dev/null",
+};
+
+function run(args: readonly string[], cwd: string, env: NodeJS.ProcessEnv = {}) {
+  const result = spawnSync(process.execPath, [CLI, ...args], {
+    cwd,
+    encoding: "utf8",
+    timeout: 60_000,
+    env: { ...process.env, ...NOBODY, ...env },
+  });
+  expect(result.error).toBeUndefined();
+  expect(`${result.stdout}${result.stderr}`).not.toMatch(/\n\s+at .*:\d+:\d+/);
+  return result;
+}
+
+function git(cwd: string, ...args: string[]): string {
+  const { stdout, status, stderr } = spawnSync("git", args, {
+    cwd,
+    encoding: "utf8",
+    env: { ...process.env, ...NOBODY },
+  });
+  expect(status, stderr).toBe(0);
+  return stdout;
+}
+
+const PLAN = (length: string, more = ""): string =>
+  `plan Rack\n  language 1\n  indoors\nshop ../shop/shop.sawbuck\npart leg 4 of 2x4, length ${length}\n${more}`;
+const SHOP = (price: string): string => `stock 2x4, sold 8' ${price}\n`;
+
+/** A repository with a plan and a shop file, committed; `plans` is what is worked in. */
+function repository(name: string) {
+  const root = join(folder, name);
+  for (const one of ["plans", "shop"]) mkdirSync(join(root, one), { recursive: true });
+  const write = (file: string, text: string) => writeFileSync(join(root, file), text);
+  write("shop/shop.sawbuck", SHOP("$4.00"));
+  write("plans/rack.sawbuck", PLAN('9"'));
+  git(root, "init", "-q", "-b", "main");
+  const commit = (message: string) => {
+    git(root, "add", "-A");
+    git(root, "commit", "-q", "-m", message);
+  };
+  commit("first");
+  return { root, write, commit, at: join(root, "plans") };
+}
+
+describe("sawbuck diff", () => {
+  test("compares two files, and ends with 0, 1 or 2", () => {
+    writeFileSync(join(folder, "a.sawbuck"), PLAN('9"'));
+    writeFileSync(join(folder, "b.sawbuck"), PLAN('12"'));
+    const other = run(["diff", "a.sawbuck", "b.sawbuck"], folder);
+    expect(other.status).toBe(1);
+    expect(other.stdout).toContain('length: 9" → 12"');
+    expect(other.stdout).toContain("from a.sawbuck to b.sawbuck");
+    const same = run(["diff", "a.sawbuck", "a.sawbuck"], folder);
+    expect(same.status).toBe(0);
+    expect(same.stdout).toContain("Nothing of the thing changed");
+    const missing = run(["diff", "a.sawbuck", "c.sawbuck"], folder);
+    expect(missing.status).toBe(2);
+    expect(missing.stderr).toBe("sawbuck: c.sawbuck: there is no such file\n");
+  });
+
+  test("writes a page, Markdown or JSON to a file, never over a plan", () => {
+    const out = (name: string) => run(["diff", "a.sawbuck", "b.sawbuck", "--out", name], folder);
+    expect(out("d.html").status).toBe(1);
+    expect(readFileSync(join(folder, "d.html"), "utf8")).toMatch(/^<!doctype html>/i);
+    expect(out("d.md").stderr).toBe("The comparison is in d.md\n");
+    expect(readFileSync(join(folder, "d.md"), "utf8")).toContain("# What changed: Rack");
+    expect(out("b.sawbuck").status).toBe(2);
+    expect(readFileSync(join(folder, "b.sawbuck"), "utf8")).toBe(PLAN('12"'));
+    expect(out("d.pdf").stderr).toContain("A comparison is not written as pdf.");
+  });
+
+  test("compares what is on disk with the last commit, and a shop file as it was then", () => {
+    const { at, write, commit } = repository("shop");
+    expect(run(["diff"], at)).toMatchObject({ status: 0, stdout: "" });
+    write("shop/shop.sawbuck", SHOP("$4.50"));
+    const priced = run(["diff"], at);
+    expect(priced.status).toBe(1);
+    expect(priced.stdout).toContain("from HEAD:plans/rack.sawbuck to rack.sawbuck");
+    expect(priced.stdout).toMatch(/Total +\$4.00 → \$4.50/);
+    commit("dearer");
+    expect(run(["diff", "HEAD~1", "HEAD"], at).stdout).toContain("$4.00 → $4.50");
+    expect(run(["diff", "HEAD~1..HEAD"], at).stdout).toContain("$4.00 → $4.50");
+    expect(run(["diff", "HEAD", "HEAD~1", "rack.sawbuck"], at).stdout).toContain("$4.50 → $4.00");
+  });
+
+  test("names a version as git does", () => {
+    const { at, write, commit } = repository("versions");
+    write("plans/rack.sawbuck", PLAN('10"'));
+    commit("second");
+    write("plans/rack.sawbuck", PLAN('11"'));
+    const told = (...args: string[]) => run(["diff", ...args], at).stdout;
+    expect(told("HEAD~1:plans/rack.sawbuck", "rack.sawbuck")).toContain('9" → 11"');
+    expect(told("HEAD~1:plans/rack.sawbuck", "HEAD:plans/rack.sawbuck")).toContain('9" → 10"');
+    expect(told("main", "rack.sawbuck")).toContain('10" → 11"');
+    expect(told("rack.sawbuck")).toContain('10" → 11"');
+    expect(told("HEAD~1", ".")).toContain('9" → 11"');
+  });
+
+  test("tells plans that are new, gone and renamed", () => {
+    const { root, at, write } = repository("moved");
+    git(root, "mv", "plans/rack.sawbuck", "plans/boot rack.sawbuck");
+    expect(run(["diff"], at).stdout).toContain("from HEAD:plans/rack.sawbuck to boot rack.sawbuck");
+    rmSync(join(root, "plans/boot rack.sawbuck"));
+    expect(run(["diff"], at).stdout).toContain("HEAD:plans/rack.sawbuck is gone");
+    write("plans/étagère.sawbuck", `part shelf 2 of 2x4, length 14"\n`);
+    expect(run(["diff", "--format", "markdown"], at).stdout).toContain("étagère.sawbuck is new");
+  });
+
+  test("says in a sentence what it cannot find", () => {
+    const { root, at } = repository("lost");
+    const refused = (args: readonly string[], cwd = at) => {
+      const { status, stderr } = run(["diff", ...args], cwd);
+      expect(status).toBe(2);
+      return stderr;
+    };
+    symlinkSync("rack.sawbuck", join(root, "plans/link.sawbuck"));
+    git(root, "add", "-A");
+    git(root, "commit", "-q", "-m", "a link");
+    const told = [
+      refused(["HEAD:plans/none.sawbuck", "rack.sawbuck"]),
+      refused(["HEAD:plans", "rack.sawbuck"]),
+      refused(["HEAD:plans/link.sawbuck", "rack.sawbuck"]),
+      refused(["nothing", "rack.sawbuck"]),
+      refused(["nothing:plans/rack.sawbuck", "rack.sawbuck"]),
+      refused(["HEAD", "HEAD", "HEAD"]),
+      refused(["--upload-pack=touch x", "rack.sawbuck"]).split("\n")[0],
+      refused(["--", "--output=x", "rack.sawbuck"]),
+    ];
+    expect(told.join("\n")).toMatchSnapshot();
+    const bare = join(folder, "no-repository");
+    mkdirSync(bare);
+    copyFileSync(join(at, "rack.sawbuck"), join(bare, "rack.sawbuck"));
+    expect(refused(["rack.sawbuck"], bare)).toBe("sawbuck: . is in no git repository\n");
+    expect(
+      spawnSync(process.execPath, [CLI, "diff"], { cwd: at, encoding: "utf8", env: { PATH: "/nowhere" } })
+        .stderr,
+    ).toBe("sawbuck: git is not installed, or is not found\n");
+  });
+});
