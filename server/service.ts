@@ -7,6 +7,7 @@ import type { LayoutJob, Layouts } from "./cutting/improve";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
 import { type LoadOptions, load, type Reader } from "./plan";
+import { sheetLines } from "./sheet/changes/as-lines";
 import { changesOf } from "./sheet/changes/compare";
 import type { SheetChanges } from "./sheet/changes/data";
 import { type ChangeDrawings, changesDocument } from "./sheet/changes/document";
@@ -188,6 +189,10 @@ export interface HoverDrawing {
   readonly width: number;
   readonly height: number;
 }
+
+/** What a plan comes to, one fact a line, to be compared by lines. */
+export const linesOf = (e: Evaluated, language: SheetLanguage = "en"): string =>
+  sheetLines(sheetOf(e, undefined, language), wordsIn(language));
 
 /** What differs between two plans, with their drawings where something stands. */
 export interface Comparison {

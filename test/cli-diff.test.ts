@@ -168,3 +168,35 @@ describe("sawbuck diff", () => {
     ).toBe("sawbuck: git is not installed, or is not found\n");
   });
 });
+
+describe("sawbuck lines", () => {
+  test("has plain git show changes of pieces, with the shop file of today, and no prices", () => {
+    const { root, at, write, commit } = repository("textconv");
+    write(".gitattributes", "*.sawbuck diff=sawbuck\n");
+    git(root, "config", "diff.sawbuck.textconv", `"${process.execPath}" "${CLI}" lines`);
+    commit("how plans are compared");
+    write("plans/rack.sawbuck", PLAN('12"', 'part rung 2 of 2x4, length 20"\n'));
+    const shown = git(at, "diff", "-U0").replace(/^index .*$/m, "index");
+    expect(shown).toMatchSnapshot();
+    expect(shown).not.toContain("$");
+    commit("longer");
+    expect(
+      git(root, "log", "-p", "-1", "-U0")
+        .replace(/^[\s\S]*?(?=^diff)/m, "")
+        .replace(/^index .*$/m, "index"),
+    ).toBe(shown);
+    expect(git(at, "diff", "--no-textconv", "HEAD~1")).toContain('+part leg 4 of 2x4, length 12"');
+  });
+
+  test("says each fact on a line of its own", () => {
+    copyFileSync(join(ROOT, "samples/salad-trough.sawbuck"), join(folder, "salad-trough.sawbuck"));
+    copyFileSync(join(ROOT, "samples/hillside-shop.sawbuck"), join(folder, "hillside-shop.sawbuck"));
+    const { stdout, status } = run(["lines", "salad-trough.sawbuck"], folder);
+    expect(status).toBe(0);
+    expect(stdout).toMatchSnapshot();
+    expect(run(["lines", "none.sawbuck"], folder)).toMatchObject({
+      status: 2,
+      stderr: "sawbuck: none.sawbuck: there is no such file\n",
+    });
+  });
+});

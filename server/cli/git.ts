@@ -119,6 +119,12 @@ export function changedPlans(old: Commit, now: Commit | undefined): ChangedFile[
     .filter((file) => file.old ?? file.new);
 }
 
+/** All plan files on disk that git knows, below the root. */
+export const plansKnown = (root: string): string[] =>
+  git(root, ["ls-files", "-z"])
+    .text.split("\0")
+    .filter((path) => path.endsWith(".sawbuck"));
+
 /** All plan files of a commit, below the root. */
 export const plansIn = ({ root, id }: Commit): string[] =>
   git(root, ["ls-tree", "-r", "-z", "--name-only", id])

@@ -3,10 +3,11 @@ import { EFFORT } from "../cutting/improve";
 import { CHECK } from "./check";
 import type { Command } from "./command";
 import { DIFF } from "./diff";
+import { LINES } from "./lines";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
 
-export const COMMANDS: readonly Command[] = [CHECK, SHEET, DIFF, LSP];
+export const COMMANDS: readonly Command[] = [CHECK, SHEET, DIFF, LINES, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in
