@@ -14,10 +14,10 @@ export type { TextEdit } from "./format-changes";
 
 /**
  * What would lay a text out: of its lines, those that have a part in `lines`, and the beginnings of those that have one
- * in `indents`. Nothing where that would change what is said.
+ * in `indents`. Nothing where that would change what is said, or while a merge is not settled.
  */
 export function format(tree: Tree, lines: Span = ALL, indents: Span = lines): TextEdit[] {
-  if (tree.complaints.some(({ code }) => code === "not-text" || code === "too-big")) return [];
+  if (tree.complaints.some(({ code }) => NOT_LAID_OUT.has(code))) return [];
   const { text } = tree;
   const wanted = { lines: wholeLines(text, lines), indents: wholeLines(text, indents) };
   const eol = usualBreak(text);
@@ -39,6 +39,9 @@ export function applied(text: string, edits: readonly TextEdit[], from = 0): str
   }
   return parts.join("") + text.slice(at);
 }
+
+/** What is no plan, and what has two versions of some lines: which lines belong together is not known. */
+const NOT_LAID_OUT: ReadonlySet<Complaint["code"]> = new Set(["not-text", "too-big", "merge-conflict"]);
 
 const ALL: Span = { start: 0, end: Number.POSITIVE_INFINITY };
 

@@ -105,6 +105,13 @@ export const SYNTAX_TEMPLATES = {
     "indented-entry":
       "This line is indented, so it goes on from the {entry} line above; but “{word}” opens a line of its own.",
   },
+  "merge-conflict": {
+    named:
+      "Two versions of the same lines stand here, one of which has to go. Until then the plan is read with the first, “{called}”.",
+    unnamed:
+      "Two versions of the same lines stand here, one of which has to go. Until then the plan is read with the first.",
+    "keep-first": "Keep the first version, and take the other out",
+  },
   "not-text": {
     "not-text":
       "This file is not plain text: it has a byte of value 0 in line {line}. Nothing in it was read.",

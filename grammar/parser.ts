@@ -5,6 +5,7 @@
 import type { IToken, TokenType } from "chevrotain";
 import { detached, moved, type Piece, piecesOf, Shelf } from "./chunks";
 import { CLAUSES, goesOn, rules } from "./clauses";
+import { merged, withoutConflicts } from "./conflicts";
 import { clauseForm, entryForm, type Form } from "./forms";
 import { entryGuesses, guesses } from "./guesses";
 import { aboveOf, emptyHead, HEADS, type ReadHead } from "./heads";
@@ -53,13 +54,10 @@ export function parse(text: string, shelf: Shelf = lately): Tree {
   const refused = refuse(text);
   if (refused) return { text, entries: [], comments: [], complaints: [refused] };
   shelf.expect(text.length);
-  const { entries, comments, drafts } = read(text, shelf);
-  return {
-    text,
-    entries,
-    comments,
-    complaints: settle(text, entries, drafts, (part) => read(part, shelf).drafts.length),
-  };
+  const { told, conflicts } = withoutConflicts(text);
+  const { entries, comments, drafts } = read(told, shelf);
+  const complaints = settle(told, entries, drafts, (part) => read(part, shelf).drafts.length);
+  return { text, entries, comments, complaints: merged(complaints, conflicts) };
 }
 
 const lately = new Shelf();

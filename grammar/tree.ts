@@ -326,6 +326,7 @@ export type SyntaxCode =
   | "bad-name"
   | "bad-number"
   | "indented-alone"
+  | "merge-conflict"
   | "not-text"
   | "too-big"
   | "too-deep";

@@ -31,6 +31,7 @@ export const CODES: readonly string[] = [
   "limit-without-source",
   "load-has-no-path",
   "measure-out-of-bounds",
+  "merge-conflict",
   "missing-measure",
   "must-broken",
   "never-assembled",

@@ -35,6 +35,7 @@ import { jointUnfastened } from "./joint-unfastened";
 import { limitWithoutSource } from "./limit-without-source";
 import { loadHasNoPath } from "./load-has-no-path";
 import { measureOutOfBounds } from "./measure-out-of-bounds";
+import { mergeConflict } from "./merge-conflict";
 import { missingMeasure } from "./missing-measure";
 import { mustBroken } from "./must-broken";
 import { neverAssembled } from "./never-assembled";
@@ -130,6 +131,7 @@ export const CHECKS: readonly Check[] = [
   limitWithoutSource,
   loadHasNoPath,
   measureOutOfBounds,
+  mergeConflict,
   missingMeasure,
   mustBroken,
   neverAssembled,

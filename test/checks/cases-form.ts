@@ -91,6 +91,10 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     { text: '  part leg 4 of 2x4, length 28"', bare: true },
     `${leg(', length 28"')}\n  part rail 2 of 2x4, length 40"`,
   ],
+  "merge-conflict": [
+    `<<<<<<< HEAD\n${leg(', length 28"')}\n=======\n${leg(', length 30"')}\n>>>>>>> taller`,
+    `<<<<<<<\n${leg(', length 28"')}\n||||||| before\n${leg(', length 24"')}\n=======\n${leg(', length 30"')}\n>>>>>>>`,
+  ],
   "not-text": [
     { text: "note one line\nnote a picture: \0", shown: "note one line\nnote a picture: NUL", bare: true },
   ],

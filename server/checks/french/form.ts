@@ -110,6 +110,13 @@ export const FORM: Form = {
     "indented-entry":
       "Cette ligne est en retrait : elle continue donc la ligne « {entry} » du dessus ; mais « {word} » ouvre une ligne à part.",
   },
+  "merge-conflict": {
+    named:
+      "Deux versions des mêmes lignes se trouvent ici, et l’une doit partir. D’ici là, le plan est lu avec la première, « {called} ».",
+    unnamed:
+      "Deux versions des mêmes lignes se trouvent ici, et l’une doit partir. D’ici là, le plan est lu avec la première.",
+    "keep-first": "Garder la première version et enlever l’autre",
+  },
   "not-text": {
     "not-text":
       "Ce fichier n’est pas du texte : il a un octet de valeur 0 à la ligne {line}. Rien n’y a été lu.",

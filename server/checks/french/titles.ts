@@ -31,6 +31,7 @@ export const TITLES: Readonly<Record<string, string>> = {
   "limit-without-source": "Une limite dont personne ne répond",
   "load-has-no-path": "Une charge que rien ne porte jusqu’au sol",
   "measure-out-of-bounds": "Une mesure hors de ses bornes",
+  "merge-conflict": "Deux versions des mêmes lignes",
   "missing-measure": "Une mesure qui n’est pas encore prise",
   "must-broken": "Une règle du plan n’est pas respectée",
   "never-assembled": "Des pièces qu’aucune étape n’emploie",
