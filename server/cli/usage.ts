@@ -9,7 +9,9 @@ export const COMMANDS: readonly Command[] = [CHECK, SHEET, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in
-                millions of steps; ${EFFORT / 1e6} when it is not said, 0 for first answers
+                millions of steps; ${EFFORT / 1e6} when it is not said, 0 for first answers.
+                Unsaid, check looks only where a problem depends on it
+  --jobs N      on how many cores check works; all of them when it is not said
 `;
 
 /** One form of a command, or all of them. */

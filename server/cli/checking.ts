@@ -1,0 +1,30 @@
+/** Checks one plan file, in whichever thread, and gives plain data of it. */
+import { diskReader, readPlan } from "../lsp/disk";
+import { evaluatedForProblems } from "../lsp/layouts/at-once";
+import { reportOf } from "../service";
+import type { Report } from "../sheet/gather-problems";
+
+export interface AskedCheck {
+  readonly shop: { readonly shop?: string; readonly shopFrom?: string };
+  /** Counted work for each stock's layouts; undefined: what its problems ask for. */
+  readonly effort: number | undefined;
+}
+
+/** What is told of one plan; in words why there is nothing. */
+export type Checked = Report | { readonly file: string; readonly refused: string };
+
+/** Never throws. */
+export function checkedPlan(file: string, { shop, effort }: AskedCheck): Checked {
+  try {
+    const read = readPlan(file);
+    if ("refused" in read) return { file, refused: read.refused };
+    return reportOf(evaluatedForProblems(file, read.text, diskReader, shop, effort));
+  } catch (error) {
+    return brokenDown(file, String(error));
+  }
+}
+
+export const brokenDown = (file: string, why: string): Checked => ({
+  file,
+  refused: `it was not checked. This should not happen, and is a fault of Sawbuck's own: ${why.slice(0, 300)}`,
+});
