@@ -21,7 +21,12 @@ import {
   smallDrawing,
 } from "./sheet/drawings";
 import { gather } from "./sheet/gather";
-import { type Report, reportOf as reportOn } from "./sheet/gather-problems";
+import {
+  type Details,
+  detailsOf as detailsOn,
+  type Report,
+  reportOf as reportOn,
+} from "./sheet/gather-problems";
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
 import { sheetMarkdown } from "./sheet/markdown";
@@ -101,6 +106,9 @@ export const sheetOf = (
 
 /** Of it, its problems and what was not looked at, which is made in a fraction of the time. */
 export const reportOf = (e: Evaluated): Report => reportOn(e.worked, e, (file) => file, wordsIn("en"));
+
+/** What programs can use of its problems, in the order of the report. */
+export const detailsOf = (e: Evaluated): Details[] => detailsOn(e.worked, e, wordsIn("en"));
 
 /** The same plan with its lengths shown in other units, to the usual marks of a tape; the plan itself stays as it is. */
 export const inUnits = (e: Evaluated, system: "inches" | "millimetres"): Evaluated => ({

@@ -1,7 +1,9 @@
 /** `sawbuck check`: every problem of every plan, and what was not looked at. */
 import { once } from "node:events";
 import process from "node:process";
+import { githubWriter } from "./check-formats/github";
 import { jsonWriter } from "./check-formats/json";
+import { sarifWriter } from "./check-formats/sarif";
 import { textWriter } from "./check-formats/text";
 import type { Writer } from "./check-formats/writer";
 import { checkedAll } from "./check-threads";
@@ -11,14 +13,19 @@ import { effortIn, type Read, readOptions, shopIn, type Wrong } from "./options"
 
 export const CHECK: Command = {
   name: "check",
-  usage: `  sawbuck check FILES|FOLDERS [--shop FILE] [--format text|json] [--jobs N]
+  usage: `  sawbuck check FILES|FOLDERS [--shop FILE] [--format text|json|sarif|github] [--jobs N]
       Finds the mistakes it can name. Exit 0 when there are no errors and no hazards,
       1 when there are, 2 when something cannot be read.
 `,
   run: check,
 };
 
-const WRITERS = { text: textWriter, json: jsonWriter } as const satisfies Record<string, () => Writer>;
+const WRITERS = {
+  text: textWriter,
+  json: jsonWriter,
+  sarif: sarifWriter,
+  github: githubWriter,
+} as const satisfies Record<string, () => Writer>;
 const TAKES = { valued: ["shop", "effort", "jobs"], choices: { format: Object.keys(WRITERS) } };
 
 async function check(words: readonly string[]): Promise<number> {
@@ -30,17 +37,22 @@ async function check(words: readonly string[]): Promise<number> {
   if (typeof jobs === "object") return refuseAsked(jobs.wrong, CHECK);
   if (asked.files.length === 0) return refuseAsked("“check” wants files or folders.", CHECK);
   const { files, refused } = findPlans(asked.files);
-  const writer = WRITERS[(asked.options.format ?? "text") as keyof typeof WRITERS]();
+  const format = (asked.options.format ?? "text") as keyof typeof WRITERS;
+  const writer = WRITERS[format]();
   const unread = [...refused];
   await written(writer.begin());
-  for await (const plan of checkedAll(files, { shop: shopIn(asked), effort }, jobs)) {
+  for await (const plan of checkedAll(
+    files,
+    { shop: shopIn(asked), effort, details: format === "sarif" },
+    jobs,
+  )) {
     if ("refused" in plan) {
       unread.push(`${plan.file}: ${plan.refused}`);
       continue;
     }
     // What is found stands also where nobody reads to the end.
-    if (plan.problems.some(standsInTheWay)) process.exitCode = FOUND;
-    await written(writer.plan(plan));
+    if (plan.report.problems.some(standsInTheWay)) process.exitCode = FOUND;
+    await written(writer.plan(plan.report, plan.details));
   }
   if (files.length === 0 && refused.length === 0) unread.push("no *.sawbuck file was found there");
   await written(writer.end(unread));

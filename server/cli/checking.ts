@@ -1,24 +1,29 @@
 /** Checks one plan file, in whichever thread, and gives plain data of it. */
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedForProblems } from "../lsp/layouts/at-once";
-import { reportOf } from "../service";
-import type { Report } from "../sheet/gather-problems";
+import { detailsOf, reportOf } from "../service";
+import type { Details, Report } from "../sheet/gather-problems";
 
 export interface AskedCheck {
   readonly shop: { readonly shop?: string; readonly shopFrom?: string };
   /** Counted work for each stock's layouts; undefined: what its problems ask for. */
   readonly effort: number | undefined;
+  /** Whether more than its texts is wanted of every problem. */
+  readonly details: boolean;
 }
 
 /** What is told of one plan; in words why there is nothing. */
-export type Checked = Report | { readonly file: string; readonly refused: string };
+export type Checked =
+  | { readonly report: Report; readonly details?: readonly Details[] }
+  | { readonly file: string; readonly refused: string };
 
 /** Never throws. */
-export function checkedPlan(file: string, { shop, effort }: AskedCheck): Checked {
+export function checkedPlan(file: string, { shop, effort, details }: AskedCheck): Checked {
   try {
     const read = readPlan(file);
     if ("refused" in read) return { file, refused: read.refused };
-    return reportOf(evaluatedForProblems(file, read.text, diskReader, shop, effort));
+    const evaluated = evaluatedForProblems(file, read.text, diskReader, shop, effort);
+    return { report: reportOf(evaluated), ...(details && { details: detailsOf(evaluated) }) };
   } catch (error) {
     return brokenDown(file, String(error));
   }

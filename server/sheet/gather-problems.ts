@@ -2,7 +2,7 @@
 import { type Judged, type Problem, problemText } from "../checks";
 import { type Display, quantityText } from "../units";
 import type { Worked } from "../worked";
-import type { SheetData, SheetProblem } from "./data";
+import type { Place, SheetData, SheetProblem } from "./data";
 import { baseUnit, placer } from "./marks";
 import { leftOpen } from "./not-checked";
 import type { SheetWords } from "./words";
@@ -49,4 +49,28 @@ export function reportOf(
       ...(at && { place: place(at) }),
     })),
   };
+}
+
+/** Of one problem, what a program can use: the words it is told of, and the cures that can be written into the plan. */
+export interface Details {
+  readonly spot: string;
+  readonly fixes: readonly {
+    readonly says: string;
+    readonly edits: readonly { readonly place: Place; readonly text: string }[];
+  }[];
+}
+
+/** In the order of the report: the problems, then those that are accepted. */
+export function detailsOf(plan: Worked, judged: Judged, words: SheetWords): Details[] {
+  const { settings, loaded } = plan;
+  const texts = new Map(loaded.files.map((f) => [f.file, f.tree.text]));
+  const place = placer(loaded.files, (file) => file);
+  return [...judged.problems, ...judged.accepted.map(({ problem }) => problem)].map((p) => ({
+    spot: (texts.get(p.at.file) ?? "").slice(p.at.start, p.at.end),
+    fixes: p.cures.flatMap((cure) => {
+      const edits = cure.edits.map(({ text, ...at }) => ({ place: place(at), text }));
+      const says = problemText(p.code, cure, settings.display, words.messages);
+      return edits.length > 0 ? [{ says, edits }] : [];
+    }),
+  }));
 }

@@ -57,18 +57,18 @@ describe("a folder of plans", () => {
         if (file === "ends") process.exit(3);
         if (file === "throws") throw new Error("a bad day");
         if (file === "grows") for (const all = []; ; ) all.push(new Array(1e6).fill(file));
-        parentPort.postMessage({ file });
+        parentPort.postMessage({ report: { file } });
       });
       parentPort.postMessage("ready");`,
     );
     const given: Checked[] = [];
-    const asked = { shop: {}, effort: undefined };
+    const asked = { shop: {}, effort: undefined, details: false };
     const tasks = ["a", "ends", "b", "throws", "grows", "c"];
     const start = (heard: Heard<Checked>) => threadOf(program, asked, heard, { maxOldGenerationSizeMb: 32 });
     const lost = (file: string, why: string) => ({ file, refused: why });
     const here = (file: string) => lost(file, "not in a thread");
     for await (const one of inOrder({ tasks, hands: 2, start, here, lost })) given.push(one);
-    const told = given.map((one) => ("refused" in one ? `${one.file}: ${one.refused}` : one.file));
+    const told = given.map((one) => ("refused" in one ? `${one.file}: ${one.refused}` : one.report.file));
     expect(told).toEqual([
       "a",
       "ends: a thread ended with 3",

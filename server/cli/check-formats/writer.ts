@@ -1,9 +1,9 @@
 /** What `check` prints, plan by plan, so that a large folder need not be held in memory. */
-import type { Report } from "../../sheet/gather-problems";
+import type { Details, Report } from "../../sheet/gather-problems";
 
 export interface Writer {
   readonly begin: () => string;
-  readonly plan: (report: Report) => string;
+  readonly plan: (report: Report, details?: readonly Details[]) => string;
   /** `unread`: what could not be read, each with its reason. */
   readonly end: (unread: readonly string[]) => string;
 }
