@@ -38,6 +38,7 @@ import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./worked";
 
+export { laidOut } from "./features/format";
 export { type Scene, sameScene } from "./sheet/drawings";
 
 export interface Evaluated extends Judged {
