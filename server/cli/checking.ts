@@ -3,6 +3,7 @@ import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedForProblems } from "../lsp/layouts/at-once";
 import { detailsOf, reportOf } from "../service";
 import type { Details, Report } from "../sheet/gather-problems";
+import { isSame } from "./sheet";
 
 export interface AskedCheck {
   readonly shop: { readonly shop?: string; readonly shopFrom?: string };
@@ -22,7 +23,9 @@ export function checkedPlan(file: string, { shop, effort, details }: AskedCheck)
   try {
     const read = readPlan(file);
     if ("refused" in read) return { file, refused: read.refused };
-    const evaluated = evaluatedForProblems(file, read.text, diskReader, shop, effort);
+    // The shop file itself, found in the folder, is read as it is.
+    const own = shop.shop !== undefined && isSame(shop.shop, file) ? {} : shop;
+    const evaluated = evaluatedForProblems(file, read.text, diskReader, own, effort);
     return { report: reportOf(evaluated), ...(details && { details: detailsOf(evaluated) }) };
   } catch (error) {
     return brokenDown(file, String(error));

@@ -79,6 +79,13 @@ describe("a folder of plans", () => {
     ]);
   });
 
+  test("in which the reader's own shop file lies is checked, and the shop file as it is", () => {
+    const { stdout, status } = check(["yard", "--shop", "./yard/yard.sawbuck"]);
+    expect(stdout).not.toContain("in-a-circle");
+    expect(stdout).toContain("yard/yard.sawbuck: no problem that Sawbuck can name was found");
+    expect(status).toBe(1);
+  });
+
   test("without plans ends with 2 and says so", () => {
     const { stdout, stderr, status } = check(["empty"]);
     expect([stdout, stderr, status]).toEqual(["", "sawbuck: no *.sawbuck file was found there\n", 2]);
