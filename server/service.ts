@@ -27,6 +27,12 @@ import {
   smallDrawing,
 } from "./sheet/drawings";
 import { gather } from "./sheet/gather";
+import {
+  type Details,
+  detailsOf as detailsOn,
+  type Report,
+  reportOf as reportOn,
+} from "./sheet/gather-problems";
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
 import { sheetMarkdown } from "./sheet/markdown";
@@ -39,6 +45,7 @@ import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./worked";
 
+export { laidOut } from "./features/format";
 export type { Reader } from "./plan";
 export { type Scene, sameScene } from "./sheet/drawings";
 
@@ -105,6 +112,12 @@ export const sheetOf = (
   named = (file: string): string => file,
   language: SheetLanguage = "en",
 ): SheetData => gather(e.worked, e, named, wordsIn(language));
+
+/** Of it, its problems and what was not looked at, which is made in a fraction of the time. */
+export const reportOf = (e: Evaluated): Report => reportOn(e.worked, e, (file) => file, wordsIn("en"));
+
+/** What programs can use of its problems, in the order of the report. */
+export const detailsOf = (e: Evaluated): Details[] => detailsOn(e.worked, e, wordsIn("en"));
 
 /** The same plan with its lengths shown in other units, to the usual marks of a tape; the plan itself stays as it is. */
 export const inUnits = (e: Evaluated, system: "inches" | "millimetres"): Evaluated => ({

@@ -1,89 +1,73 @@
 /** `sawbuck check`: every problem of every plan, and what was not looked at. */
+import { once } from "node:events";
 import process from "node:process";
-import { diskReader, readPlan } from "../lsp/disk";
-import { evaluatedBest } from "../lsp/layouts/at-once";
-import { sheetOf } from "../service";
-import type { SheetData, SheetProblem } from "../sheet/data";
+import { githubWriter } from "./check-formats/github";
+import { jsonWriter } from "./check-formats/json";
+import { sarifWriter } from "./check-formats/sarif";
+import { textWriter } from "./check-formats/text";
+import type { Writer } from "./check-formats/writer";
+import { checkedAll } from "./check-threads";
 import { type Command, FINE, FOUND, REFUSED, refuseAsked, standsInTheWay } from "./command";
 import { findPlans } from "./find";
-import { effortIn, readOptions, shopIn } from "./options";
+import { effortIn, type Read, readOptions, shopIn, type Wrong } from "./options";
 
 export const CHECK: Command = {
   name: "check",
-  usage: `  sawbuck check FILES|FOLDERS [--shop FILE] [--format text|json]
+  usage: `  sawbuck check FILES|FOLDERS [--shop FILE] [--format text|json|sarif|github] [--jobs N]
       Finds the mistakes it can name. Exit 0 when there are no errors and no hazards,
       1 when there are, 2 when something cannot be read.
 `,
   run: check,
 };
 
-const FORMATS = ["text", "json"] as const;
-const TAKES = { valued: ["shop", "effort"], choices: { format: FORMATS } };
+const WRITERS = {
+  text: textWriter,
+  json: jsonWriter,
+  sarif: sarifWriter,
+  github: githubWriter,
+} as const satisfies Record<string, () => Writer>;
+const TAKES = { valued: ["shop", "effort", "jobs"], choices: { format: Object.keys(WRITERS) } };
 
-function check(words: readonly string[]): number {
+async function check(words: readonly string[]): Promise<number> {
   const asked = readOptions("check", TAKES, words);
   if ("wrong" in asked) return refuseAsked(asked.wrong, CHECK);
-  const effort = effortIn(asked);
+  const effort = asked.options.effort === undefined ? undefined : effortIn(asked);
   if (typeof effort === "object") return refuseAsked(effort.wrong, CHECK);
+  const jobs = jobsIn(asked);
+  if (typeof jobs === "object") return refuseAsked(jobs.wrong, CHECK);
   if (asked.files.length === 0) return refuseAsked("“check” wants files or folders.", CHECK);
   const { files, refused } = findPlans(asked.files);
+  const format = (asked.options.format ?? "text") as keyof typeof WRITERS;
+  const writer = WRITERS[format]();
   const unread = [...refused];
-  const sheets: SheetData[] = [];
-  for (const file of files) {
-    const read = readPlan(file);
-    if ("refused" in read) {
-      unread.push(`${file}: ${read.refused}`);
+  await written(writer.begin());
+  for await (const plan of checkedAll(
+    files,
+    { shop: shopIn(asked), effort, details: format === "sarif" },
+    jobs,
+  )) {
+    if ("refused" in plan) {
+      unread.push(`${plan.file}: ${plan.refused}`);
       continue;
     }
-    const evaluated = evaluatedBest(file, read.text, diskReader, shopIn(asked), effort);
-    sheets.push(sheetOf(evaluated));
+    // What is found stands also where nobody reads to the end.
+    if (plan.report.problems.some(standsInTheWay)) process.exitCode = FOUND;
+    await written(writer.plan(plan.report, plan.details));
   }
-  if (asked.options.format === "json") process.stdout.write(asJson(sheets, unread));
-  else process.stdout.write(asText(sheets));
+  if (files.length === 0 && refused.length === 0) unread.push("no *.sawbuck file was found there");
+  await written(writer.end(unread));
   for (const line of unread) process.stderr.write(`sawbuck: ${line}\n`);
-  if (unread.length > 0 || (files.length === 0 && refused.length === 0)) {
-    if (files.length === 0 && refused.length === 0)
-      process.stderr.write("sawbuck: no *.sawbuck file was found there\n");
-    return REFUSED;
-  }
-  return sheets.some((s) => s.problems.some(standsInTheWay)) ? FOUND : FINE;
+  if (unread.length > 0) return REFUSED;
+  return process.exitCode === FOUND ? FOUND : FINE;
 }
 
-function asJson(sheets: readonly SheetData[], unread: readonly string[]): string {
-  const plans = sheets.map(({ file, title, problems, accepted, notChecked }) => ({
-    file,
-    title,
-    problems,
-    accepted,
-    notChecked,
-  }));
-  return `${JSON.stringify({ format: "sawbuck-check", version: 1, plans, unread }, null, 2)}\n`;
+/** Waits until it is on its way, so that a slow reader holds the work up and memory stays small. */
+async function written(text: string): Promise<void> {
+  if (!process.stdout.write(text)) await once(process.stdout, "drain");
 }
 
-function asText(sheets: readonly SheetData[]): string {
-  return sheets.map(planText).join("\n");
-}
-
-function planText(sheet: SheetData): string {
-  const lines = [`${sheet.file}: ${tally(sheet.problems)}`];
-  for (const p of sheet.problems) {
-    lines.push(`  ${p.place.file}:${p.place.line}:${p.place.column}  ${p.class}  ${p.message}  [${p.code}]`);
-    for (const r of p.related) lines.push(`      ${r.place.file}:${r.place.line}: ${r.message}`);
-    for (const a of p.assumed) lines.push(`      taken for granted: ${a}`);
-    for (const c of p.cures) lines.push(`      cure: ${c}`);
-  }
-  for (const p of sheet.accepted)
-    lines.push(`  accepted, ${p.class}: ${p.message}  [${p.code}] because ${p.accepted}`);
-  if (sheet.notChecked.length > 0) lines.push("  Not checked:");
-  for (const n of sheet.notChecked) lines.push(`    ${n.what}: ${n.why}`);
-  return `${lines.join("\n")}\n`;
-}
-
-function tally(problems: readonly SheetProblem[]): string {
-  if (problems.length === 0) return "no problem that Sawbuck can name was found";
-  const counts = (["error", "hazard", "warning", "hint"] as const).flatMap((kind) => {
-    const n = problems.filter((p) => p.class === kind).length;
-    return n === 0 ? [] : [`${n} ${kind}${n === 1 ? "" : "s"}`];
-  });
-  return counts.join(", ");
+/** On how many cores; undefined where it is not said. */
+function jobsIn({ options: { jobs } }: Read): number | undefined | Wrong {
+  if (jobs === undefined || /^[1-9]\d{0,2}$/.test(jobs)) return jobs === undefined ? undefined : Number(jobs);
+  return { wrong: `--jobs is a whole number from 1 to 999; “${jobs}” is none.` };
 }

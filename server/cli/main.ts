@@ -1,5 +1,7 @@
 /** The command line: check plans, print or write their shop sheet, or serve an editor. */
 import process from "node:process";
+import { isMainThread } from "node:worker_threads";
+import { checkInThread } from "./check-threads";
 import { FINE, REFUSED } from "./command";
 import { COMMANDS, usageOf } from "./usage";
 
@@ -18,22 +20,24 @@ async function main(): Promise<number> {
   return REFUSED;
 }
 
-main().then(
-  (code) => {
-    // What was written drains before the process ends.
-    if (code >= 0) process.exitCode = code;
-  },
-  (error: unknown) => {
-    process.stderr.write(
-      `sawbuck: this should not happen, and is a fault of Sawbuck's own: ${String(error).slice(0, 300)}\n`,
-    );
-    process.exitCode = 2;
-  },
-);
-// With nobody left to tell, what was to be told is dropped, and the exit code stands.
-process.stderr.on("error", () => {});
-// A closed pipe (`sawbuck check … | head`) is not a failure; a full disk is.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") process.stderr.write(`sawbuck: nothing more can be written: ${error.code}\n`);
-  process.exit(error.code === "EPIPE" ? (process.exitCode ?? 0) : 2);
-});
+if (isMainThread) {
+  main().then(
+    (code) => {
+      // What was written drains before the process ends.
+      if (code >= 0) process.exitCode = code;
+    },
+    (error: unknown) => {
+      process.stderr.write(
+        `sawbuck: this should not happen, and is a fault of Sawbuck's own: ${String(error).slice(0, 300)}\n`,
+      );
+      process.exitCode = 2;
+    },
+  );
+  // With nobody left to tell, what was to be told is dropped, and the exit code stands.
+  process.stderr.on("error", () => {});
+  // A closed pipe (`sawbuck check … | head`) is not a failure; a full disk is.
+  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") process.stderr.write(`sawbuck: nothing more can be written: ${error.code}\n`);
+    process.exit(error.code === "EPIPE" ? (process.exitCode ?? 0) : 2);
+  });
+} else checkInThread();

@@ -3,15 +3,18 @@ import { EFFORT } from "../cutting/improve";
 import { CHECK } from "./check";
 import type { Command } from "./command";
 import { DIFF } from "./diff";
+import { FORMAT } from "./format";
 import { LINES } from "./lines";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
 
-export const COMMANDS: readonly Command[] = [CHECK, SHEET, DIFF, LINES, LSP];
+export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, DIFF, LINES, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in
-                millions of steps; ${EFFORT / 1e6} when it is not said, 0 for first answers
+                millions of steps; ${EFFORT / 1e6} when it is not said, 0 for first answers.
+                Unsaid, check looks only where a problem depends on it
+  --jobs N      on how many cores check works; all of them when it is not said
 `;
 
 /** One form of a command, or all of them. */

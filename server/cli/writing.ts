@@ -47,7 +47,7 @@ function cannotWrite(out: string, plans: readonly string[]): string | undefined 
 }
 
 /** Whether two names lead to one file, through links too. */
-function isSame(a: string, b: string): boolean {
+export function isSame(a: string, b: string): boolean {
   if (resolve(a) === resolve(b)) return true;
   const [one, other] = [a, b].map((path) => statSync(path, { throwIfNoEntry: false, bigint: true }));
   return one !== undefined && one.ino !== 0n && one.ino === other?.ino && one.dev === other.dev;

@@ -14,6 +14,13 @@ export function formatAll(plan: Checked): TextEdit[] {
   return tree ? format(tree) : [];
 }
 
+/** A text laid out, whatever it says; undefined where it is no text, or none of a plan's size. */
+export function laidOut(text: string): string | undefined {
+  const tree = parse(text);
+  if (tree.complaints.some(({ code }) => code === "not-text" || code === "too-big")) return undefined;
+  return applied(text, format(tree));
+}
+
 /** Lays out the lines of which the spans have a part; how far in lines begin, in the whole of the entries they touch. */
 export function formatLines(plan: Checked, spans: readonly Span[]): TextEdit[] {
   const tree = treeOf(plan);

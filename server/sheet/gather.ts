@@ -3,11 +3,12 @@ import { type Judged, type Problem, problemText } from "../checks";
 import { ifKnown } from "../plan";
 import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
-import type { SheetData, SheetProblem } from "./data";
+import type { SheetData } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
 import { finishRows, liningRows } from "./gather-coats";
 import { cutGroups } from "./gather-cuts";
 import { holdingOf } from "./gather-holding";
+import { reportOf } from "./gather-problems";
 import { gapRows, rootRows } from "./gather-roots";
 import { documented, shopOf } from "./gather-shop";
 import { jointRows, overallOf, pieceRows, squareRows } from "./gather-space";
@@ -15,7 +16,6 @@ import { sittingRows, stepRows } from "./gather-steps";
 import { boxRows, fastenerRows, ringRows, shoppingOf } from "./gather-work";
 import { identitiesOf } from "./identity";
 import { placer } from "./marks";
-import { leftOpen } from "./not-checked";
 import type { SheetWords } from "./words";
 
 /**
@@ -35,33 +35,14 @@ export function gather(
   const main = loaded.files[0]!;
   const identities = identitiesOf(worked);
   const message = (p: Problem): string => problemText(p.code, p, display, words.messages);
-  const problem = (p: Problem, accepted?: string): SheetProblem => ({
-    code: p.code,
-    class: p.class,
-    message: message(p),
-    place: place(p.at),
-    numbers: p.numbers.map((n) => ({
-      name: n.name,
-      value: n.value.approx,
-      unit: baseUnit(n.value),
-      text: quantityText(n.value, display),
-      source: n.source,
-    })),
-    related: p.related.map((r) => ({
-      message: problemText(p.code, r, display, words.messages),
-      place: place(r.at),
-    })),
-    assumed: p.assumed.map((a) => problemText(p.code, a, display, words.messages)),
-    cures: p.cures.map((c) => problemText(p.code, c, display, words.messages)),
-    ...(accepted !== undefined && { accepted }),
-  });
+  const { file, title, problems, accepted, notChecked } = reportOf(worked, judged, named, words, display);
   const shop = shopOf(worked, words);
   return {
     format: "sawbuck-sheet",
     version: 1,
     language: settings.language,
-    file: named(main.file),
-    title: settings.title || words.plan.untitled,
+    file,
+    title,
     units: {
       system: display.system,
       mark: quantityText({ dim: LENGTH, exact: display.mark, approx: 0 }, settings.display),
@@ -69,13 +50,9 @@ export function gather(
     make: settings.make,
     facts: factsOf(worked, shop.weight, words),
     notes: main.tree.entries.flatMap((e) => (e.kind === "note" && e.title.text ? [e.title.text] : [])),
-    problems: judged.problems.map((p) => problem(p)),
-    accepted: judged.accepted.map((a) => problem(a.problem, a.because)),
-    notChecked: leftOpen(worked, words).map(({ what, why, at }) => ({
-      what,
-      why,
-      ...(at && { place: place(at) }),
-    })),
+    problems,
+    accepted,
+    notChecked,
     overall: overallOf(worked),
     pieces: pieceRows(worked, identities, place),
     cutList: cutGroups(worked, identities, place, words),
@@ -164,19 +141,4 @@ function factsOf(
     [facts.tools, settings.tools?.has.join(", ") ?? ""],
   ];
   return told.filter(([, value]) => value !== "").map(([label, value]) => ({ label, value }));
-}
-
-function baseUnit(q: {
-  dim: { length: number; weight: number; time: number; angle: number; money: number; currency: string };
-}): string {
-  const { length, weight, time, angle, money, currency } = q.dim;
-  if (money) return currency;
-  const parts = [
-    weight ? "kg" : "",
-    length ? `mm${Math.abs(length) > 1 ? Math.abs(length) : ""}` : "",
-    time ? "min" : "",
-    angle ? "deg" : "",
-  ];
-  if (weight && length < 0) return `kg/mm${-length}`;
-  return parts.filter(Boolean).join(" ");
 }

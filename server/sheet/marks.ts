@@ -70,3 +70,19 @@ export function placer(
     return { file, line: from.line, column: from.column, ...end };
   };
 }
+
+/** The unit in which the plain number of a value is. */
+export function baseUnit(q: {
+  dim: { length: number; weight: number; time: number; angle: number; money: number; currency: string };
+}): string {
+  const { length, weight, time, angle, money, currency } = q.dim;
+  if (money) return currency;
+  const parts = [
+    weight ? "kg" : "",
+    length ? `mm${Math.abs(length) > 1 ? Math.abs(length) : ""}` : "",
+    time ? "min" : "",
+    angle ? "deg" : "",
+  ];
+  if (weight && length < 0) return `kg/mm${-length}`;
+  return parts.filter(Boolean).join(" ");
+}
