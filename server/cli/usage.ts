@@ -3,10 +3,11 @@ import { EFFORT } from "../cutting/improve";
 import { CHECK } from "./check";
 import type { Command } from "./command";
 import { FORMAT } from "./format";
+import { LIST } from "./list";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
 
-export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, LSP];
+export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, LIST, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in

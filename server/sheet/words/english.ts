@@ -3,6 +3,7 @@ import type { Language } from "../../checks";
 import { briefly, cite, type Source } from "../../trade";
 import { ENGLISH_NUMBERS } from "../../units";
 import { SHOP_ENGLISH, type ShopWords } from "../../worked";
+import { ENGLISH_BOOK } from "./english-book";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
 import { ENGLISH_HOLDING } from "./english-holding";
 import { ENGLISH_PLAN } from "./english-plan";
@@ -23,6 +24,7 @@ export const ENGLISH = {
   holding: ENGLISH_HOLDING,
   drawings: ENGLISH_DRAWINGS,
   shop: SHOP,
+  book: ENGLISH_BOOK,
 
   /** What stands between a label and what it says, before a blank. */
   colon: ":",

@@ -3,6 +3,7 @@
 import { frenchPiece } from "../../checks/french/pieces";
 import { FRENCH_NUMBERS, fr, many, one } from "../../checks/french/type";
 import type { SheetWords } from "./english";
+import { FRENCH_BOOK } from "./french-book";
 import { FRENCH_DRAWINGS } from "./french-drawings";
 import { FRENCH_HOLDING } from "./french-holding";
 import { FRENCH_PLAN } from "./french-plan";
@@ -18,6 +19,7 @@ export const FRENCH: SheetWords = {
   plan: FRENCH_PLAN,
   wood: FRENCH_WOOD,
   holding: FRENCH_HOLDING,
+  book: FRENCH_BOOK,
   drawings: FRENCH_DRAWINGS,
   shop: FRENCH_SHOP,
 
