@@ -7,6 +7,10 @@ import type { LayoutJob, Layouts } from "./cutting/improve";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
 import { type LoadOptions, load, type Reader } from "./plan";
+import { type BookPlan, bookOf, headComment } from "./sheet/book/book";
+import { bookPage } from "./sheet/book/html";
+import { bookJson } from "./sheet/book/json";
+import { bookMarkdown } from "./sheet/book/markdown";
 import { sheetLines } from "./sheet/changes/as-lines";
 import { changesOf } from "./sheet/changes/compare";
 import type { SheetChanges } from "./sheet/changes/data";
@@ -47,6 +51,7 @@ import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./work
 
 export { laidOut } from "./features/format";
 export type { Reader } from "./plan";
+export type { BookPlan } from "./sheet/book/book";
 export { type Scene, sameScene } from "./sheet/drawings";
 
 export interface Evaluated extends Judged {
@@ -165,6 +170,34 @@ export const sheetDocument = (
   sheet: SheetData,
   { drawings = [], reader = "builder", language = "en" }: SheetOptions = {},
 ): SheetDocument => documentOf(sheet, { drawings, reader, words: wordsIn(language) });
+
+/** Whether it declares parts: a shop file, and one of measures alone, is no plan of a thing. */
+export const isPlan = ({ worked }: Evaluated): boolean =>
+  worked.parts.size > 0 || worked.loaded.files[0]!.tree.complaints.length > 0;
+
+/** What a book of plans tells of one; `drawn`: with a drawing, where something is placed. */
+export function bookPlan(e: Evaluated, language: SheetLanguage, drawn: boolean): BookPlan {
+  let drawing: SheetDrawing | undefined;
+  if (drawn)
+    for (const made of drawingsInSteps(e, language)) {
+      drawing = made;
+      if (drawing) break;
+    }
+  return { data: sheetOf(e, undefined, language), about: headComment(e.text), drawing, address: undefined };
+}
+
+export const svgOf = ({ drawing }: SheetDrawing): string => svgText(drawing);
+
+/** A book of plans. */
+export function writeBook(
+  plans: readonly BookPlan[],
+  format: "markdown" | "html" | "json",
+  language: SheetLanguage,
+): string {
+  const words = wordsIn(language);
+  if (format === "json") return bookJson(plans, words);
+  return format === "html" ? bookPage(bookOf(plans, words)) : bookMarkdown(bookOf(plans, words));
+}
 
 export type SheetFormat = "html" | "json" | "markdown" | "text";
 

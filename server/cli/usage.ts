@@ -5,10 +5,11 @@ import type { Command } from "./command";
 import { DIFF } from "./diff";
 import { FORMAT } from "./format";
 import { LINES } from "./lines";
+import { LIST } from "./list";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
 
-export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, DIFF, LINES, LSP];
+export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, LIST, DIFF, LINES, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in

@@ -38,7 +38,7 @@ export function writeTo(
 }
 
 /** What is made is never written over a plan, by whatever name or link, a folder or a device. */
-function cannotWrite(out: string, plans: readonly string[]): string | undefined {
+export function cannotWrite(out: string, plans: readonly string[]): string | undefined {
   if (/\.sawbuck$/i.test(out)) return `${out} is named like a plan; nothing was written.`;
   if (plans.some((plan) => isSame(plan, out)))
     return `${out} is the plan, or a file it reads; nothing was written.`;
@@ -53,7 +53,7 @@ export function isSame(a: string, b: string): boolean {
   return one !== undefined && one.ino !== 0n && one.ino === other?.ino && one.dev === other.dev;
 }
 
-function inWords(error: unknown): string {
+export function inWords(error: unknown): string {
   const { code } = error as NodeJS.ErrnoException;
   if (code === "ENOENT" || code === "ENOTDIR") return "there is no such folder";
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written";

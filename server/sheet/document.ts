@@ -53,6 +53,8 @@ export interface Run {
   readonly style?: "strong" | "small" | "blank";
   /** Its language, where that is not the document's. */
   readonly language?: string;
+  /** What it leads to on the same page, by its id, where the writer can show that. */
+  readonly to?: string;
 }
 
 export interface Paragraph {

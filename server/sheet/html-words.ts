@@ -1,10 +1,11 @@
 /** Words and boxes to tick as HTML. */
 import { runsOf, type Tick, type Words, type WriterWords } from "./document";
-import { type Child, element } from "./markup";
+import { type Child, element, linkTo } from "./markup";
 
 /** Lengths are kept on one line each: `1-3/4"` is never broken at its hyphen. */
 export function wordsHtml(words: Words): Child {
-  return runsOf(words).map(({ text, style, language }): Child => {
+  return runsOf(words).map(({ text, style, language, to }): Child => {
+    if (to !== undefined) return linkTo(to, text);
     if (style === "blank") return element("span", { class: "blank", role: "img", "aria-label": text });
     if (style !== undefined) return element(style, { lang: language }, unbroken(text));
     return language === undefined ? unbroken(text) : element("span", { lang: language }, unbroken(text));

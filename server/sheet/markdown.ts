@@ -27,7 +27,7 @@ export function sheetMarkdown({ title, under, sections, words }: SheetDocument):
 }
 
 /** Paragraphs, each to stand between empty lines. */
-function blockParts(block: Block, words: WriterWords): readonly string[] {
+export function blockParts(block: Block, words: WriterWords): readonly string[] {
   switch (block.kind) {
     case "paragraph":
       return [inMarkdown(block.letters ?? block.words)];
@@ -130,7 +130,8 @@ const blankOf = (found: RegExpExecArray | null): string =>
 
 const inMarkdown = (words: Words): string =>
   runsOf(words)
-    .map(({ text, style }) => {
+    .map(({ text, style, to }) => {
+      if (to !== undefined) return `[${escapeMarkdown(text)}](#${to})`;
       if (style === "blank") return "\\_\\_\\_\\_\\_\\_\\_\\_";
       const kept = oneLine(text);
       const [before, after] = [blankOf(/^\s/.exec(text)), blankOf(/\s$/.exec(text))];
@@ -140,3 +141,10 @@ const inMarkdown = (words: Words): string =>
       return `${before}${style === "strong" ? `**${safe}**` : safe}${after}`;
     })
     .join("");
+
+/** What a link on the same page leads to; the id is the program's own. */
+export const placeToGo = (id: string): string => `<a id="${id}"></a>`;
+
+/** A picture at an address whose parts are percent-encoded. */
+export const pictureOf = (title: string, address: string): string =>
+  `![${escapeMarkdown(title)}](<${address.replace(/[<>\\\s]/g, encodeURIComponent)}>)`;

@@ -13,7 +13,17 @@ export type Tag =
 
 export type Attribute =
   | ("lang" | "charset" | "name" | "content" | "http-equiv" | "class" | "scope" | "colspan")
-  | ("role" | "aria-label" | "tabindex" | "hidden" | "type" | "data-piece" | "data-line" | "data-label")
+  | (
+      | "id"
+      | "role"
+      | "aria-label"
+      | "tabindex"
+      | "hidden"
+      | "type"
+      | "data-piece"
+      | "data-line"
+      | "data-label"
+    )
   | (
       | "data-plan"
       | "data-tick"
@@ -46,6 +56,11 @@ export function element(tag: Tag, attributes: Attributes, ...children: readonly 
   }
   return { [finished]: EMPTY.has(tag) ? `${start}/>` : `${start}>${inside(children)}</${tag}>` };
 }
+
+/** Words that lead to an element of the same page: the only address that markup can hold. */
+export const linkTo = (id: string, ...children: readonly Child[]): Markup => ({
+  [finished]: `<a href="#${escapeAttribute(id)}">${inside(children)}</a>`,
+});
 
 /** A style or script whose text is the program's own, and never a plan's: it is not escaped, and must not close itself. */
 export function rawElement(tag: "style" | "script", text: string): Markup {

@@ -53,6 +53,12 @@ const ARGUMENTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
     [false, true],
     [false, false],
   ],
+  "book.under": [[1], [3]],
+  "book.count": (["error", "hazard", "warning", "hint"] as const).flatMap((kind) => [
+    [kind, 1],
+    [kind, 3],
+  ]),
+  "book.things": [[1], [3]],
   people: [[1], [3]],
   inBox: [
     ["§a", "§b"],

@@ -3,6 +3,7 @@ import type { Language } from "../../checks";
 import { briefly, cite, type Source } from "../../trade";
 import { ENGLISH_NUMBERS } from "../../units";
 import { SHOP_ENGLISH, type ShopWords } from "../../worked";
+import { ENGLISH_BOOK } from "./english-book";
 import { ENGLISH_CHANGES } from "./english-changes";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
 import { ENGLISH_HOLDING } from "./english-holding";
@@ -25,6 +26,7 @@ export const ENGLISH = {
   drawings: ENGLISH_DRAWINGS,
   changes: ENGLISH_CHANGES,
   shop: SHOP,
+  book: ENGLISH_BOOK,
 
   /** What stands between a label and what it says, before a blank. */
   colon: ":",

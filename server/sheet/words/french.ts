@@ -3,6 +3,7 @@
 import { frenchPiece } from "../../checks/french/pieces";
 import { FRENCH_NUMBERS, fr, many, one } from "../../checks/french/type";
 import type { SheetWords } from "./english";
+import { FRENCH_BOOK } from "./french-book";
 import { FRENCH_CHANGES } from "./french-changes";
 import { FRENCH_DRAWINGS } from "./french-drawings";
 import { FRENCH_HOLDING } from "./french-holding";
@@ -19,6 +20,7 @@ export const FRENCH: SheetWords = {
   plan: FRENCH_PLAN,
   wood: FRENCH_WOOD,
   holding: FRENCH_HOLDING,
+  book: FRENCH_BOOK,
   drawings: FRENCH_DRAWINGS,
   changes: FRENCH_CHANGES,
   shop: FRENCH_SHOP,
