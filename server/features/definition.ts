@@ -11,7 +11,7 @@ export function definitionAt(plan: Checked, offset: number, read: Reader): At | 
   if (!main) return undefined;
   const standing = standingAt(main.tree, offset);
   if (standing.spot.is === "path") {
-    const found = read(standing.spot.span.text, file);
+    const found = read(standing.spot.span.text, file, file);
     return "refused" in found ? undefined : { file: found.file, start: 0, end: 0 };
   }
   return declaredBy(plan, standing)?.at;

@@ -15,7 +15,7 @@ export function linksOf({ worked, file }: Checked, read: Reader): Link[] {
   return entries.flatMap((entry): Link[] => {
     if (entry.kind === "shop" || entry.kind === "bring") {
       const { start, end, text } = entry.path;
-      const found = text === "" ? undefined : read(text, file);
+      const found = text === "" ? undefined : read(text, file, file);
       return !found || "refused" in found ? [] : [{ range: { start, end }, to: { file: found.file } }];
     }
     if (entry.kind !== "accept" || !checkOf(entry.code.text)) return [];

@@ -35,7 +35,7 @@ export function everywhere(
   plansBelow: PlansBelow,
   inEditor: EditorFiles | undefined,
 ): Everywhere {
-  const gathered = gathering(plans, inEditor, (file) => filesNamedBy(file, plans));
+  const gathered = gathering(plans, inEditor, (file) => filesNamedBy(file, file, plans));
 
   const over: Everywhere["over"] = async (token, run) => {
     const below = await Promise.all(folders().map((folder) => plansBelow(folder, token)));
@@ -85,27 +85,31 @@ export function everywhere(
 /** Whether a file names another, or names one that does: a look at its lines, without reading it as a plan. */
 function leadsTo(file: string, plans: Plans): (from: string) => boolean {
   const names = new Map<string, readonly string[]>();
-  const namedBy = (one: string): readonly string[] => {
-    const known = names.get(one) ?? filesNamedBy(one, plans);
-    names.set(one, known);
+  const namedBy = (one: string, head: string): readonly string[] => {
+    const key = `${plans.folderOf(head)}\n${one}`;
+    const known = names.get(key) ?? filesNamedBy(one, head, plans);
+    names.set(key, known);
     return known;
   };
   return (from) => {
     const seen = new Set([from]);
     // A set goes on with what is added to it on the way.
-    for (const one of seen) for (const next of namedBy(one)) seen.add(next);
+    for (const one of seen) for (const next of namedBy(one, from)) seen.add(next);
     return seen.has(file);
   };
 }
 
-/** The files that a file names, and the reader's own shop file. */
-function filesNamedBy(file: string, plans: Plans): string[] {
+/** The files that a file names, where a plan may read them, and the reader's own shop file. */
+function filesNamedBy(file: string, head: string, plans: Plans): string[] {
   const found = plans.file(file);
   if ("refused" in found) return [];
   const shop = plans.shopOf(file);
   return [
-    ...namedPaths(found.text).map(({ path }) => plans.reader(path, file).file),
-    ...(shop ? [plans.reader(shop.shop, shop.shopFrom ?? file).file] : []),
+    ...namedPaths(found.text)
+      .map(({ path }) => plans.reader(path, file, head))
+      .filter((named) => !("refused" in named && named.barred))
+      .map((named) => named.file),
+    ...(shop ? [plans.reader(shop.shop, shop.shopFrom ?? file, undefined).file] : []),
   ];
 }
 
