@@ -219,6 +219,7 @@ const PLAIN = [
   "a path is written from the file it stands in, not from a home folder",
   "it is an address, and no path to a file",
   "its path is too long",
+  "it encloses other files, and is opened by itself",
 ] as const;
 
 const FILLED = {

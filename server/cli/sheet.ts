@@ -1,6 +1,6 @@
 /** `sawbuck sheet`: the shop sheet, one of its tables or one of its drawings, printed or written to a file. */
-import { statSync, writeFileSync } from "node:fs";
-import { normalize, resolve } from "node:path";
+import { writeFileSync } from "node:fs";
+import { normalize } from "node:path";
 import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedBest } from "../lsp/layouts/at-once";
@@ -9,6 +9,7 @@ import {
   drawingsOf,
   drawingText,
   type Evaluated,
+  filesOf,
   inUnits,
   sheetDocument,
   sheetOf,
@@ -17,6 +18,7 @@ import {
 } from "../service";
 import { tables } from "../sheet/csv";
 import { type Command, FINE, FOUND, refuse, refuseAsked, standsInTheWay } from "./command";
+import { cannotReplace, whyNotWritten } from "./out";
 import { type AskedSheet, readSheetArguments } from "./sheet-arguments";
 
 export const SHEET: Command = {
@@ -54,13 +56,13 @@ async function sheet(words: readonly string[]): Promise<number> {
   if (!asked.out) {
     process.stdout.write(made);
   } else {
-    const plans = evaluated.worked.loaded.files.map((f) => f.file);
+    const plans = filesOf(evaluated);
     try {
       const wrong = cannotWrite(asked.out, plans);
       if (wrong) return refuse(wrong);
       writeFileSync(asked.out, made);
     } catch (error) {
-      return refuse(`${asked.out} cannot be written: ${inWords(error)}`);
+      return refuse(`${asked.out} cannot be written: ${whyNotWritten(error)}`);
     }
     const what = asked.drawing ? "drawing" : asked.table ? "table" : "shop sheet";
     process.stderr.write(`The ${what} is in ${asked.out}\n`);
@@ -84,24 +86,7 @@ async function written(
 }
 
 /** A sheet is never written over a plan, by whatever name or link, a folder or a device. */
-function cannotWrite(out: string, plans: readonly string[]): string | undefined {
-  if (/\.sawbuck$/i.test(out)) return `${out} is named like a plan; a sheet is not written over a plan.`;
-  if (plans.some((plan) => isSame(plan, out)))
-    return `${out} is the plan, or a file it reads; nothing was written.`;
-  const there = statSync(out, { throwIfNoEntry: false });
-  return !there || there.isFile() ? undefined : `${out} is not an ordinary file; nothing was written.`;
-}
-
-/** Whether two names lead to one file, through links too. */
-function isSame(a: string, b: string): boolean {
-  if (resolve(a) === resolve(b)) return true;
-  const [one, other] = [a, b].map((path) => statSync(path, { throwIfNoEntry: false, bigint: true }));
-  return one !== undefined && one.ino !== 0n && one.ino === other?.ino && one.dev === other.dev;
-}
-
-function inWords(error: unknown): string {
-  const { code } = error as NodeJS.ErrnoException;
-  if (code === "ENOENT" || code === "ENOTDIR") return "there is no such folder";
-  if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written";
-  return code === "ENOSPC" ? "the disk is full" : (code ?? "no reason given");
-}
+const cannotWrite = (out: string, plans: readonly string[]): string | undefined =>
+  /\.sawbuck$/i.test(out)
+    ? `${out} is named like a plan; a sheet is not written over a plan.`
+    : cannotReplace(out, plans);

@@ -1,11 +1,12 @@
 /** All commands, and how each is called. */
 import { EFFORT } from "../cutting/improve";
+import { BUNDLE } from "./bundle";
 import { CHECK } from "./check";
 import type { Command } from "./command";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
 
-export const COMMANDS: readonly Command[] = [CHECK, SHEET, LSP];
+export const COMMANDS: readonly Command[] = [CHECK, SHEET, BUNDLE, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in

@@ -6,18 +6,16 @@ import { lineAbove, lineAt, lineBelow } from "../../grammar/text-lines";
 import type { Span, Tree } from "../../grammar/tree";
 import type { Checked } from "./checked";
 
-const treeOf = ({ worked }: Checked): Tree | undefined => worked.loaded.files[0]?.tree;
+const treeOf = ({ worked }: Checked): Tree => worked.loaded.whole;
 
 /** Lays out the whole text. */
 export function formatAll(plan: Checked): TextEdit[] {
-  const tree = treeOf(plan);
-  return tree ? format(tree) : [];
+  return format(treeOf(plan));
 }
 
 /** Lays out the lines of which the spans have a part; how far in lines begin, in the whole of the entries they touch. */
 export function formatLines(plan: Checked, spans: readonly Span[]): TextEdit[] {
   const tree = treeOf(plan);
-  if (!tree) return [];
   const edits = new Map<string, TextEdit>();
   for (const span of spans)
     for (const edit of format(tree, span, entriesIn(tree, span)))

@@ -4,7 +4,7 @@
  */
 import type { CancellationToken } from "vscode-languageserver";
 import type { Root } from "../features/references";
-import { scopeOf } from "../plan";
+import { holderOf, pathFromPlan, scopeOf } from "../plan";
 import type { EditorFiles } from "./editor-files";
 import { gathering } from "./gathering";
 import type { PlansBelow } from "./plan-lists";
@@ -40,7 +40,9 @@ export function everywhere(
   const over: Everywhere["over"] = async (token, run) => {
     const below = await Promise.all(folders().map((folder) => plansBelow(folder, token)));
     const files = [...new Set([...plans.all().map(plans.fileOf), ...below.flat()])];
-    return gathered(files, token, () => run({ files, rootsWith: (file) => rootsWith(file, files, token) }));
+    return gathered(files, token, () =>
+      run({ files, rootsWith: (file) => rootsWith(holderOf(file), files, token) }),
+    );
   };
 
   const through: Everywhere["through"] = async (list, token, run) => {
@@ -74,7 +76,7 @@ export function everywhere(
     for (const one of leading) {
       if (token.isCancellationRequested) return;
       const root = rootOf(one);
-      if (root?.loaded.files.some((f) => f.file === file)) yield root;
+      if (root?.loaded.files.some((f) => holderOf(f.file) === file)) yield root;
       await turn();
     }
   }
@@ -113,9 +115,12 @@ function filesNamedBy(file: string, head: string, plans: Plans): string[] {
   ];
 }
 
-/** What stands after `shop` and `bring` in a text, and where. */
-export const namedPaths = (text: string): { readonly path: string; readonly start: number }[] =>
-  [...text.matchAll(/^((?:shop|bring)[ \t]+)(\S.*)$/gm)].map(({ index, 1: before, 2: path }) => ({
-    path: path!.trimEnd(),
-    start: index + before!.length,
-  }));
+/** What stands after `shop` and `bring` in a text, and where; not what it encloses. */
+export function namedPaths(text: string): { readonly path: string; readonly start: number }[] {
+  const enclosed = [...text.matchAll(/^enclosed[ \t]+(\S.*)$/gm)];
+  const own = enclosed[0] ? text.slice(0, enclosed[0].index) : text;
+  const held = new Set(enclosed.map(({ 1: path }) => pathFromPlan(path!.trimEnd(), "")));
+  return [...own.matchAll(/^((?:shop|bring)[ \t]+)(\S.*)$/gm)]
+    .map(({ index, 1: before, 2: path }) => ({ path: path!.trimEnd(), start: index + before!.length }))
+    .filter(({ path }) => enclosed.length === 0 || !held.has(pathFromPlan(path, "")));
+}

@@ -4,7 +4,7 @@
  */
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import type { Layouts } from "../cutting/improve";
-import { type Loaded, load, type Reader } from "../plan";
+import { holderOf, type Loaded, load, type Reader } from "../plan";
 import { type Evaluated, evaluate, withLayouts } from "../service";
 import { pathFromRoot } from "./addresses";
 import { type EditorFiles, PATIENCE_MS } from "./editor-files";
@@ -192,7 +192,7 @@ export function openPlans(
       return open === undefined ? shopOf(files.toUri(file)) : held.get(open)?.shop;
     },
     fileOf: (uri) => held.get(uri)?.file ?? files.toFile(uri),
-    uriOf: (file) => byFile.get(file) ?? files.toUri(file),
+    uriOf: (file) => byFile.get(holderOf(file)) ?? files.toUri(holderOf(file)),
     reader,
     folderOf: files.folderOf,
     changed: (file) => {

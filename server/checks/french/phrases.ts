@@ -222,6 +222,7 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
     "un chemin s’écrit depuis le fichier où il figure, et non depuis un dossier personnel",
   "it is an address, and no path to a file": "c’est une adresse, et non le chemin d’un fichier",
   "its path is too long": "son chemin est trop long",
+  "it encloses other files, and is opened by itself": "il inclut d’autres fichiers, et s’ouvre seul",
 
   quoted: "« {name} »",
   valued: "{kind} ({value})",
