@@ -122,7 +122,7 @@ setlocal formatoptions-=t formatoptions+=cql
 setlocal expandtab shiftwidth=2 softtabstop=2
 setlocal iskeyword=@,48-57,_,-,192-255
 setlocal suffixesadd=.sawbuck
-let &l:include = '^\\%(shop\\|bring\\)\\s\\+'
+let &l:include = '^\\%(shop\\|bring\\|enclosed\\)\\s\\+'
 let &l:define = '^\\%(${declaring(language).join("\\|")}\\)\\s\\+'
 
 let b:undo_ftplugin = "setlocal ${SET.map((option) => `${option}<`).join(" ")}"

@@ -15,7 +15,7 @@ export interface Piece {
 export function piecesOf(text: string): number[] {
   const starts = [0];
   for (let at = nextLine(text, 0); at < text.length; at = nextLine(text, at)) {
-    if (!opensEntry(text, at)) continue;
+    if (!opensEntry(text, at) && !opensFile(text, starts[starts.length - 1]!, at)) continue;
     starts.push(at);
   }
   return starts;
@@ -88,6 +88,13 @@ function nextLine(text: string, from: number): number {
     if (c === 10 || c === 13) return at + 1;
   }
   return text.length;
+}
+
+/** Whether the line above is the first of the piece so far, and says that the text of another file begins below it. */
+function opensFile(text: string, piece: number, at: number): boolean {
+  return (
+    text.startsWith("enclosed", piece) && /^enclosed[ \t][^\r\n]*(?:\r\n|\r|\n)$/.test(text.slice(piece, at))
+  );
 }
 
 function opensEntry(text: string, at: number): boolean {

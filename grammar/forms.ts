@@ -408,6 +408,12 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
       f("", "2 people", "How many hands it needs."),
     ],
   },
+  {
+    word: "enclosed",
+    example: "enclosed yard-measures.sawbuck",
+    doc: "The text of another file, in this one: all lines from here to the next such line, or to the end.",
+    clauses: [],
+  },
 ];
 
 const BY_WORD = new Map(ENTRY_FORMS.map((e) => [e.word, e]));

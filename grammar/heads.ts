@@ -20,7 +20,7 @@ const titled =
   (kind: "plan" | "note" | "step"): HeadReader =>
   () => ({ kind, title: rules.text() });
 const path =
-  (kind: "shop" | "bring"): HeadReader =>
+  (kind: "shop" | "bring" | "enclosed"): HeadReader =>
   () => ({ kind, path: rules.text() });
 const extra = (tokens: readonly IToken[], body: object): Clause => {
   const last = tokens[tokens.length - 1]!;
@@ -33,6 +33,7 @@ export const HEADS: Readonly<Record<string, HeadReader>> = {
   step: titled("step"),
   shop: path("shop"),
   bring: path("bring"),
+  enclosed: path("enclosed"),
   measure: () => ({ kind: "measure", ...rules.measureHead() }),
   stock: () => ({ kind: "stock", ...rules.stockHead() }),
   sheet: named("sheet"),

@@ -274,6 +274,8 @@ export type Head =
   | { readonly kind: "plan" | "note"; readonly title: Text }
   | { readonly kind: "step"; readonly title: Text }
   | { readonly kind: "shop" | "bring"; readonly path: Text }
+  /** What follows, up to the next of its kind, is the text of that file. */
+  | { readonly kind: "enclosed"; readonly path: Text }
   | { readonly kind: "measure"; readonly name: Name; readonly value?: Expression }
   | { readonly kind: "stock"; readonly name: Name; readonly of?: Name }
   | { readonly kind: "sheet" | "roll" | "fastener" | "finish" | "fill" | "box"; readonly name: Name }

@@ -6,7 +6,7 @@ import { CHECKS, type Judged, judge, type Language, type ProblemClass, titleOf }
 import type { LayoutJob, Layouts } from "./cutting/improve";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
-import { type LoadOptions, load, type Reader } from "./plan";
+import { bundle, holderOf, type LoadOptions, load, type Reader, saysOf } from "./plan";
 import { type BookPlan, bookOf, headComment } from "./sheet/book/book";
 import { bookPage } from "./sheet/book/html";
 import { bookJson } from "./sheet/book/json";
@@ -75,6 +75,34 @@ export function evaluate(file: string, text: string, read: Reader, options: Eval
 export function withLayouts(e: Evaluated, layouts: Layouts): Evaluated {
   const worked = laidOutAnew(e.worked, layouts);
   return { ...e, worked, ...judge(worked) };
+}
+
+/** The names of all files that were read for it. */
+export const filesOf = ({ worked }: Evaluated): string[] => [
+  ...new Set(worked.loaded.files.map(({ file }) => holderOf(file))),
+];
+
+/**
+ * A plan and all that it brings as one text, without prices and what is on hand; in words why there is none. `files` were
+ * read for it, `notes` say what whoever gets it will miss.
+ */
+export function bundled(
+  file: string,
+  text: string,
+  read: Reader,
+):
+  | { readonly text: string; readonly files: readonly string[]; readonly notes: readonly string[] }
+  | { readonly refused: string } {
+  const made = bundle(file, text, read);
+  if ("refused" in made) return made;
+  const { author, licence } = saysOf(text);
+  const notes = [
+    ...(author ? [] : ["the plan does not say who wrote it: add “written by …” under its plan line."]),
+    ...(licence
+      ? []
+      : ["the plan does not say what others may do with it: add “licence …” under its plan line."]),
+  ];
+  return { ...made, notes };
 }
 
 /** How many problems of each class are told of a plan, and how many things were not looked at. */

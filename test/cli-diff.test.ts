@@ -57,7 +57,7 @@ const PLAN = (length: string, more = ""): string =>
   `plan Rack\n  language 1\n  indoors\nshop ../shop/shop.sawbuck\npart leg 4 of 2x4, length ${length}\n${more}`;
 const SHOP = (price: string): string => `stock 2x4, sold 8' ${price}\n`;
 
-/** A repository with a plan and a shop file, committed; `plans` is what is worked in. */
+/** A repository with a plan and a shop file, committed; `at` is what is worked in. */
 function repository(name: string) {
   const root = join(folder, name);
   for (const one of ["plans", "shop"]) mkdirSync(join(root, one), { recursive: true });
@@ -70,7 +70,7 @@ function repository(name: string) {
     git(root, "commit", "-q", "-m", message);
   };
   commit("first");
-  return { root, write, commit, at: join(root, "plans") };
+  return { root, write, commit, at: root };
 }
 
 describe("sawbuck diff", () => {
@@ -106,12 +106,12 @@ describe("sawbuck diff", () => {
     write("shop/shop.sawbuck", SHOP("$4.50"));
     const priced = run(["diff"], at);
     expect(priced.status).toBe(1);
-    expect(priced.stdout).toContain("from HEAD:plans/rack.sawbuck to rack.sawbuck");
+    expect(priced.stdout).toContain("from HEAD:plans/rack.sawbuck to plans/rack.sawbuck");
     expect(priced.stdout).toMatch(/Total +\$4.00 → \$4.50/);
     commit("dearer");
     expect(run(["diff", "HEAD~1", "HEAD"], at).stdout).toContain("$4.00 → $4.50");
     expect(run(["diff", "HEAD~1..HEAD"], at).stdout).toContain("$4.00 → $4.50");
-    expect(run(["diff", "HEAD", "HEAD~1", "rack.sawbuck"], at).stdout).toContain("$4.50 → $4.00");
+    expect(run(["diff", "HEAD", "HEAD~1", "plans/rack.sawbuck"], at).stdout).toContain("$4.50 → $4.00");
   });
 
   test("names a version as git does", () => {
@@ -120,17 +120,17 @@ describe("sawbuck diff", () => {
     commit("second");
     write("plans/rack.sawbuck", PLAN('11"'));
     const told = (...args: string[]) => run(["diff", ...args], at).stdout;
-    expect(told("HEAD~1:plans/rack.sawbuck", "rack.sawbuck")).toContain('9" → 11"');
+    expect(told("HEAD~1:plans/rack.sawbuck", "plans/rack.sawbuck")).toContain('9" → 11"');
     expect(told("HEAD~1:plans/rack.sawbuck", "HEAD:plans/rack.sawbuck")).toContain('9" → 10"');
-    expect(told("main", "rack.sawbuck")).toContain('10" → 11"');
-    expect(told("rack.sawbuck")).toContain('10" → 11"');
+    expect(told("main", "plans/rack.sawbuck")).toContain('10" → 11"');
+    expect(told("plans/rack.sawbuck")).toContain('10" → 11"');
     expect(told("HEAD~1", ".")).toContain('9" → 11"');
   });
 
   test("tells plans that are new, gone and renamed", () => {
     const { root, at, write } = repository("moved");
     git(root, "mv", "plans/rack.sawbuck", "plans/boot rack.sawbuck");
-    expect(run(["diff"], at).stdout).toContain("from HEAD:plans/rack.sawbuck to boot rack.sawbuck");
+    expect(run(["diff"], at).stdout).toContain("from HEAD:plans/rack.sawbuck to plans/boot rack.sawbuck");
     rmSync(join(root, "plans/boot rack.sawbuck"));
     expect(run(["diff"], at).stdout).toContain("HEAD:plans/rack.sawbuck is gone");
     write("plans/étagère.sawbuck", `part shelf 2 of 2x4, length 14"\n`);
@@ -144,23 +144,23 @@ describe("sawbuck diff", () => {
       expect(status).toBe(2);
       return stderr;
     };
-    symlinkSync("rack.sawbuck", join(root, "plans/link.sawbuck"));
+    symlinkSync("plans/rack.sawbuck", join(root, "plans/link.sawbuck"));
     git(root, "add", "-A");
     git(root, "commit", "-q", "-m", "a link");
     const told = [
-      refused(["HEAD:plans/none.sawbuck", "rack.sawbuck"]),
-      refused(["HEAD:plans", "rack.sawbuck"]),
-      refused(["HEAD:plans/link.sawbuck", "rack.sawbuck"]),
-      refused(["nothing", "rack.sawbuck"]),
-      refused(["nothing:plans/rack.sawbuck", "rack.sawbuck"]),
+      refused(["HEAD:plans/none.sawbuck", "plans/rack.sawbuck"]),
+      refused(["HEAD:plans", "plans/rack.sawbuck"]),
+      refused(["HEAD:plans/link.sawbuck", "plans/rack.sawbuck"]),
+      refused(["nothing", "plans/rack.sawbuck"]),
+      refused(["nothing:plans/rack.sawbuck", "plans/rack.sawbuck"]),
       refused(["HEAD", "HEAD", "HEAD"]),
-      refused(["--upload-pack=touch x", "rack.sawbuck"]).split("\n")[0],
-      refused(["--", "--output=x", "rack.sawbuck"]),
+      refused(["--upload-pack=touch x", "plans/rack.sawbuck"]).split("\n")[0],
+      refused(["--", "--output=x", "plans/rack.sawbuck"]),
     ];
     expect(told.join("\n")).toMatchSnapshot();
     const bare = join(folder, "no-repository");
     mkdirSync(bare);
-    copyFileSync(join(at, "rack.sawbuck"), join(bare, "rack.sawbuck"));
+    copyFileSync(join(at, "plans/rack.sawbuck"), join(bare, "rack.sawbuck"));
     expect(refused(["rack.sawbuck"], bare)).toBe("sawbuck: . is in no git repository\n");
     expect(
       spawnSync(process.execPath, [CLI, "diff"], { cwd: at, encoding: "utf8", env: { PATH: "/nowhere" } })

@@ -213,6 +213,13 @@ const PLAIN = [
   "this editor cannot read files in this folder",
   "there is no disk here: put the file beside the plan",
   "this text is in no folder yet: save it first",
+  "it lies outside the folder you work in",
+  "a link leads outside the folder you work in",
+  "a path is written from the file it stands in, not from the root of a disk",
+  "a path is written from the file it stands in, not from a home folder",
+  "it is an address, and no path to a file",
+  "its path is too long",
+  "it encloses other files, and is opened by itself",
 ] as const;
 
 const FILLED = {

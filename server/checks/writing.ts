@@ -3,7 +3,7 @@ import { lineStart, lineStop, linesOf, nextLine } from "../../grammar/lines";
 import { wordsOf } from "../../grammar/messages";
 import { Comma, tokenize } from "../../grammar/tokens";
 import type { Entry, Tree } from "../../grammar/tree";
-import type { At } from "../plan";
+import { type At, toldName } from "../plan";
 import {
   type Display,
   exactly,
@@ -38,7 +38,7 @@ export function textAt({ loaded }: Worked, at: At): string {
 }
 
 /** A file's own name, without the folders it lies in. */
-export const baseName = (file: string): string => file.split(/[\\/]/).pop()!;
+export const baseName = (file: string): string => toldName(file).split(/[\\/]/).pop()!;
 
 /** Two lengths that differ: to the plan's marks, or in full where the marks would make them look alike. */
 export function tellApart(a: Quantity, b: Quantity, display: Display): readonly [Slot, Slot] {

@@ -5,6 +5,7 @@ import {
   type Comparison,
   compare,
   type Evaluated,
+  filesOf,
   inUnits,
   type SheetFormat,
   writeComparisons,
@@ -52,11 +53,10 @@ function diff(words: readonly string[]): number {
   const evaluated = (version: Version | undefined): Evaluated | undefined => {
     if (!version) return undefined;
     const e = evaluatedBest(version.file, version.text, version.read, shopIn(asked), effort);
-    read.push(...e.worked.loaded.files.map(({ file }) => file));
+    read.push(...filesOf(e));
     return units ? inUnits(e, units as "inches" | "millimetres") : e;
   };
-  const readsChanged = (e: Evaluated): boolean =>
-    e.worked.loaded.files.some(({ file }) => found.differs(file));
+  const readsChanged = (e: Evaluated): boolean => filesOf(e).some((file) => found.differs(file));
   const compared = ({ old, new: now, itself }: VersionPair): Comparison[] => {
     const after = evaluated(now);
     if (!itself && after && !readsChanged(after)) return [];

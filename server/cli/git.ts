@@ -6,7 +6,8 @@ import { spawnSync } from "node:child_process";
 import { realpathSync } from "node:fs";
 import { basename, dirname, join, relative, resolve, sep } from "node:path";
 import process from "node:process";
-import { diskReader, LARGEST_FILE } from "../lsp/disk";
+import { folderWorkedIn, LARGEST_FILE, onDisk } from "../lsp/disk";
+import { confined } from "../lsp/inside";
 import type { Reader } from "../service";
 
 /** A commit of a repository. */
@@ -52,18 +53,18 @@ export function fileIn({ root, id, called }: Commit, path: string): { readonly t
 }
 const LINK = "120000";
 
-/** Finds files of that commit beside the one that names them, by the paths they have on disk. */
-export const readerIn =
-  (commit: Commit): Reader =>
-  (path, from) => {
-    if (from === ".") return diskReader(path, from);
+/** Finds files of that commit as they would be found on disk, by the paths they have there. */
+export const readerIn = (commit: Commit): Reader =>
+  confined((path, from, within) => {
+    // The reader's own shop file is the one of today.
+    if (within === undefined) return onDisk(path, from, within);
     const file = join(dirname(from), path);
     const below = pathBelow(commit.root, file);
     return {
       file,
       ...(below === undefined ? { refused: "it lies outside the repository" } : fileIn(commit, below)),
     };
-  };
+  }, folderWorkedIn);
 
 /** The path below the root with forward slashes, through links in the folders that are there; undefined outside it. */
 export function pathBelow(root: string, file: string): string | undefined {

@@ -9,7 +9,7 @@ import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { type Command, FINE, FOUND, REFUSED, refuse, refuseAsked, standsInTheWay } from "./command";
 import { findPlans } from "./find";
 import { effortIn, readOptions, shopIn } from "./options";
-import { cannotWrite, inWords, isSame } from "./writing";
+import { cannotWrite, isSame, whyNotWritten } from "./writing";
 
 export const LIST: Command = {
   name: "list",
@@ -83,7 +83,7 @@ function written(out: string, text: string, plans: readonly string[]): string | 
     writeFileSync(out, text);
     return undefined;
   } catch (error) {
-    return `${out} cannot be written: ${inWords(error)}`;
+    return `${out} cannot be written: ${whyNotWritten(error)}`;
   }
 }
 

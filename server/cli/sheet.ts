@@ -8,6 +8,7 @@ import {
   drawingsOf,
   drawingText,
   type Evaluated,
+  filesOf,
   inUnits,
   sheetDocument,
   sheetOf,
@@ -54,11 +55,7 @@ async function sheet(words: readonly string[]): Promise<number> {
   if (!asked.out) {
     process.stdout.write(made);
   } else {
-    const wrong = writeTo(
-      asked.out,
-      made,
-      evaluated.worked.loaded.files.map((f) => f.file),
-    );
+    const wrong = writeTo(asked.out, made, filesOf(evaluated));
     if (wrong) return refuse(wrong);
     const what = asked.drawing ? "drawing" : asked.table ? "table" : "shop sheet";
     process.stderr.write(`The ${what} is in ${asked.out}\n`);

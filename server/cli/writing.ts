@@ -33,14 +33,17 @@ export function writeTo(
     if (wrong === undefined) writeFileSync(out, made);
     return wrong;
   } catch (error) {
-    return `${out} cannot be written: ${inWords(error)}`;
+    return `${out} cannot be written: ${whyNotWritten(error)}`;
   }
 }
 
-/** What is made is never written over a plan, by whatever name or link, a folder or a device. */
-export function cannotWrite(out: string, plans: readonly string[]): string | undefined {
-  if (/\.sawbuck$/i.test(out)) return `${out} is named like a plan; nothing was written.`;
-  if (plans.some((plan) => isSame(plan, out)))
+/** What is made is no plan: it is not written to a file that is named like one. */
+export const cannotWrite = (out: string, sources: readonly string[]): string | undefined =>
+  /\.sawbuck$/i.test(out) ? `${out} is named like a plan; nothing was written.` : cannotReplace(out, sources);
+
+/** In words why nothing can be written there: it is one of the files that were read, by whatever name or link, or nothing ordinary. */
+export function cannotReplace(out: string, read: readonly string[]): string | undefined {
+  if (read.some((plan) => isSame(plan, out)))
     return `${out} is the plan, or a file it reads; nothing was written.`;
   const there = statSync(out, { throwIfNoEntry: false });
   return !there || there.isFile() ? undefined : `${out} is not an ordinary file; nothing was written.`;
@@ -53,7 +56,7 @@ export function isSame(a: string, b: string): boolean {
   return one !== undefined && one.ino !== 0n && one.ino === other?.ino && one.dev === other.dev;
 }
 
-export function inWords(error: unknown): string {
+export function whyNotWritten(error: unknown): string {
   const { code } = error as NodeJS.ErrnoException;
   if (code === "ENOENT" || code === "ENOTDIR") return "there is no such folder";
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written";

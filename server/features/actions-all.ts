@@ -2,6 +2,7 @@
 import { nearest } from "../../grammar/near";
 import type { Span } from "../../grammar/tree";
 import { checkOf, type Edit, type Language, type Problem, titleOf } from "../checks";
+import { holderOf } from "../plan";
 import type { Action } from "./actions";
 import { isLazy, preferredCure } from "./actions-cures";
 import { ACTION_WORDS } from "./actions-words";
@@ -55,7 +56,7 @@ export function mendSpelling(plan: Checked, language: Language): Action[] {
 const toldHere = (plan: Checked): readonly Problem[] =>
   toldOf(plan)
     .slice(0, MOST_DIAGNOSTICS)
-    .filter((p) => p.at.file === plan.file);
+    .filter((p) => holderOf(p.at.file) === plan.file);
 
 /** The cures of those problems that do not get into each other's way: of two that do, that of the problem told first. */
 function together(

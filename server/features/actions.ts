@@ -5,7 +5,7 @@
 import { applied } from "../../grammar/format";
 import type { Span } from "../../grammar/tree";
 import type { Edit, Language, Problem } from "../checks";
-import type { Reader } from "../plan";
+import { holderOf, type Reader } from "../plan";
 import { acceptances } from "./actions-accept";
 import { mendAlls, mendSpelling } from "./actions-all";
 import { quickFixes } from "./actions-cures";
@@ -42,7 +42,7 @@ export interface Change {
 export const textAfter = ({ edits }: Change, file: string, text: string): string =>
   applied(
     text,
-    edits.filter((e) => e.file === file),
+    edits.filter((e) => holderOf(e.file) === file),
   );
 
 export interface Action {

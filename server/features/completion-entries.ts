@@ -24,6 +24,7 @@ const WHOLE: Readonly<Record<string, readonly Whole[]>> = {
   ],
   shop: [{ label: "shop … .sawbuck", text: "shop {my-shop}.sawbuck" }],
   bring: [{ label: "bring … .sawbuck", text: "bring {yard-measures}.sawbuck" }],
+  enclosed: [{ label: "enclosed … .sawbuck", text: "enclosed {yard-measures}.sawbuck" }],
   measure: [
     { label: "measure … = …", text: 'measure {height} = {30"}' },
     {
@@ -160,7 +161,7 @@ export function entryOffers(asking: Asking, keyword: number): Offer[] {
 /** A plan has one line of these. */
 const ONCE = new Set(["plan", "shop", "tools"]);
 
-const mainTree = ({ plan }: Asking) => plan.worked.loaded.files[0]!.tree;
+const mainTree = ({ plan }: Asking) => plan.worked.loaded.whole;
 
 function wordOffer(form: EntryForm, rank: number, { language }: Asking): Offer {
   return offer(form.word, "entry", rank, {

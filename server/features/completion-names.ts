@@ -1,7 +1,7 @@
 /** Names that are offered: those in scope by what they come to, then what tables know; what a clause says of them. */
 import { clauseForm, type Form } from "../../grammar/forms";
 import { phraseText } from "../checks";
-import { type Declared, ifKnown, pluralOf } from "../plan";
+import { type Declared, holderOf, ifKnown, pluralOf, toldName } from "../plan";
 import {
   ANGLE,
   AREA,
@@ -50,13 +50,16 @@ function fitsHere(d: Declared, next: NameWanted, where: readonly string[], askin
 
 /** A thing is not made of itself, nor a measure. */
 const isOwn = ({ entry, at }: Declared, { plan, typed }: Asking): boolean =>
-  typed !== undefined && at.file === plan.file && entry.kind === typed.entry && entry.start === typed.at;
+  typed !== undefined &&
+  holderOf(at.file) === plan.file &&
+  entry.kind === typed.entry &&
+  entry.start === typed.at;
 
 function declaredOffers(d: Declared, next: NameWanted, asking: Asking): Offer[] {
   const { plan, language } = asking;
   const { worked, file } = plan;
   const words = COMPLETION_WORDS[language];
-  const from = d.at.file === file ? "" : words.from(d.at.file.replace(/^.*[/\\]/, ""));
+  const from = d.at.file === file ? "" : words.from(toldName(d.at.file).replace(/^.*[/\\]/, ""));
   const fit = d.kind === "fastener" ? namedFit(d.name, asking) : undefined;
   const [place, note] = placeOf(d, next, asking);
   const comesTo = worth(d, asking);
@@ -194,4 +197,6 @@ function longestBoard({ plan, typed, language }: Asking): string | undefined {
 }
 
 const partAt = (worked: Worked, at: number, file: string) =>
-  [...worked.parts.values()].find((p) => p.declared.at.file === file && p.declared.entry.start === at);
+  [...worked.parts.values()].find(
+    (p) => holderOf(p.declared.at.file) === file && p.declared.entry.start === at,
+  );

@@ -1,6 +1,6 @@
 /** What a place line still leaves open, and what could be meant: clauses that say it, pieces to lean on, words that choose some of them. */
 import type { Thing } from "../../grammar/tree";
-import { type Declared, lookUp, pluralOf } from "../plan";
+import { type Declared, holderOf, lookUp, pluralOf } from "../plan";
 import {
   AXIS_WORDS,
   type Axis,
@@ -41,7 +41,9 @@ const lineAt = once(({ plan, typed }): Line | undefined => {
   if (!typed) return undefined;
   const { placing } = plan.worked;
   const context = placing.contextAt({ file: plan.file, start: typed.at, end: typed.at });
-  const placement = context.placements.find((p) => context.file === plan.file && p.entry.start === typed.at);
+  const placement = context.placements.find(
+    (p) => holderOf(context.file) === plan.file && p.entry.start === typed.at,
+  );
   return { context, placement };
 });
 

@@ -1,4 +1,5 @@
 /** Screws and holes for the joint whose line is typed: what fits its wood comes first, with how it goes through it. */
+import { holderOf } from "../plan";
 import { LENGTH, lengthInFull, lengthText, type Quantity, roughly } from "../units";
 import { type FittingScrew, fittingScrews, holeFor, type Joint, type ScrewFit, type Size } from "../worked";
 import { type Asking, distinct, type Offer, offer, RANK } from "./completion-offer";
@@ -91,7 +92,7 @@ const FITTING = new WeakMap<Asking, readonly FittingScrew[]>();
 /** The joint whose line the cursor stands in, once its head can be read. */
 function jointAt({ plan, typed }: Asking): Joint | undefined {
   if (typed?.entry !== "fasten") return undefined;
-  return plan.worked.joints.find((j) => j.at.file === plan.file && j.entry.start === typed.at);
+  return plan.worked.joints.find((j) => holderOf(j.at.file) === plan.file && j.entry.start === typed.at);
 }
 
 function detailOf({ fastener, fit, size }: FittingScrew, asking: Asking): string {

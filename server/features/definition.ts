@@ -1,5 +1,5 @@
 /** Where a name is declared: in the plan, in its shop file or in a file it brings; and where a file begins. */
-import type { At, Declared, Reader } from "../plan";
+import { type At, type Declared, enclosedBy, type Reader } from "../plan";
 import { type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { declaredAs } from "./values";
@@ -7,11 +7,13 @@ import { declaredAs } from "./values";
 /** The declaration that the name at an offset means. `read` finds the file behind a `shop` or `bring` line. */
 export function definitionAt(plan: Checked, offset: number, read: Reader): At | undefined {
   const { worked, file } = plan;
-  const main = worked.loaded.files[0];
-  if (!main) return undefined;
-  const standing = standingAt(main.tree, offset);
+  const { whole } = worked.loaded;
+  const standing = standingAt(whole, offset);
   if (standing.spot.is === "path") {
-    const found = read(standing.spot.span.text, file);
+    if (standing.entry?.kind === "enclosed") return undefined;
+    const head = enclosedBy(whole, offset, standing.spot.span.text)?.head;
+    if (head) return { file, start: head.path.start, end: head.path.end };
+    const found = read(standing.spot.span.text, file, file);
     return "refused" in found ? undefined : { file: found.file, start: 0, end: 0 };
   }
   return declaredBy(plan, standing)?.at;

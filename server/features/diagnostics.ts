@@ -2,7 +2,7 @@
 
 import type { Span } from "../../grammar/tree";
 import { baseName, type Language, type Problem, type ProblemClass, problemText, type Says } from "../checks";
-import type { At } from "../plan";
+import { type At, holderOf } from "../plan";
 import type { Checked } from "./checked";
 import { DIAGNOSTIC_WORDS } from "./diagnostics-words";
 
@@ -32,18 +32,20 @@ export function diagnosticsOf(plan: Checked, language: Language = "en"): Diagnos
   return [...list, { ...diagnosticOf(plan, next, language), message, related: [], cures: [] }];
 }
 
+const isHere = ({ file }: Checked, at: At): boolean => holderOf(at.file) === file;
+
 /** Those of a plan's problems that are told beside its text. */
 export const toldOf = (plan: Checked): readonly Problem[] =>
-  plan.problems.filter((p) => p.at.file === plan.file || p.class !== "hint");
+  plan.problems.filter((p) => isHere(plan, p.at) || p.class !== "hint");
 
 /** Where in the plan's own text a problem is told. */
 export const placeOf = (plan: Checked, { at }: Problem): Span =>
-  at.file === plan.file ? { start: at.start, end: at.end } : leadingTo(plan, at.file);
+  isHere(plan, at) ? { start: at.start, end: at.end } : leadingTo(plan, at.file);
 
 function diagnosticOf(plan: Checked, problem: Problem, language: Language): Diagnostic {
   const words = DIAGNOSTIC_WORDS[language];
   const { display } = plan.worked.settings;
-  const here = problem.at.file === plan.file;
+  const here = isHere(plan, problem.at);
   const say = (what: Says) => problemText(problem.code, what, display, language);
   const headline = say(problem);
   const cures = problem.cures.map(say);

@@ -22,6 +22,7 @@ export function foldsOf(tree: Tree): Fold[] {
     ...notes.flatMap((n) => fold("notes", n)),
     ...filesIn(tree.entries).flatMap((f) => fold("files", f)),
     ...headed(tree, notes, lineOf),
+    ...enclosedIn(tree).flatMap((f) => fold("entry", f)),
   ];
   return folds.sort((a, b) => a.first - b.first || b.last - a.last);
 }
@@ -36,6 +37,15 @@ function notesIn({ text, comments }: Tree, lineOf: (at: number) => number): Span
     else own.push({ start, end });
   }
   return own;
+}
+
+/** The texts of other files, each with the line that encloses it. */
+function enclosedIn({ text, entries }: Tree): Span[] {
+  const starts = entries.filter(({ kind }) => kind === "enclosed").map(({ start }) => start);
+  return starts.map((start, i) => {
+    const end = starts[i + 1] ?? text.length;
+    return { start, end: start + text.slice(start, end).trimEnd().length };
+  });
 }
 
 /** Runs of `shop` and `bring` lines. */

@@ -40,6 +40,10 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
     clauses: {},
   },
   bring: { doc: "Apporte les mesures, les pièces et les ensembles d’un autre fichier de plan.", clauses: {} },
+  enclosed: {
+    doc: "Le texte d’un autre fichier, dans celui-ci : toutes les lignes d’ici à la prochaine ligne de ce genre, ou à la fin.",
+    clauses: {},
+  },
   measure: {
     doc: "Donne un nom à une mesure, ou à une longueur qui découle d’autres.",
     clauses: { "at least": "Le moins qu’elle puisse valoir.", "at most": "Le plus qu’elle puisse valoir." },

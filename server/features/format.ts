@@ -6,12 +6,11 @@ import { lineAbove, lineAt, lineBelow } from "../../grammar/text-lines";
 import type { Span, Tree } from "../../grammar/tree";
 import type { Checked } from "./checked";
 
-const treeOf = ({ worked }: Checked): Tree | undefined => worked.loaded.files[0]?.tree;
+const treeOf = ({ worked }: Checked): Tree => worked.loaded.whole;
 
 /** Lays out the whole text. */
 export function formatAll(plan: Checked): TextEdit[] {
-  const tree = treeOf(plan);
-  return tree ? format(tree) : [];
+  return format(treeOf(plan));
 }
 
 /** A text laid out, whatever it says; undefined where it is no text, or none of a plan's size. */
@@ -24,7 +23,6 @@ export function laidOut(text: string): string | undefined {
 /** Lays out the lines of which the spans have a part; how far in lines begin, in the whole of the entries they touch. */
 export function formatLines(plan: Checked, spans: readonly Span[]): TextEdit[] {
   const tree = treeOf(plan);
-  if (!tree) return [];
   const edits = new Map<string, TextEdit>();
   for (const span of spans)
     for (const edit of format(tree, span, entriesIn(tree, span)))

@@ -45,7 +45,7 @@ export function hintsOf(
   kinds: HintKinds,
   language: Language = "en",
 ): Hint[] {
-  const entries = worked.loaded.files[0]?.tree.entries ?? [];
+  const { entries } = worked.loaded.whole;
   const within = ({ start, end }: Span): boolean => start <= range.end && end >= range.start;
   const looked: Looked = { file, worked, language, joints: undefined };
   return entries
@@ -132,7 +132,7 @@ const isTyped = (e: Expression): boolean =>
 function behind({ end }: Span, { loaded }: Worked): number {
   const closing = /(?:[ \t]*\))*/y;
   closing.lastIndex = end;
-  return end + (closing.exec(loaded.files[0]!.tree.text)?.[0].length ?? 0);
+  return end + (closing.exec(loaded.whole.text)?.[0].length ?? 0);
 }
 
 /** A value to the plan's mark, with a word where that rounds it; nothing where it is not known. */

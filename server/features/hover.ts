@@ -1,7 +1,7 @@
 /** What is told when the pointer rests on something: what it is, what it comes to, and where that comes from. */
 import type { Entry, Span } from "../../grammar/tree";
 import type { Language } from "../checks";
-import type { Declared } from "../plan";
+import { type Declared, toldName } from "../plan";
 import type { Joint } from "../worked";
 import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
@@ -44,11 +44,10 @@ export interface Hover {
 
 /** What to tell about an offset of the plan's own file; undefined where there is nothing to tell. */
 export function hoverAt(plan: Checked, offset: number, language: Language = "en"): Hover | undefined {
-  const main = plan.worked.loaded.files[0];
-  if (!main) return undefined;
-  const standing = standingAt(main.tree, offset);
+  const { whole } = plan.worked.loaded;
+  const standing = standingAt(whole, offset);
   const { spot } = standing;
-  const { text } = main.tree;
+  const { text } = whole;
   if (spot.is === "path") return undefined;
   if (spot.is === "words to people")
     return bareTerm(plan, offset, standing, "people", language) ?? titleOfStep(plan, standing, language);
@@ -191,7 +190,7 @@ function tellDeclared(
 ): string | undefined {
   if (!declared) return undefined;
   const { file } = declared.at;
-  const where = file === plan.file ? "" : WORDS[voice.language].declaredIn(escaped(file));
+  const where = file === plan.file ? "" : WORDS[voice.language].declaredIn(escaped(toldName(file)));
   return paragraphs(tellKind(plan, declared, name, voice), where);
 }
 

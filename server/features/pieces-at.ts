@@ -8,17 +8,16 @@ import { declaredAs } from "./values";
 
 /** The identities of the pieces of the line at an offset of the plan's own file, in their order; none for other lines. */
 export function piecesAtLine({ worked }: Checked, offset: number): string[] {
-  const main = worked.loaded.files[0];
-  const entry = main && entryAt(main.tree, offset);
+  const entry = entryAt(worked.loaded.whole, offset);
   return entry ? idsOf(worked, ofEntry(worked, entry)) : [];
 }
 
 /** The first and the last line, counted from 1, of the entry that the line at an offset belongs to; undefined where it belongs to none. */
 export function linesOfEntry({ worked }: Checked, offset: number): [first: number, last: number] | undefined {
-  const main = worked.loaded.files[0];
-  const entry = main && entryAt(main.tree, offset);
+  const { whole } = worked.loaded;
+  const entry = entryAt(whole, offset);
   if (!entry) return undefined;
-  const lineOf = (at: number): number => main.tree.text.slice(0, at).split("\n").length;
+  const lineOf = (at: number): number => whole.text.slice(0, at).split("\n").length;
   const first = lineOf(entry.start);
   // Of an assembly only the line that opens it: the others are entries of their own.
   return [first, entry.kind === "assembly" ? first : lineOf(Math.max(entry.start, entry.end - 1))];
@@ -43,9 +42,7 @@ export interface Named {
 
 /** Of a part, a ring, an assembly or a place line at an offset; undefined for anything else, and where nothing of it is placed. */
 export function namedAt({ worked }: Checked, offset: number): Named | undefined {
-  const main = worked.loaded.files[0];
-  if (!main) return undefined;
-  const { entry, spot } = standingAt(main.tree, offset);
+  const { entry, spot } = standingAt(worked.loaded.whole, offset);
   const named = (name: string, own: (piece: Piece) => boolean): Named | undefined => {
     const pieces = idsOf(worked, own);
     return pieces.length > 0 ? { name, pieces } : undefined;

@@ -48,7 +48,7 @@ const nameOf = (entry: Entry): string => (isDeclaration(entry) ? entry.name.text
 const lastName = (path: string): string => path.split(/[\\/]/).pop()!;
 
 function toShop(plan: Checked, entry: Entry, path: string, { read }: Wanted, words: Words): Outcome {
-  const found = read(path, plan.file);
+  const found = read(path, plan.file, plan.file);
   if ("refused" in found) return { refused: words.shopUnread(lastName(path)) };
   const loaded = plan.worked.loaded.files.find((f) => f.file === found.file);
   if (!loaded) return { refused: words.ownShop };
@@ -73,7 +73,9 @@ function toNewShop(
   if (/^untitled:/.test(plan.file)) return { refused: words.noFolder };
   const why = whyNot(plan, entry, NEW_SHOP, [], words);
   if (why !== undefined) return { refused: why };
-  const found = NEW_SHOPS.map((name) => ({ name, ...read(name, plan.file) })).find((f) => "refused" in f);
+  const found = NEW_SHOPS.map((name) => ({ name, ...read(name, plan.file, plan.file) })).find(
+    (f) => "refused" in f,
+  );
   if (!found) return { refused: words.inShopAlready(nameOf(entry), NEW_SHOP) };
   const { name, file } = found;
   // Anything else may well be there.

@@ -1,6 +1,14 @@
 /** Where else something is named: in the plan's own file for an editor to mark, and in all of its files. */
 import type { Span } from "../../grammar/tree";
-import { type At, type Declared, type Loaded, type Occurrence, occurrencesIn, type Scope } from "../plan";
+import {
+  type At,
+  type Declared,
+  holderOf,
+  type Loaded,
+  type Occurrence,
+  occurrencesIn,
+  type Scope,
+} from "../plan";
 import { standingAt } from "./at";
 import type { Checked } from "./checked";
 import { declaredBy } from "./definition";
@@ -19,8 +27,7 @@ export interface Root {
 
 /** What was declared as the name at an offset; undefined where nothing was. */
 export function declaredAt(plan: Checked, offset: number): Declared | undefined {
-  const main = plan.worked.loaded.files[0];
-  return main && declaredBy(plan, standingAt(main.tree, offset));
+  return declaredBy(plan, standingAt(plan.worked.loaded.whole, offset));
 }
 
 /** The same thing in another plan: that which is declared in the same place. */
@@ -48,14 +55,13 @@ export function sizesMeant({ worked }: Checked, target: Declared): Mention[] {
 /** What to mark in the plan's own file while the cursor is at an offset. A word that nothing declares is marked where it is used alike. */
 export function highlightsAt(plan: Checked, offset: number): (Span & { readonly declares: boolean })[] {
   const { worked, file } = plan;
-  const main = worked.loaded.files[0];
-  if (!main) return [];
-  const standing = standingAt(main.tree, offset);
+  const { whole } = worked.loaded;
+  const standing = standingAt(whole, offset);
   // On `length of` the thing itself stands further on.
   const target = standing.spot.is === "property" ? undefined : declaredBy(plan, standing);
   const own = (list: readonly Mention[]) =>
     list.flatMap(({ at: { start, end, file: of }, declares }) =>
-      of === file ? [{ start, end, declares }] : [],
+      holderOf(of) === file ? [{ start, end, declares }] : [],
     );
   if (target) {
     const sizes = sizesMeant(plan, target);
@@ -64,7 +70,12 @@ export function highlightsAt(plan: Checked, offset: number): (Span & { readonly 
   }
   if (standing.spot.is !== "use") return [];
   const { text } = standing.spot.span;
-  return own(occurrencesIn({ ...worked.loaded, files: [main] }, worked.scope).filter(usedAs(text)));
+  return own(
+    occurrencesIn(
+      { ...worked.loaded, files: [{ file, role: "plan", tree: whole, begins: 0 }] },
+      worked.scope,
+    ).filter(usedAs(text)),
+  );
 }
 
 const usedAs =

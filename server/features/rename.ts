@@ -7,7 +7,16 @@ import { applied } from "../../grammar/format";
 import { parse } from "../../grammar/parser";
 import type { Entry, Span } from "../../grammar/tree";
 import { baseName, type Edit, type Language, phraseText, problemText } from "../checks";
-import { type At, type Declared, type Occurrence, occurrencesIn, pluralOf, scopeOf } from "../plan";
+import {
+  type At,
+  type Declared,
+  holderOf,
+  type Occurrence,
+  occurrencesIn,
+  partsOf,
+  pluralOf,
+  scopeOf,
+} from "../plan";
 import type { Display } from "../units";
 import { kindWord } from "../worked";
 import { standingAt } from "./at";
@@ -30,9 +39,7 @@ export interface Renamable {
 export function renamable(plan: Checked, offset: number, language: Language = "en"): Renamable | Refused {
   const words = RENAME_WORDS[language];
   const { worked } = plan;
-  const main = worked.loaded.files[0];
-  if (!main) return { refused: words.noName };
-  const standing = standingAt(main.tree, offset);
+  const standing = standingAt(worked.loaded.whole, offset);
   const { spot } = standing;
   if (spot.is !== "use" && spot.is !== "declared") return { refused: words.noName };
   const { start, end, text } = spot.span;
@@ -48,7 +55,11 @@ export function renamed(root: Root, target: Declared, to: string): Edit[] {
   if (!same) return [];
   return occurrencesIn(root.loaded, root.scope)
     .filter(({ declared }) => declared === same)
-    .map(({ at, text }) => ({ ...at, text: text === target.name ? to : pluralOf(to) }));
+    .map(({ at, text }) => ({
+      ...at,
+      file: holderOf(at.file),
+      text: text === target.name ? to : pluralOf(to),
+    }));
 }
 
 /** Why a name cannot be given at all; undefined where it can. */
@@ -74,7 +85,7 @@ export function suffers(
 ): string | undefined {
   const words = RENAME_WORDS[language];
   const { files } = root.loaded;
-  const touched = files.filter(({ file }) => edits.some((e) => e.file === file));
+  const touched = files.filter(({ file }) => edits.some((e) => e.file === holderOf(file)));
   if (touched.length === 0) return undefined;
   const placed = ({ file, start }: At): readonly [string, number] => [
     baseName(file),
@@ -112,11 +123,18 @@ const bringsUnread = ({ loaded }: Root): boolean =>
 
 /** The same plan, its texts changed. */
 function withEdits({ loaded }: Root, edits: readonly Edit[]): Root {
+  const of = (file: string) => edits.filter((e) => e.file === file);
+  const holder = loaded.files[0]?.file ?? "";
+  const own = of(holder);
+  const whole = own.length === 0 ? loaded.whole : parse(applied(loaded.whole.text, own));
+  const parts = own.length === 0 ? [] : partsOf(whole);
   const files = loaded.files.map((one) => {
-    const own = edits.filter((e) => e.file === one.file);
-    return own.length === 0 ? one : { ...one, tree: parse(applied(one.tree.text, own)) };
+    const part = holderOf(one.file) === holder && parts.find(({ path }) => path === (one.path ?? ""));
+    if (part) return { ...one, tree: part.tree, begins: part.begins };
+    const others = one.file === holder ? [] : of(one.file);
+    return others.length === 0 ? one : { ...one, tree: parse(applied(one.tree.text, others)) };
   });
-  const after = { ...loaded, files };
+  const after = { ...loaded, files, whole };
   return { loaded: after, scope: scopeOf(after) };
 }
 

@@ -21,7 +21,7 @@ type Declaring = DeclaredKind | "tools";
 
 /** One `plan` symbol with everything under it; without a plan line, everything by itself. */
 export function symbolsOf({ worked, text }: Checked): PlanSymbol[] {
-  const entries = worked.loaded.files[0]?.tree.entries ?? [];
+  const { entries } = worked.loaded.whole;
   const inside = entries.flatMap((e) => symbolOf(e, worked));
   const plan = entries.find((e) => e.kind === "plan");
   if (plan?.kind !== "plan") return inside;

@@ -16,9 +16,9 @@ export interface Token extends Look, Span {}
 
 /** All tokens of the plan's own text, or those that lie at least in part in a stretch of it. */
 export function tokensOf({ worked }: Checked, within?: Span): Token[] {
-  const tree = worked.loaded.files[0]?.tree;
+  const tree = worked.loaded.whole;
   // Of a text that is no plan at all, nothing was read.
-  if (!tree || (tree.entries.length === 0 && tree.comments.length === 0)) return [];
+  if (tree.entries.length === 0 && tree.comments.length === 0) return [];
   const { text, entries } = tree;
   const names = new Names(worked, entries);
   const found: Token[] = [];

@@ -3,15 +3,16 @@
  * A plan is worked out at once with what is known; a file asked for the first time is being read meanwhile, and whoever
  * asked for it is told when it is there.
  */
-import type { Reader } from "../plan";
+import type { Found } from "../plan";
 import { isAddress, isFullPath, isInFolder, pathFrom } from "./addresses";
+import type { FolderReader } from "./inside";
 
 /** What became of a file; `refused` says in words why there is no text. */
 export type FileRead = { readonly text: string } | { readonly refused: string };
 
 export interface EditorFiles {
   /** From a file that lies in a folder of the editor's. */
-  readonly read: Reader;
+  readonly read: (path: string, from: string) => Found;
   /** Nothing is known of it yet, and not for long. */
   readonly pending: (file: string) => boolean;
   /** It may be another by now: it is asked for again, and until then is as it was. */
@@ -118,12 +119,12 @@ export function editorFiles(
 }
 
 /** Paths of a disk by `disk`, and all else by the editor, where it reads files. */
-export function readerOf(disk: Reader, editor: EditorFiles | undefined): Reader {
-  return (path, from) => {
-    if (!isAddress(from)) return disk(path, from);
+export function readerOf(disk: FolderReader, editor: EditorFiles | undefined): FolderReader {
+  return (path, from, within) => {
+    if (!isAddress(from)) return disk(path, from, within);
     if (isInFolder(from))
       return editor?.read(path, from) ?? { file: pathFrom(path, from), refused: NOT_FROM_HERE };
-    return isFullPath(path) ? disk(path, from) : { file: path, refused: NO_FOLDER };
+    return isFullPath(path) ? disk(path, from, within) : { file: path, refused: NO_FOLDER };
   };
 }
 

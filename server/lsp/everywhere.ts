@@ -4,7 +4,7 @@
  */
 import type { CancellationToken } from "vscode-languageserver";
 import type { Root } from "../features/references";
-import { scopeOf } from "../plan";
+import { holderOf, pathFromPlan, scopeOf } from "../plan";
 import type { EditorFiles } from "./editor-files";
 import { gathering } from "./gathering";
 import type { PlansBelow } from "./plan-lists";
@@ -35,12 +35,14 @@ export function everywhere(
   plansBelow: PlansBelow,
   inEditor: EditorFiles | undefined,
 ): Everywhere {
-  const gathered = gathering(plans, inEditor, (file) => filesNamedBy(file, plans));
+  const gathered = gathering(plans, inEditor, (file) => filesNamedBy(file, file, plans));
 
   const over: Everywhere["over"] = async (token, run) => {
     const below = await Promise.all(folders().map((folder) => plansBelow(folder, token)));
     const files = [...new Set([...plans.all().map(plans.fileOf), ...below.flat()])];
-    return gathered(files, token, () => run({ files, rootsWith: (file) => rootsWith(file, files, token) }));
+    return gathered(files, token, () =>
+      run({ files, rootsWith: (file) => rootsWith(holderOf(file), files, token) }),
+    );
   };
 
   const through: Everywhere["through"] = async (list, token, run) => {
@@ -74,7 +76,7 @@ export function everywhere(
     for (const one of leading) {
       if (token.isCancellationRequested) return;
       const root = rootOf(one);
-      if (root?.loaded.files.some((f) => f.file === file)) yield root;
+      if (root?.loaded.files.some((f) => holderOf(f.file) === file)) yield root;
       await turn();
     }
   }
@@ -85,33 +87,40 @@ export function everywhere(
 /** Whether a file names another, or names one that does: a look at its lines, without reading it as a plan. */
 function leadsTo(file: string, plans: Plans): (from: string) => boolean {
   const names = new Map<string, readonly string[]>();
-  const namedBy = (one: string): readonly string[] => {
-    const known = names.get(one) ?? filesNamedBy(one, plans);
-    names.set(one, known);
+  const namedBy = (one: string, head: string): readonly string[] => {
+    const key = `${plans.folderOf(head)}\n${one}`;
+    const known = names.get(key) ?? filesNamedBy(one, head, plans);
+    names.set(key, known);
     return known;
   };
   return (from) => {
     const seen = new Set([from]);
     // A set goes on with what is added to it on the way.
-    for (const one of seen) for (const next of namedBy(one)) seen.add(next);
+    for (const one of seen) for (const next of namedBy(one, from)) seen.add(next);
     return seen.has(file);
   };
 }
 
-/** The files that a file names, and the reader's own shop file. */
-function filesNamedBy(file: string, plans: Plans): string[] {
+/** The files that a file names, where a plan may read them, and the reader's own shop file. */
+function filesNamedBy(file: string, head: string, plans: Plans): string[] {
   const found = plans.file(file);
   if ("refused" in found) return [];
   const shop = plans.shopOf(file);
   return [
-    ...namedPaths(found.text).map(({ path }) => plans.reader(path, file).file),
-    ...(shop ? [plans.reader(shop.shop, shop.shopFrom ?? file).file] : []),
+    ...namedPaths(found.text)
+      .map(({ path }) => plans.reader(path, file, head))
+      .filter((named) => !("refused" in named && named.barred))
+      .map((named) => named.file),
+    ...(shop ? [plans.reader(shop.shop, shop.shopFrom ?? file, undefined).file] : []),
   ];
 }
 
-/** What stands after `shop` and `bring` in a text, and where. */
-export const namedPaths = (text: string): { readonly path: string; readonly start: number }[] =>
-  [...text.matchAll(/^((?:shop|bring)[ \t]+)(\S.*)$/gm)].map(({ index, 1: before, 2: path }) => ({
-    path: path!.trimEnd(),
-    start: index + before!.length,
-  }));
+/** What stands after `shop` and `bring` in a text, and where; not what it encloses. */
+export function namedPaths(text: string): { readonly path: string; readonly start: number }[] {
+  const enclosed = [...text.matchAll(/^enclosed[ \t]+(\S.*)$/gm)];
+  const own = enclosed[0] ? text.slice(0, enclosed[0].index) : text;
+  const held = new Set(enclosed.map(({ 1: path }) => pathFromPlan(path!.trimEnd(), "")));
+  return [...own.matchAll(/^((?:shop|bring)[ \t]+)(\S.*)$/gm)]
+    .map(({ index, 1: before, 2: path }) => ({ path: path!.trimEnd(), start: index + before!.length }))
+    .filter(({ path }) => enclosed.length === 0 || !held.has(pathFromPlan(path, "")));
+}

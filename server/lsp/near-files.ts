@@ -1,8 +1,9 @@
-/** The plan files that a plan may name: those of the open folder that it lies in, by their paths from it. */
+/** The plan files that a plan may name: those of the open folder that it lies in (the outermost), by their paths from it. */
 import { type CancellationToken, CancellationTokenSource } from "vscode-languageserver";
 import type { NearFile, PathTyped } from "../features/completion-files";
+import { isFullPath } from "./addresses";
 import { namedPaths } from "./everywhere";
-import { folderAround } from "./folders";
+import { outermostAround } from "./folders";
 import { pathBetween } from "./paths";
 import type { PlansBelow } from "./plan-lists";
 import type { Plans } from "./plans";
@@ -43,7 +44,7 @@ export function nearFiles(folders: () => readonly string[], plans: Plans, plansB
     );
 
   return async (uri, { typed, range }, token) => {
-    const folder = folderAround(uri, folders());
+    const folder = outermostAround(uri, folders());
     if (folder === undefined) return [];
     const below = await listed(folder, token);
     const own = plans.fileOf(uri);
@@ -56,9 +57,10 @@ export function nearFiles(folders: () => readonly string[], plans: Plans, plansB
       .map((file) => {
         const user = shops.get(file);
         return {
-          path: pathBetween(own, file, typed),
+          path: pathBetween(own, file, isFullPath(typed) ? "" : typed),
           ...(user !== undefined && { shopOf: pathBetween(own, user, "") }),
         };
-      });
+      })
+      .filter(({ path }) => !isFullPath(path));
   };
 }

@@ -11,7 +11,7 @@ import {
   IPCMessageWriter,
 } from "vscode-languageserver/node";
 import { addressOfName, isAddress, nameOfAddress } from "./addresses";
-import { diskReader, plansBelow } from "./disk";
+import { onDisk as diskReader, plansBelow } from "./disk";
 import { inlineHost } from "./layouts/host";
 import { threadOf } from "./layouts/thread";
 import { workerHost } from "./layouts/worker-host";

@@ -4,7 +4,7 @@
  */
 import type { TextDocument } from "vscode-languageserver-textdocument";
 import type { Layouts } from "../cutting/improve";
-import { type Loaded, load, type Reader } from "../plan";
+import { holderOf, type Loaded, load, type Reader } from "../plan";
 import { type Evaluated, evaluate, withLayouts } from "../service";
 import { pathFromRoot } from "./addresses";
 import { type EditorFiles, PATIENCE_MS } from "./editor-files";
@@ -15,6 +15,8 @@ export interface Files {
   readonly toFile: (uri: string) => string;
   readonly toUri: (file: string) => string;
   readonly read: Reader;
+  /** The folder one works in, for a plan by its name: what a plan, and what it brings, may read. */
+  readonly folderOf: (file: string) => string;
   /** Files that are read while a plan is worked out without them, where there are such. */
   readonly coming?: Pick<EditorFiles, "pending" | "next">;
   /** What `~/` stands for; none where there is no such folder. */
@@ -48,6 +50,7 @@ export interface Plans {
   /** The address an editor knows a file by: that of the open document, where there is one. */
   readonly uriOf: (file: string) => string;
   readonly reader: Reader;
+  readonly folderOf: Files["folderOf"];
   /** Forgets what depends on a file, and gives the addresses of the open plans that do. */
   readonly changed: (file: string) => string[];
   /** Whether an open plan has looked for that file. */
@@ -88,19 +91,20 @@ export function openPlans(
   const toldOfClosed: ((uri: string) => void)[] = [];
   const toldOfGivenUp: ((uri: string) => void)[] = [];
 
-  const reader: Reader = (path, from) => {
-    const found = files.read(path, from);
+  const reader: Reader = (path, from, head) => {
+    const found = files.read(path, from, head);
+    if ("refused" in found && found.barred) return found;
     const open = byFile.get(found.file);
     const document = open === undefined ? undefined : held.get(open)?.document;
     return document ? { file: found.file, text: document.getText() } : found;
   };
 
-  const byName = (file: string): ReturnType<Reader> => reader(pathFromRoot(file), file);
+  const byName = (file: string): ReturnType<Reader> => reader(pathFromRoot(file), file, undefined);
 
   const workOut = (one: Held): Evaluated => {
     one.asked.clear();
-    const read: Reader = (path, from) => {
-      const found = reader(path, from);
+    const read: Reader = (path, from, head) => {
+      const found = reader(path, from, head);
       one.asked.add(found.file);
       return found;
     };
@@ -188,8 +192,9 @@ export function openPlans(
       return open === undefined ? shopOf(files.toUri(file)) : held.get(open)?.shop;
     },
     fileOf: (uri) => held.get(uri)?.file ?? files.toFile(uri),
-    uriOf: (file) => byFile.get(file) ?? files.toUri(file),
+    uriOf: (file) => byFile.get(holderOf(file)) ?? files.toUri(holderOf(file)),
     reader,
+    folderOf: files.folderOf,
     changed: (file) => {
       const hit = [...held].filter(([, one]) => one.file !== file && one.asked.has(file));
       for (const [, one] of hit) one.answer = undefined;

@@ -18,7 +18,8 @@ import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
 import { type EditorFiles, editorFiles, fileReadIn, readerOf } from "./editor-files";
 import { everywhere } from "./everywhere";
-import { openFolders } from "./folders";
+import { openFolders, workedIn } from "./folders";
+import { confined, type FolderReader } from "./inside";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
 import { nearFiles } from "./near-files";
@@ -34,7 +35,8 @@ import { type Shown, showProblems } from "./show-problems";
 import { saysYes, textIn } from "./untyped";
 import { watchFiles } from "./watched-files";
 
-export interface Surroundings extends Files {
+export interface Surroundings extends Omit<Files, "read" | "folderOf"> {
+  readonly read: FolderReader;
   /** The address of the page about a code beside the server; none where there is no such page. */
   readonly pageBeside: (code: string) => string | undefined;
   /** All plan files below a folder of a disk, given by its path; none where there is no disk. */
@@ -77,8 +79,10 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   const inEditor = readByEditor(connection, params, around, (file) => changed(plans.changed(file)));
   const host = around.layoutHost?.((what) => connection.console.warn(what), params.initializationOptions);
   const better = host && betterLayouts(connection, host, (uris) => again(uris));
+  const folderOf = workedIn(folders, around);
+  const read = confined(readerOf(around.read, inEditor), folderOf);
   const plans: Plans = openPlans(
-    { ...around, read: readerOf(around.read, inEditor), ...(inEditor && { coming: inEditor }) },
+    { ...around, read, folderOf, ...(inEditor && { coming: inEditor }) },
     shop.of,
     (uri, version, evaluated) => {
       // One that waits for files is worked out again when they come, or are given up.

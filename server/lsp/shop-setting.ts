@@ -4,6 +4,8 @@ import { folderAround } from "./folders";
 import type { Files, Plans, Shop } from "./plans";
 import type { Settings } from "./settings";
 
+type SeenFrom = Pick<Files, "home" | "toFile">;
+
 export interface ShopSetting {
   /** The shop file for a plan, as the settings of now say. */
   readonly of: (uri: string) => Shop | undefined;
@@ -12,7 +14,11 @@ export interface ShopSetting {
 }
 
 /** `folders` are those that are open now. */
-export function shopSetting(settings: Settings, folders: () => readonly string[], files: Files): ShopSetting {
+export function shopSetting(
+  settings: Settings,
+  folders: () => readonly string[],
+  files: SeenFrom,
+): ShopSetting {
   const of: ShopSetting["of"] = (uri) => {
     const typed = settings.of(uri, "shopFile");
     return typeof typed === "string" ? shopOf(typed, uri, folders(), files) : undefined;
@@ -25,7 +31,7 @@ export function shopSetting(settings: Settings, folders: () => readonly string[]
 }
 
 /** A full path, a path from `~/`, both of the disk where there is one; or a path from the open folder that the plan is in. */
-function shopOf(setting: string, uri: string, folders: readonly string[], files: Files): Shop | undefined {
+function shopOf(setting: string, uri: string, folders: readonly string[], files: SeenFrom): Shop | undefined {
   const path = setting.trim();
   if (path === "") return undefined;
   const { home } = files;

@@ -11,7 +11,7 @@ import type {
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Edit } from "../checks";
 import { type Change, textAfter } from "../features/actions";
-import type { Loaded } from "../plan";
+import { holderOf, type Loaded } from "../plan";
 import type { Evaluated } from "../service";
 import { rangeIn } from "./convert";
 import type { Plans } from "./plans";
@@ -42,7 +42,8 @@ export type Texts = (file: string) => string | undefined;
 export const textsOf =
   (loaded: readonly Loaded[]): Texts =>
   (file) => {
-    for (const { files } of loaded) {
+    for (const { files, whole } of loaded) {
+      if (files[0]?.file === file) return whole.text;
       const found = files.find((f) => f.file === file);
       if (found) return found.tree.text;
     }
@@ -62,10 +63,11 @@ export function toWorkspaceEdit(
     readonly version: number | null;
     readonly edits: Edit[];
   }[] = [];
-  for (const file of new Set(change.edits.map((e) => e.file))) {
+  const all = change.edits.map((e) => ({ ...e, file: holderOf(e.file) }));
+  for (const file of new Set(all.map((e) => e.file))) {
     const found = present(file, texts(file), plans);
     if (!found) return undefined;
-    const edits = change.edits.filter((e) => e.file === file);
+    const edits = all.filter((e) => e.file === file);
     edited.push({ ...found, edits: edits.sort((a, b) => a.start - b.start || a.end - b.end) });
   }
   const plain = ({ document }: { readonly document: TextDocument }, e: Edit): TextEdit => ({

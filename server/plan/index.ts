@@ -1,4 +1,6 @@
 /** What the text means: names, entries, expressions not yet worked out. */
+export * from "./bundle";
+export * from "./enclosed";
 export * from "./load";
 export * from "./names";
 export * from "./occurrences";

@@ -1,5 +1,5 @@
 /** From the worked-out plan and its problems to the sheet's plain data. */
-import { type Judged, type Problem, problemText } from "../checks";
+import { baseName, type Judged, type Problem, problemText } from "../checks";
 import { ifKnown } from "../plan";
 import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
@@ -137,7 +137,7 @@ function factsOf(
     [facts.lumber, materials.some((m) => m.kind === "board") ? plan.lumber[settings.lumber] : ""],
     [facts.sawCut, plan.kerf(text(settings.kerf.value), settings.kerf.from)],
     [facts.spares, settings.spare ? plan.sparesIn(settings.spare.count, settings.spare.per) : ""],
-    [facts.shop, shop ? shop.file.split(/[\\/]/).pop()! : ""],
+    [facts.shop, shop ? baseName(shop.file) : ""],
     [facts.tools, settings.tools?.has.join(", ") ?? ""],
   ];
   return told.filter(([, value]) => value !== "").map(([label, value]) => ({ label, value }));

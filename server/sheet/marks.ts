@@ -1,5 +1,5 @@
 /** Values of the worked-out plan as the sheet writes them. */
-import type { At } from "../plan";
+import { type At, toldName } from "../plan";
 import {
   type Display,
   inNumbersOf,
@@ -57,16 +57,22 @@ export class Lines {
 
 /** Finds lines and columns in any of the plan's files, which are named as `named` tells. */
 export function placer(
-  files: readonly { readonly file: string; readonly tree: { readonly text: string } }[],
+  files: readonly {
+    readonly file: string;
+    readonly tree: { readonly text: string };
+    readonly begins: number;
+  }[],
   named: (file: string) => string,
 ): (at: At) => Place {
-  const lines = new Map(files.map((f) => [f.file, new Lines(f.tree.text)]));
-  const none = new Lines("");
+  const lines = new Map(
+    files.map(({ file, tree, begins }) => [file, { begins, lines: new Lines(tree.text.slice(begins)) }]),
+  );
+  const none = { begins: 0, lines: new Lines("") };
   return (at) => {
-    const found = lines.get(at.file) ?? none;
-    const from = found.at(at.start);
-    const to = found.at(at.end);
-    const [file, end] = [named(at.file), { endLine: to.line, endColumn: to.column }];
+    const { begins, lines: found } = lines.get(at.file) ?? none;
+    const from = found.at(at.start - begins);
+    const to = found.at(at.end - begins);
+    const [file, end] = [named(toldName(at.file)), { endLine: to.line, endColumn: to.column }];
     return { file, line: from.line, column: from.column, ...end };
   };
 }

@@ -32,6 +32,7 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
       text: `shop hillside-shop.sawbuck\nstock 2x4, sold 10' $5.60\n${leg(', length 28"')}`,
       files: { "hillside-shop.sawbuck": "stock 2x4, sold 8' $4.20" },
     },
+    `bring yard.sawbuck\n${leg(", length rim")}\nenclosed yard.sawbuck\nmeasure rim = 28"\nenclosed yard.sawbuck\nmeasure rim = 30"`,
   ],
   "file-not-found": [`shop hilltop-shop.sawbuck\n${leg(', length 28"')}`],
   "impossible-value": [

@@ -27,7 +27,7 @@ test("a remark that heads several stock lines stays with them", () => {
 
 test("no new shop file is made where one may lie that cannot be read", () => {
   const read = (path: string) =>
-    path === "shop.sawbuck" ? { file: path, refused: "it may not be read" } : memory({})(path, PLAN);
+    path === "shop.sawbuck" ? { file: path, refused: "it may not be read" } : memory({})(path, PLAN, PLAN);
   const list = move("plan x\nto‸ols\n", {}, { read });
   expect(list.actions[0]?.refused).toBe("shop.sawbuck could not be read.");
 });

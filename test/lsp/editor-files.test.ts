@@ -136,15 +136,15 @@ test("paths of a disk are read from it, and others by the editor where it reads 
   const { files } = asked();
   const [both, alone] = [readerOf(disk, files), readerOf(disk, undefined)];
   for (const read of [both, alone]) {
-    expect(read("a", "/yard/plan.sawbuck")).toEqual({ file: "a", text: "disk" });
-    expect(read("a", "C:\\yard\\plan.sawbuck")).toEqual({ file: "a", text: "disk" });
-    expect(read("/a", "untitled:Untitled-1")).toEqual({ file: "/a", text: "disk" });
+    expect(read("a", "/yard/plan.sawbuck", undefined)).toEqual({ file: "a", text: "disk" });
+    expect(read("a", "C:\\yard\\plan.sawbuck", undefined)).toEqual({ file: "a", text: "disk" });
+    expect(read("/a", "untitled:Untitled-1", undefined)).toEqual({ file: "/a", text: "disk" });
     const refused = "this text is in no folder yet: save it first";
-    expect(read("a", "untitled:Untitled-1")).toEqual({ file: "a", refused });
+    expect(read("a", "untitled:Untitled-1", undefined)).toEqual({ file: "a", refused });
   }
-  expect(both("/a", PLAN)).toEqual({ file: "memfs:/a", refused: "it is still being read" });
+  expect(both("/a", PLAN, undefined)).toEqual({ file: "memfs:/a", refused: "it is still being read" });
   const refused = "this editor cannot read files in this folder";
-  expect(alone("/a", PLAN)).toEqual({ file: "memfs:/a", refused });
+  expect(alone("/a", PLAN, undefined)).toEqual({ file: "memfs:/a", refused });
 });
 
 test("whatever an editor answers is a file or why there is none", () => {

@@ -6,11 +6,11 @@ import { type Editor, editor, type Setup, uriOf } from "./editor";
 
 const DISK = {
   "/yard/bench.sawbuck":
-    "plan Bench\nbring parts/yard.sawbuck\nshop ../shop.sawbuck\npart leg 4 of 2x4, length rim\n",
+    "plan Bench\nbring parts/yard.sawbuck\nshop shop.sawbuck\npart leg 4 of 2x4, length rim\n",
   "/yard/table.sawbuck": 'bring ./parts/yard.sawbuck\npart top of 1x6, length rim\nmeasure low = rim - 2"\n',
   "/yard/parts/yard.sawbuck": 'measure rim = 30"\n',
   "/yard/shelf.sawbuck": 'measure rim = 9"\npart board of 1x6, length rim\n',
-  "/shop.sawbuck": "stock 2x4, sold 8' $4\n",
+  "/yard/shop.sawbuck": "stock 2x4, sold 8' $4\n",
 };
 const CAN = {
   workspace: {
@@ -136,7 +136,7 @@ describe("a name over all plans of the folder", () => {
   });
 
   test("names of all plans, and of a folder that is opened later", async () => {
-    const e = await start();
+    const e = await start({ disk: new Map(Object.entries({ ...DISK, "/rack.sawbuck": "stock 2x2\n" })) });
     const names = async (query: string) =>
       (
         await e.connection.sendRequest<{ name: string; location: { uri: string } }[]>("workspace/symbol", {
@@ -144,11 +144,11 @@ describe("a name over all plans of the folder", () => {
         })
       ).map(({ name, location }) => `${name} ${location.uri.slice(7)}`);
     expect(await names("rim")).toEqual(["rim /yard/parts/yard.sawbuck", "rim /yard/shelf.sawbuck"]);
-    expect(await names("2x")).toEqual([]);
+    expect(await names("2x")).toEqual(["2x4 /yard/shop.sawbuck"]);
     await e.connection.sendNotification("workspace/didChangeWorkspaceFolders", {
       event: { added: [{ uri: uriOf("/"), name: "all" }], removed: [{ uri: uriOf("/yard"), name: "yard" }] },
     });
-    expect(await names("2x")).toEqual(["2x4 /shop.sawbuck"]);
+    expect(await names("2x")).toEqual(["2x4 /yard/shop.sawbuck", "2x2 /rack.sawbuck"]);
   });
 });
 
@@ -171,11 +171,11 @@ describe("files that get other names", () => {
   test("a file, where it stands and elsewhere: lines that lead there follow, in their own style", async () => {
     const e = await opened("/yard/bench.sawbuck");
     expect(paths(await moved(e, ["/yard/parts/yard.sawbuck", "/yard/parts/all.sawbuck"]))).toEqual({
-      "/yard/bench.sawbuck": ["bring parts/all.sawbuck", "shop ../shop.sawbuck"],
+      "/yard/bench.sawbuck": ["bring parts/all.sawbuck", "shop shop.sawbuck"],
       "/yard/table.sawbuck": ["bring ./parts/all.sawbuck"],
     });
     expect(paths(await moved(e, ["/yard/parts/yard.sawbuck", "/yard.sawbuck"]))).toEqual({
-      "/yard/bench.sawbuck": ["bring ../yard.sawbuck", "shop ../shop.sawbuck"],
+      "/yard/bench.sawbuck": ["bring ../yard.sawbuck", "shop shop.sawbuck"],
       "/yard/table.sawbuck": ["bring ../yard.sawbuck"],
     });
   });
@@ -183,7 +183,7 @@ describe("files that get other names", () => {
   test("a folder", async () => {
     const e = await opened("/yard/bench.sawbuck");
     expect(paths(await moved(e, ["/yard/parts", "/yard/shared"]))).toEqual({
-      "/yard/bench.sawbuck": ["bring shared/yard.sawbuck", "shop ../shop.sawbuck"],
+      "/yard/bench.sawbuck": ["bring shared/yard.sawbuck", "shop shop.sawbuck"],
       "/yard/table.sawbuck": ["bring ./shared/yard.sawbuck"],
     });
   });
@@ -191,7 +191,7 @@ describe("files that get other names", () => {
   test("a plan that moves: its own lines follow; one that only gets another name has nothing to change", async () => {
     const e = await opened("/yard/bench.sawbuck");
     expect(paths(await moved(e, ["/yard/bench.sawbuck", "/yard/seats/bench.sawbuck"]))).toEqual({
-      "/yard/bench.sawbuck": ["bring ../parts/yard.sawbuck", "shop ../../shop.sawbuck"],
+      "/yard/bench.sawbuck": ["bring ../parts/yard.sawbuck", "shop ../shop.sawbuck"],
     });
     expect(await moved(e, ["/yard/bench.sawbuck", "/yard/seat.sawbuck"])).toEqual({});
   });
@@ -205,6 +205,7 @@ describe("files that get other names", () => {
           ["/yard/bench.sawbuck", "/old/bench.sawbuck"],
           ["/yard/table.sawbuck", "/old/table.sawbuck"],
           ["/yard/parts", "/old/parts"],
+          ["/yard/shop.sawbuck", "/old/shop.sawbuck"],
         ),
       ),
     ).toEqual({});
@@ -240,7 +241,7 @@ test("links, folds, growing selections and marks come in lines and columns", asy
       {
         "range": {
           "end": {
-            "character": 20,
+            "character": 17,
             "line": 2,
           },
           "start": {
@@ -248,7 +249,7 @@ test("links, folds, growing selections and marks come in lines and columns", asy
             "line": 2,
           },
         },
-        "target": "file:///shop.sawbuck",
+        "target": "file:///yard/shop.sawbuck",
       },
     ]
   `);

@@ -6,11 +6,11 @@ import { type Editor, editor, type Setup, uriOf, wait } from "./editor";
 
 const BENCH = "memfs:/yard/bench.sawbuck";
 const START: Readonly<Record<string, string>> = {
-  [BENCH]: "plan Bench\nbring parts/yard.sawbuck\nshop ../shop.sawbuck\npart leg 4 of 2x4, length rim\n",
+  [BENCH]: "plan Bench\nbring parts/yard.sawbuck\nshop shop.sawbuck\npart leg 4 of 2x4, length rim\n",
   "memfs:/yard/table (old).sawbuck": "bring ./parts/yard.sawbuck\npart top of 1x6, length rim\n",
   "memfs:/yard/parts/yard.sawbuck": 'measure rim = 30"\n',
   "memfs:/yard/shelf.sawbuck": 'measure rim = 9"\n',
-  "memfs:/shop.sawbuck": "bring yard/parts/yard.sawbuck\nstock 2x4, sold 8' $4\nmeasure high = rim\n",
+  "memfs:/yard/shop.sawbuck": "bring parts/yard.sawbuck\nstock 2x4, sold 8' $4\nmeasure high = rim\n",
 };
 const TABLE = "memfs:/yard/table (old).sawbuck";
 const YARD = "memfs:/yard/parts/yard.sawbuck";
@@ -69,7 +69,7 @@ const textsAfter = ({ documentChanges = [] }: WorkspaceEdit): Record<string, str
   );
 
 /** What is found from the bench with all plans of the folder, and with the open ones and what they name. */
-const EVERYWHERE = [`${BENCH}:4`, "memfs:/shop.sawbuck:3", `${YARD}:1`, `${TABLE}:2`].sort();
+const EVERYWHERE = [`${BENCH}:4`, "memfs:/yard/shop.sawbuck:3", `${YARD}:1`, `${TABLE}:2`].sort();
 const FROM_OPEN = EVERYWHERE.filter((place) => !place.startsWith(TABLE));
 
 describe("an editor that lists plans", () => {
@@ -86,7 +86,7 @@ describe("an editor that lists plans", () => {
     const e = await opened(setup);
     expect(textsAfter(await renamed(e, "height"))).toEqual(
       Object.fromEntries(
-        [BENCH, YARD, TABLE, "memfs:/shop.sawbuck"].map((f) => [f, START[f]!.replace("rim", "height")]),
+        [BENCH, YARD, TABLE, "memfs:/yard/shop.sawbuck"].map((f) => [f, START[f]!.replace("rim", "height")]),
       ),
     );
     yard.set(TABLE, `${START[TABLE]}measure low = 2"\n`);
@@ -115,10 +115,12 @@ describe("an editor that lists plans", () => {
     };
     expect(await moved(YARD, "memfs:/yard/all.sawbuck")).toEqual({
       [BENCH]: "bring all.sawbuck",
+      "memfs:/yard/shop.sawbuck": "bring all.sawbuck",
       [TABLE]: "bring ./all.sawbuck",
     });
     expect(await moved("memfs:/yard/parts", "memfs:/yard/shared parts")).toEqual({
       [BENCH]: "bring shared parts/yard.sawbuck",
+      "memfs:/yard/shop.sawbuck": "bring shared parts/yard.sawbuck",
       [TABLE]: "bring ./shared parts/yard.sawbuck",
     });
   });
@@ -135,6 +137,7 @@ describe("an editor that lists plans", () => {
       "shelf.sawbuck",
       "table (old).sawbuck",
       "parts/yard.sawbuck",
+      "shop.sawbuck",
     ]);
     expect([listed, read]).toEqual([["memfs:/yard"], []]);
   });

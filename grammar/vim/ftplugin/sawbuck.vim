@@ -9,7 +9,7 @@ setlocal formatoptions-=t formatoptions+=cql
 setlocal expandtab shiftwidth=2 softtabstop=2
 setlocal iskeyword=@,48-57,_,-,192-255
 setlocal suffixesadd=.sawbuck
-let &l:include = '^\%(shop\|bring\)\s\+'
+let &l:include = '^\%(shop\|bring\|enclosed\)\s\+'
 let &l:define = '^\%(measure\|stock\|sheet\|roll\|fastener\|finish\|fill\|part\|assembly\|ring\|box\)\s\+'
 
 let b:undo_ftplugin = "setlocal cms< com< fo< et< sw< sts< isk< sua< inc< def<"

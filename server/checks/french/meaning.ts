@@ -47,6 +47,7 @@ export const MEANING: Readonly<Record<string, Templates>> = {
       "« {name} » est aussi {kind} dans {file} : c’est cette ligne-ci qui compte, et l’autre est laissée de côté.",
     first: "Le premier « {name} » est ici.",
     second: "Il est déclaré une deuxième fois ici.",
+    enclosed: "{path} est déjà inclus : ce deuxième texte est laissé de côté.",
   },
   "file-not-found": { missing: "{path} n’a pas été lu : {why}." },
   "impossible-value": {

@@ -214,6 +214,15 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
     "il n’y a pas de disque ici\u00a0; mettez le fichier à côté du plan",
   "this text is in no folder yet: save it first":
     "ce texte n’est encore dans aucun dossier ; enregistrez-le d’abord",
+  "it lies outside the folder you work in": "il est hors du dossier de travail",
+  "a link leads outside the folder you work in": "un lien mène hors du dossier de travail",
+  "a path is written from the file it stands in, not from the root of a disk":
+    "un chemin s’écrit depuis le fichier où il figure, et non depuis la racine d’un disque",
+  "a path is written from the file it stands in, not from a home folder":
+    "un chemin s’écrit depuis le fichier où il figure, et non depuis un dossier personnel",
+  "it is an address, and no path to a file": "c’est une adresse, et non le chemin d’un fichier",
+  "its path is too long": "son chemin est trop long",
+  "it encloses other files, and is opened by itself": "il inclut d’autres fichiers, et s’ouvre seul",
 
   quoted: "« {name} »",
   valued: "{kind} ({value})",

@@ -42,10 +42,10 @@ export const fileRenames: Answerer = {
             if ("refused" in read) return;
             texts.set(file, read.text);
             for (const { path, start } of namedPaths(read.text)) {
-              const leadsTo = plans.reader(path, file).file;
+              const leadsTo = plans.reader(path, file, file).file;
               const [from, to] = [after(file), after(leadsTo)];
               if (from === file && to === leadsTo) continue;
-              if (plans.reader(path, from).file === to) continue;
+              if (plans.reader(path, from, from).file === to) continue;
               const text = pathBetween(from, to, path);
               edits.push({ file, start, end: start + path.length, text });
             }

@@ -36,7 +36,7 @@ export const reading: Answerer = {
         "folding",
         (asked) =>
           of(asked, ({ evaluated }) => {
-            const tree = evaluated.worked.loaded.files[0]?.tree;
+            const tree = evaluated.worked.loaded.whole;
             return (
               tree &&
               foldsOf(tree).map(({ first, last, kind }) => ({
@@ -54,7 +54,7 @@ export const reading: Answerer = {
         "selecting",
         (asked) =>
           of(asked, ({ evaluated, document }) => {
-            const tree = evaluated.worked.loaded.files[0]?.tree;
+            const tree = evaluated.worked.loaded.whole;
             return (
               tree &&
               asked.positions.map(
