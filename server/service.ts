@@ -4,6 +4,7 @@
  */
 import { CHECKS, type Judged, judge, type Language, type ProblemClass, titleOf } from "./checks";
 import type { LayoutJob, Layouts } from "./cutting/improve";
+import { adaptedTexts, type Wish } from "./features/adapting";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
 import { bundle, holderOf, type LoadOptions, load, type Reader, saysOf } from "./plan";
@@ -49,6 +50,7 @@ import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./worked";
 
+export type { Wish } from "./features/adapting";
 export { laidOut } from "./features/format";
 export type { Reader } from "./plan";
 export type { BookPlan } from "./sheet/book/book";
@@ -103,6 +105,32 @@ export function bundled(
       : ["the plan does not say what others may do with it: add “licence …” under its plan line."]),
   ];
   return { ...made, notes };
+}
+
+/** A plan to which something was done: its own text, and the files it names as it then reads them. */
+export interface Adapted {
+  readonly text: string;
+  readonly read: Reader;
+  /** The texts that are others now, by their files. */
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+/** Does what is wished for to the texts of a plan, wherever a measure or a board stands; in words why it cannot be done. */
+export function adapt(
+  file: string,
+  text: string,
+  read: Reader,
+  wishes: readonly Wish[],
+  options: LoadOptions = {},
+): Adapted | { readonly refused: string } {
+  const texts = adaptedTexts(load(file, text, read, options), wishes);
+  if ("refused" in texts) return texts;
+  const overlay: Reader = (...asked) => {
+    const found = read(...asked);
+    const now = texts.get(found.file);
+    return now === undefined || "refused" in found ? found : { ...found, text: now };
+  };
+  return { text: texts.get(file) ?? text, read: overlay, texts };
 }
 
 /** How many problems of each class are told of a plan, and how many things were not looked at. */

@@ -1,24 +1,12 @@
 /** `sawbuck format`: lays plans out in the one style of the language, in their files or from standard input. */
-import { randomUUID } from "node:crypto";
-import {
-  chmodSync,
-  closeSync,
-  fsyncSync,
-  openSync,
-  readFileSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { readFileSync, realpathSync } from "node:fs";
 import process from "node:process";
 import { readPlan } from "../lsp/disk";
 import { laidOut } from "../service";
 import { type Command, FINE, FOUND, REFUSED, refuse, refuseAsked } from "./command";
 import { findPlans } from "./find";
 import { readOptions } from "./options";
+import { type Refused, replaced } from "./replacing";
 
 export const FORMAT: Command = {
   name: "format",
@@ -72,10 +60,6 @@ function formatInput(only: boolean): number {
   return FINE;
 }
 
-interface Refused {
-  readonly refused: string;
-}
-
 /** Whether it was, or would be, changed. */
 function formatFile(file: string, only: boolean): boolean | Refused {
   const read = readPlan(file);
@@ -96,24 +80,4 @@ function formatFile(file: string, only: boolean): boolean | Refused {
 function wantedOf(text: string, bytes: Buffer): string | Refused {
   if (!Buffer.from(text).equals(bytes)) return { refused: "it is not text in UTF-8; nothing was written" };
   return laidOut(text) ?? { refused: "it is no text of a plan; nothing was written" };
-}
-
-/** Writes it all or not at all: a reader finds the old text or the new one. */
-function replaced(real: string, text: string): Refused | undefined {
-  const { mode, nlink } = statSync(real);
-  if ((mode & 0o222) === 0) return { refused: "it may not be written" };
-  if (nlink > 1) return { refused: "it has more names than this one (hard links); nothing was written" };
-  const beside = join(dirname(real), `.${basename(real)}.${randomUUID()}`);
-  const handle = openSync(beside, "wx", 0o600);
-  try {
-    writeFileSync(handle, text);
-    fsyncSync(handle);
-    closeSync(handle);
-    chmodSync(beside, mode & 0o7777);
-    renameSync(beside, real);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
-  }
-  return undefined;
 }

@@ -6,12 +6,16 @@ export interface Takes {
   readonly valued?: readonly string[];
   readonly choices?: Readonly<Record<string, readonly string[]>>;
   readonly flags?: readonly string[];
+  /** Options that may be given several times, each with a value. */
+  readonly many?: readonly string[];
 }
 
 export interface Read {
   readonly files: readonly string[];
   readonly options: Readonly<Record<string, string | undefined>>;
   readonly flags: ReadonlySet<string>;
+  /** The values of an option that may be given several times, in order. */
+  readonly all: (option: string) => readonly string[];
 }
 
 /** In words what is wrong with what was asked. */
@@ -20,10 +24,11 @@ export interface Wrong {
 }
 
 export function readOptions(command: string, takes: Takes, words: readonly string[]): Read | Wrong {
-  const { valued = [], choices = {}, flags: known = [] } = takes;
+  const { valued = [], choices = {}, flags: known = [], many = [] } = takes;
   const files: string[] = [];
   const options: Record<string, string> = {};
   const flags = new Set<string>();
+  const lists = new Map<string, string[]>();
   for (let i = 0; i < words.length; i++) {
     const word = words[i]!;
     if (word === "--") {
@@ -40,18 +45,19 @@ export function readOptions(command: string, takes: Takes, words: readonly strin
       flags.add(name);
       continue;
     }
-    if (!valued.includes(name) && !(name in choices))
+    if (!valued.includes(name) && !many.includes(name) && !(name in choices))
       return { wrong: `“${command}” has no option --${name}.` };
     const value = inline ?? words[++i];
     if (value === undefined || value === "") return { wrong: `--${name} wants a value after it.` };
-    options[name] = value;
+    if (many.includes(name)) lists.set(name, [...(lists.get(name) ?? []), value]);
+    else options[name] = value;
   }
   for (const [name, among] of Object.entries(choices)) {
     const value = options[name];
     if (value !== undefined && !among.includes(value))
       return { wrong: `--${name} is ${among.join(", ")}; “${value}” is none of them.` };
   }
-  return { files, options, flags };
+  return { files, options, flags, all: (option) => lists.get(option) ?? [] };
 }
 
 function splitOption(word: string): [name: string, value: string | undefined] {

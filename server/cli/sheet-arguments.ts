@@ -1,10 +1,11 @@
 /** Reads the words after `sheet`. */
-import type { SheetFormat } from "../service";
+import type { SheetFormat, Wish } from "../service";
 import { type CsvTable, tables } from "../sheet/csv";
 import type { DrawingKind } from "../sheet/drawings";
 import type { SheetReader } from "../sheet/parts";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { effortIn, readOptions, shopIn, type Wrong } from "./options";
+import { WISHES, wishesIn } from "./wishes";
 import { endingOf, type Format } from "./writing";
 
 export interface AskedSheet {
@@ -27,6 +28,8 @@ export interface AskedSheet {
   readonly table: CsvTable | undefined;
   /** Counted work for each stock's layouts. */
   readonly effort: number;
+  /** Of the plan as it would be. */
+  readonly wishes: readonly Wish[];
 }
 
 /** Options whose value is one of a few words; the first is taken where nothing is said. */
@@ -39,7 +42,7 @@ const CHOICES = {
   table: tables,
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
-const TAKES = { valued: ["shop", "format", "out", "assembly", "effort"], choices: CHOICES };
+const TAKES = { valued: ["shop", "format", "out", "assembly", "effort"], many: WISHES, choices: CHOICES };
 
 const FORMATS: readonly Format[] = ["text", "html", "pdf", "markdown", "csv", "json"];
 
@@ -67,6 +70,8 @@ export function readSheetArguments(words: readonly string[]): AskedSheet | Wrong
   if (typeof format === "object") return format;
   const effort = effortIn(read);
   if (typeof effort === "object") return effort;
+  const wishes = wishesIn(read);
+  if ("wrong" in wishes) return wishes;
   const [file, second] = files;
   if (file === undefined) return { wrong: "“sheet” wants a plan file." };
   if (second !== undefined) return { wrong: "“sheet” takes one plan file." };
@@ -83,6 +88,7 @@ export function readSheetArguments(words: readonly string[]): AskedSheet | Wrong
     paper: chosen("paper") ?? "Letter",
     table,
     effort,
+    wishes,
   };
 }
 

@@ -5,6 +5,7 @@ import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedBest } from "../lsp/layouts/at-once";
 import { pdfOf } from "../lsp/pdf-part";
 import {
+  adapt,
   drawingsOf,
   drawingText,
   type Evaluated,
@@ -24,11 +25,12 @@ export const SHEET: Command = {
   name: "sheet",
   usage: `  sawbuck sheet FILE [--shop FILE] [--format text|html|pdf|markdown|json] [--out FILE]
       [--for builder|stations|learners] [--units inches|millimetres] [--language en|fr]
-      [--paper Letter|A4]
+      [--paper Letter|A4] [--set NAME=VALUE] [--swap OLD=NEW]
       Prints the shop sheet, or writes it to a file, in the format its name ends with
       (.html, .pdf, .md, .json, else text) when none is asked for. --paper is for PDF.
       stations: in the order of a group that marks, cuts, drills, finishes and assembles;
       learners: with blanks for the lengths that follow from others, and an answer page.
+      --set and --swap: of the plan as it would be, see adapt.
   sawbuck sheet FILE --table TABLE [--shop FILE] [--units inches|millimetres]
       [--language en|fr] [--out FILE.csv]
       Prints one of its tables as CSV:
@@ -49,7 +51,12 @@ async function sheet(words: readonly string[]): Promise<number> {
   if ("refused" in read) return refuse(`${file}: ${read.refused}`);
   if (asked.format === "pdf" && !asked.out && process.stdout.isTTY)
     return refuse("a PDF is nothing to read on a terminal: name a file for it with --out.");
-  const evaluated = evaluatedBest(file, read.text, diskReader, asked.shop, asked.effort);
+  const plan =
+    asked.wishes.length === 0
+      ? { text: read.text, read: diskReader }
+      : adapt(file, read.text, diskReader, asked.wishes, asked.shop);
+  if ("refused" in plan) return refuse(`${file}: ${plan.refused}.`);
+  const evaluated = evaluatedBest(file, plan.text, plan.read, asked.shop, asked.effort);
   const made = await written(asked.units ? inUnits(evaluated, asked.units) : evaluated, asked);
   if (typeof made === "object" && "refused" in made) return refuse(`${file}: ${made.refused}`);
   if (!asked.out) {

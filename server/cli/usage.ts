@@ -1,5 +1,6 @@
 /** All commands, and how each is called. */
 import { EFFORT } from "../cutting/improve";
+import { ADAPT } from "./adapt";
 import { BUNDLE } from "./bundle";
 import { CHECK } from "./check";
 import type { Command } from "./command";
@@ -10,7 +11,7 @@ import { LIST } from "./list";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
 
-export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, LIST, DIFF, LINES, BUNDLE, LSP];
+export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, LIST, DIFF, LINES, ADAPT, BUNDLE, LSP];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in
