@@ -1,23 +1,13 @@
 /**
  * The one door: everything outside (language server, command line) comes in here. Text goes in, with a reader for the
- * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before.
+ * files it names; the worked-out plan with its problems comes out, the same for the same text whatever came before. What
+ * is done with several plans, or with one for somebody else, stands beside it in `exchange.ts`.
  */
 import { CHECKS, type Judged, judge, type Language, type ProblemClass, titleOf } from "./checks";
 import type { LayoutJob, Layouts } from "./cutting/improve";
-import { adaptedTexts, type Wish } from "./features/adapting";
 import { toldOf } from "./features/diagnostics";
 import type { HoverPicture } from "./features/hover-picture";
-import { bundle, holderOf, type LoadOptions, load, type Reader, saysOf } from "./plan";
-import { type BookPlan, bookOf, headComment } from "./sheet/book/book";
-import { bookPage } from "./sheet/book/html";
-import { bookJson } from "./sheet/book/json";
-import { bookMarkdown } from "./sheet/book/markdown";
-import { sheetLines } from "./sheet/changes/as-lines";
-import { changesOf } from "./sheet/changes/compare";
-import type { SheetChanges } from "./sheet/changes/data";
-import { type ChangeDrawings, changesDocument } from "./sheet/changes/document";
-import { changeDrawings } from "./sheet/changes/drawings";
-import { changesJson } from "./sheet/changes/json";
+import { holderOf, type LoadOptions, load, type Reader } from "./plan";
 import { type CsvTable, sheetCsv } from "./sheet/csv";
 import type { SheetData } from "./sheet/data";
 import type { SheetDocument } from "./sheet/document";
@@ -41,7 +31,6 @@ import {
 import { sheetPage } from "./sheet/html";
 import { sheetJson } from "./sheet/json";
 import { sheetMarkdown } from "./sheet/markdown";
-import { marked, ofMm } from "./sheet/marks";
 import { type LeftOpen, leftOpen } from "./sheet/not-checked";
 import { documentOf, type SheetReader } from "./sheet/parts";
 import { svgText } from "./sheet/svg";
@@ -50,10 +39,8 @@ import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
 import { countNotChecked, laidOutAnew, shownIn, type Worked, work } from "./worked";
 
-export type { Wish } from "./features/adapting";
 export { laidOut } from "./features/format";
 export type { Reader } from "./plan";
-export type { BookPlan } from "./sheet/book/book";
 export { type Scene, sameScene } from "./sheet/drawings";
 
 export interface Evaluated extends Judged {
@@ -83,55 +70,6 @@ export function withLayouts(e: Evaluated, layouts: Layouts): Evaluated {
 export const filesOf = ({ worked }: Evaluated): string[] => [
   ...new Set(worked.loaded.files.map(({ file }) => holderOf(file))),
 ];
-
-/**
- * A plan and all that it brings as one text, without prices and what is on hand; in words why there is none. `files` were
- * read for it, `notes` say what whoever gets it will miss.
- */
-export function bundled(
-  file: string,
-  text: string,
-  read: Reader,
-):
-  | { readonly text: string; readonly files: readonly string[]; readonly notes: readonly string[] }
-  | { readonly refused: string } {
-  const made = bundle(file, text, read);
-  if ("refused" in made) return made;
-  const { author, licence } = saysOf(text);
-  const notes = [
-    ...(author ? [] : ["the plan does not say who wrote it: add “written by …” under its plan line."]),
-    ...(licence
-      ? []
-      : ["the plan does not say what others may do with it: add “licence …” under its plan line."]),
-  ];
-  return { ...made, notes };
-}
-
-/** A plan to which something was done: its own text, and the files it names as it then reads them. */
-export interface Adapted {
-  readonly text: string;
-  readonly read: Reader;
-  /** The texts that are others now, by their files. */
-  readonly texts: ReadonlyMap<string, string>;
-}
-
-/** Does what is wished for to the texts of a plan, wherever a measure or a board stands; in words why it cannot be done. */
-export function adapt(
-  file: string,
-  text: string,
-  read: Reader,
-  wishes: readonly Wish[],
-  options: LoadOptions = {},
-): Adapted | { readonly refused: string } {
-  const texts = adaptedTexts(load(file, text, read, options), wishes);
-  if ("refused" in texts) return texts;
-  const overlay: Reader = (...asked) => {
-    const found = read(...asked);
-    const now = texts.get(found.file);
-    return now === undefined || "refused" in found ? found : { ...found, text: now };
-  };
-  return { text: texts.get(file) ?? text, read: overlay, texts };
-}
 
 /** How many problems of each class are told of a plan, and how many things were not looked at. */
 export interface Counts {
@@ -227,34 +165,6 @@ export const sheetDocument = (
   { drawings = [], reader = "builder", language = "en" }: SheetOptions = {},
 ): SheetDocument => documentOf(sheet, { drawings, reader, words: wordsIn(language) });
 
-/** Whether it declares parts: a shop file, and one of measures alone, is no plan of a thing. */
-export const isPlan = ({ worked }: Evaluated): boolean =>
-  worked.parts.size > 0 || worked.loaded.files[0]!.tree.complaints.length > 0;
-
-/** What a book of plans tells of one; `drawn`: with a drawing, where something is placed. */
-export function bookPlan(e: Evaluated, language: SheetLanguage, drawn: boolean): BookPlan {
-  let drawing: SheetDrawing | undefined;
-  if (drawn)
-    for (const made of drawingsInSteps(e, language)) {
-      drawing = made;
-      if (drawing) break;
-    }
-  return { data: sheetOf(e, undefined, language), about: headComment(e.text), drawing, address: undefined };
-}
-
-export const svgOf = ({ drawing }: SheetDrawing): string => svgText(drawing);
-
-/** A book of plans. */
-export function writeBook(
-  plans: readonly BookPlan[],
-  format: "markdown" | "html" | "json",
-  language: SheetLanguage,
-): string {
-  const words = wordsIn(language);
-  if (format === "json") return bookJson(plans, words);
-  return format === "html" ? bookPage(bookOf(plans, words)) : bookMarkdown(bookOf(plans, words));
-}
-
 export type SheetFormat = "html" | "json" | "markdown" | "text";
 
 /** One of its tables, for a spreadsheet. */
@@ -290,61 +200,6 @@ export interface HoverDrawing {
   readonly svg: string;
   readonly width: number;
   readonly height: number;
-}
-
-/** What a plan comes to, one fact a line, to be compared by lines. */
-export const linesOf = (e: Evaluated, language: SheetLanguage = "en"): string =>
-  sheetLines(sheetOf(e, undefined, language), wordsIn(language));
-
-/** What differs between two plans, with their drawings where something stands. */
-export interface Comparison {
-  readonly changes: SheetChanges;
-  readonly drawings: () => ChangeDrawings;
-}
-
-/**
- * Of the thing, not of the text; undefined for a plan that was not there, or is gone. Lengths are told as the new plan
- * tells them. `called` tells how the files of each are named; unsaid, as they were read.
- */
-export function compare(
-  old: Evaluated | undefined,
-  now: Evaluated | undefined,
-  called: { readonly old?: (file: string) => string; readonly new?: (file: string) => string } = {},
-  language: SheetLanguage = "en",
-): Comparison {
-  const { display } = (now ?? old ?? nothing).worked.settings;
-  const [was, is] = [old ?? nothing, now ?? nothing].map((e) => ({
-    ...e,
-    worked: { ...e.worked, settings: { ...e.worked.settings, display } },
-  })) as [Evaluated, Evaluated];
-  const words = wordsIn(language);
-  const write = { ...display, numbers: words.numbers };
-  const changes = changesOf(
-    old && sheetOf(was, called.old, language),
-    now && sheetOf(is, called.new, language),
-    { ...sheetOf(nothing, undefined, language), title: "" },
-    words,
-    (mm) => marked(ofMm(mm), write),
-  );
-  return { changes, drawings: () => changeDrawings(changes, was.worked, is.worked, words) };
-}
-
-/** A plan of nothing. */
-const nothing = evaluate("", "", (path) => ({ file: path, refused: "" }));
-
-/** Comparisons, one after the other, in one of the formats of a sheet; only a page shows drawings. */
-export function writeComparisons(
-  all: readonly Comparison[],
-  format: SheetFormat,
-  language: SheetLanguage = "en",
-): string {
-  if (format === "json") return changesJson(all.map(({ changes }) => changes));
-  const document = changesDocument(
-    all.map(({ changes, drawings }) => ({ changes, ...(format === "html" && { drawings: drawings() }) })),
-    wordsIn(language),
-  );
-  if (format === "html") return sheetPage(document);
-  return format === "markdown" ? sheetMarkdown(document) : sheetText(document);
 }
 
 /** The page of every problem: code, headline, and the Markdown of the page, which is in English. */

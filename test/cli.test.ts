@@ -15,9 +15,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { planText } from "./bench/layout/plan-text";
+import { CLI, runCli } from "./cli/run";
 
-const ROOT = join(__dirname, "..");
-const CLI = join(ROOT, "dist/cli.js");
 let folder: string;
 
 beforeAll(() => {
@@ -25,12 +24,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function run(args: readonly string[], cwd = folder) {
-  const result = spawnSync(process.execPath, [CLI, ...args], { cwd, encoding: "utf8", timeout: 30_000 });
-  expect(result.error).toBeUndefined();
-  expect(`${result.stdout}${result.stderr}`).not.toMatch(/\n\s+at .*:\d+:\d+/);
-  return result;
-}
+const run = (args: readonly string[], cwd = folder) => runCli(args, { cwd });
 
 function file(name: string, text: string | Uint8Array): string {
   writeFileSync(join(folder, name), text);

@@ -76,6 +76,9 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   client: [],
 };
 
+/** The files of the room `server` that stand in it alone. */
+const DOORS = new Set(["service", "exchange"]);
+
 /** Single ways between rooms that are closed to each other: a script that runs in two pages. */
 const ALSO: readonly { readonly from: string; readonly to: string }[] = [
   { from: "client/preview/", to: "server/sheet/page/" },
@@ -143,7 +146,7 @@ describe("the import order", () => {
         if (!name.startsWith(".") || name.endsWith("/package.json")) continue;
         const target = roomOf(join(dirname(file), `${name}.ts`));
         const other =
-          target === "server" && name.split("/").pop() !== "service"
+          target === "server" && !DOORS.has(name.split("/").pop()!)
             ? roomOf(join(dirname(file), name, "index.ts"))
             : target;
         const to = named(join(dirname(file), name));

@@ -5,8 +5,9 @@ import { describe, expect, test } from "vitest";
 import { clauseForm, ENTRY_FORMS } from "../grammar/forms";
 import { parse } from "../grammar/parser";
 import { Literal, tokenize, VOCABULARY } from "../grammar/tokens";
+import { bundled } from "../server/exchange";
 import { diskReader } from "../server/lsp/disk";
-import { bundled, evaluate } from "../server/service";
+import { evaluate } from "../server/service";
 
 const FOLDER = join(__dirname, "../samples");
 const SAMPLES = readdirSync(FOLDER)

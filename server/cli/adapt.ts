@@ -2,9 +2,10 @@
 import { realpathSync } from "node:fs";
 import { normalize } from "node:path";
 import process from "node:process";
+import { adapt, compare, writeComparisons } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedBest } from "../lsp/layouts/at-once";
-import { adapt, compare, filesOf, inUnits, type SheetFormat, writeComparisons } from "../service";
+import { filesOf, inUnits, type SheetFormat } from "../service";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { type Command, FINE, FOUND, refuse, refuseAsked, standsInTheWay } from "./command";
 import { effortIn, readOptions, shopIn } from "./options";

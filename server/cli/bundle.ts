@@ -2,8 +2,8 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { normalize } from "node:path";
 import process from "node:process";
+import { bundled } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
-import { bundled } from "../service";
 import { type Command, FINE, refuse, refuseAsked } from "./command";
 import { readOptions } from "./options";
 import { cannotReplace, whyNotWritten } from "./writing";

@@ -1,15 +1,8 @@
 /** `sawbuck diff`: what differs between two plans, or two versions of them, told of the thing and not of the text. */
 import process from "node:process";
+import { type Comparison, compare, filesRead, writeComparisons } from "../exchange";
 import { evaluatedBest } from "../lsp/layouts/at-once";
-import {
-  type Comparison,
-  compare,
-  type Evaluated,
-  filesOf,
-  inUnits,
-  type SheetFormat,
-  writeComparisons,
-} from "../service";
+import { type Evaluated, filesOf, inUnits, type SheetFormat } from "../service";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { type Command, FINE, FOUND, refuse, refuseAsked } from "./command";
 import { pairsFor, type Version, type VersionPair } from "./diff-sides";
@@ -56,22 +49,24 @@ function diff(words: readonly string[]): number {
     read.push(...filesOf(e));
     return units ? inUnits(e, units as "inches" | "millimetres") : e;
   };
-  const readsChanged = (e: Evaluated): boolean => filesOf(e).some((file) => found.differs(file));
+  const readsChanged = (one: Version | undefined): boolean =>
+    one !== undefined && filesRead(one.file, one.text, one.read, shopIn(asked)).some(found.differs);
   const compared = ({ old, new: now, itself }: VersionPair): Comparison[] => {
-    const after = evaluated(now);
-    if (!itself && after && !readsChanged(after)) return [];
+    if (!itself && !readsChanged(old) && !readsChanged(now)) return [];
     const called = (version: Version | undefined) => (file: string) =>
       file === version?.file ? version.called : file;
     const comparison = compare(
       evaluated(old),
-      after,
+      evaluated(now),
       { old: called(old), new: called(now) },
       language as SheetLanguage | undefined,
     );
     return itself || !comparison.changes.same ? [comparison] : [];
   };
   const all = found.pairs.flatMap(compared);
-  const made = all.length === 0 ? "" : writeComparisons(all, written, language as SheetLanguage | undefined);
+  const isRead = written === "text" || written === "markdown";
+  const made =
+    isRead && all.length === 0 ? "" : writeComparisons(all, written, language as SheetLanguage | undefined);
   if (out !== undefined) {
     const wrong = writeTo(out, made, read);
     if (wrong) return refuse(wrong);

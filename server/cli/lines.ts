@@ -4,8 +4,9 @@
  */
 import { basename, normalize, resolve, sep } from "node:path";
 import process from "node:process";
+import { linesOf } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
-import { evaluate, linesOf } from "../service";
+import { evaluate } from "../service";
 import { type Command, FINE, refuse, refuseAsked } from "./command";
 import { plansKnown, repositoryAt } from "./git";
 import { readOptions, shopIn } from "./options";

@@ -2,9 +2,10 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import process from "node:process";
+import { type BookPlan, bookPlan, isPlan, svgOf, writeBook } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedBest } from "../lsp/layouts/at-once";
-import { type BookPlan, bookPlan, inUnits, isPlan, svgOf, writeBook } from "../service";
+import { inUnits } from "../service";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { type Command, FINE, FOUND, REFUSED, refuse, refuseAsked, standsInTheWay } from "./command";
 import { findPlans } from "./find";

@@ -1,5 +1,7 @@
 /** Reads the words after `sheet`. */
-import type { SheetFormat, Wish } from "../service";
+
+import type { Wish } from "../exchange";
+import type { SheetFormat } from "../service";
 import { type CsvTable, tables } from "../sheet/csv";
 import type { DrawingKind } from "../sheet/drawings";
 import type { SheetReader } from "../sheet/parts";

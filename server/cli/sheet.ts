@@ -1,11 +1,11 @@
 /** `sawbuck sheet`: the shop sheet, one of its tables or one of its drawings, printed or written to a file. */
 import { normalize } from "node:path";
 import process from "node:process";
+import { adapt } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluatedBest } from "../lsp/layouts/at-once";
 import { pdfOf } from "../lsp/pdf-part";
 import {
-  adapt,
   drawingsOf,
   drawingText,
   type Evaluated,

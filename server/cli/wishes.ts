@@ -1,5 +1,5 @@
 /** `--set` and `--swap`: a plan adapted to another place or other wood. */
-import type { Wish } from "../service";
+import type { Wish } from "../exchange";
 import type { Read, Wrong } from "./options";
 
 export const WISHES = ["set", "swap"];

@@ -2,8 +2,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { bundled } from "../../server/exchange";
 import { diagnosticsOf } from "../../server/features/diagnostics";
-import { bundled, evaluate } from "../../server/service";
+import { evaluate } from "../../server/service";
 import { SOME } from "../property/plans";
 import { among, asShared, bundleOf, expectSameSheet, type Files, written } from "./round";
 

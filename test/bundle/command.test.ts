@@ -1,14 +1,12 @@
 /** `sawbuck bundle` as it is run: what it writes where, what it says, and what it ends with. */
-import { spawnSync } from "node:child_process";
 import { existsSync, linkSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
+import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { runCli } from "../cli/run";
 
-const CLI = resolve("dist/cli.js");
 let folder = "";
 beforeAll(() => {
-  if (!existsSync(CLI)) throw new Error("run `npm run build` first");
   folder = mkdtempSync(join(tmpdir(), "sawbuck-bundle-"));
   mkdirSync(join(folder, "yard"));
   file("yard/p.sawbuck", 'plan P\n  written by us\nshop s.sawbuck\npart leg 4 of 2x4, length 9"\n');
@@ -17,13 +15,7 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const file = (name: string, text: string): void => writeFileSync(join(folder, name), text);
-const run = (...words: string[]) => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, "bundle", ...words], {
-    cwd: folder,
-    encoding: "utf8",
-  });
-  return { status, stdout, stderr };
-};
+const run = (...words: string[]) => runCli(["bundle", ...words], { cwd: folder });
 const BUNDLE =
   "plan P\n  written by us\nshop s.sawbuck\npart leg 4 of 2x4, length 9\"\nenclosed s.sawbuck\nstock 2x4, sold 8'\n";
 const NOTE = "Note: the plan does not say what others may do with it: add “licence …” under its plan line.\n";

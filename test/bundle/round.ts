@@ -2,9 +2,9 @@
 import { posix } from "node:path";
 import { expect } from "vitest";
 import { parse } from "../../grammar/parser";
+import { bundled } from "../../server/exchange";
 import { partsOf, type Reader } from "../../server/plan";
 import {
-  bundled,
   drawingsOf,
   type Evaluated,
   evaluate,

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { compare, writeComparisons } from "../../server/service";
+import { compare, writeComparisons } from "../../server/exchange";
 import { readStrictly } from "../sheet/strict-markup";
 import { between, comparing, planOf, SAMPLES } from "./pairs";
 

@@ -1,7 +1,8 @@
 /** Plans to compare, and a comparison turned round. */
 import { basename, join } from "node:path";
+import { type Comparison, compare } from "../../server/exchange";
 import { diskReader } from "../../server/lsp/disk";
-import { type Comparison, compare, type Evaluated, evaluate } from "../../server/service";
+import { type Evaluated, evaluate } from "../../server/service";
 import type { Both, Moved, PieceChange, SheetChanges } from "../../server/sheet/changes/data";
 
 export const SAMPLES = join(__dirname, "../../samples");

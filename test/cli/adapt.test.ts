@@ -1,9 +1,9 @@
 /** `sawbuck adapt` and `sheet --set`, as they are shipped: another space, other wood. Needs dist/cli.js, which `npm test` builds first. */
-import { spawnSync } from "node:child_process";
 import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { runCli } from "./run";
 
 const ROOT = join(__dirname, "../..");
 const SAMPLES = join(ROOT, "samples");
@@ -16,16 +16,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function run(...args: readonly string[]) {
-  const result = spawnSync(process.execPath, [join(ROOT, "dist/cli.js"), ...args], {
-    cwd: folder,
-    encoding: "utf8",
-    timeout: 60_000,
-  });
-  expect(result.error).toBeUndefined();
-  expect(`${result.stdout}${result.stderr}`).not.toMatch(/\n\s+at .*:\d+:\d+/);
-  return result;
-}
+const run = (...args: readonly string[]) => runCli(args, { cwd: folder });
 
 const read = (name: string): string => readFileSync(join(folder, name), "utf8");
 const PLAN = "salad-trough.sawbuck";

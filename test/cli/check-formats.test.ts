@@ -1,5 +1,4 @@
 /** `sawbuck check` for programs: SARIF by its schema, commands of a GitHub workflow. Needs dist/cli.js. */
-import { spawnSync } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,12 +7,12 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { CHECKS } from "../../server/checks";
 // As the package @microsoft/jest-sarif 1.0.0-beta.0 (MIT) ships it: the schema of OASIS SARIF 2.1.0, unchanged.
 import SCHEMA from "../published/sarif-2.1.0-rtm.5.json";
+import { runCli } from "./run";
 
 // It is of draft 4; of what it uses, only the two names at its head mean something else to later ones.
 const { $schema: _, id: __, ...DEFINED } = SCHEMA;
 
 const ROOT = join(__dirname, "../..");
-const CLI = join(ROOT, "dist/cli.js");
 let folder: string;
 
 beforeAll(() => {
@@ -23,11 +22,8 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function check(format: string, ...names: string[]) {
-  const args = [CLI, "check", "--format", format, "--jobs", "2", ...names];
-  const { stdout, stderr, status } = spawnSync(process.execPath, args, { cwd: folder, encoding: "utf8" });
-  return { stdout, stderr, status };
-}
+const check = (format: string, ...names: string[]) =>
+  runCli(["check", "--format", format, "--jobs", "2", ...names], { cwd: folder });
 
 interface Region {
   readonly startLine: number;

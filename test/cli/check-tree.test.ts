@@ -1,5 +1,4 @@
 /** `sawbuck check` over folders, on several cores, as it is shipped. Needs dist/cli.js. */
-import { spawnSync } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,9 +7,9 @@ import { threadOf } from "../../server/cli/check-threads";
 import type { Checked } from "../../server/cli/checking";
 import { type Heard, inOrder } from "../../server/cli/in-order";
 import { SHOP, treePlan } from "../bench/tree/plans";
+import { runCli } from "./run";
 
 const ROOT = join(__dirname, "../..");
-const CLI = join(ROOT, "dist/cli.js");
 let folder: string;
 
 beforeAll(() => {
@@ -23,8 +22,8 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const check = (args: readonly string[], options: readonly string[] = []) =>
-  spawnSync(process.execPath, [...options, CLI, "check", ...args], { cwd: folder, encoding: "utf8" });
+const check = (args: readonly string[], node: readonly string[] = []) =>
+  runCli(["check", ...args], { cwd: folder, node });
 
 describe("a folder of plans", () => {
   test.each(["text", "json"])("is told of in the same bytes on any number of cores, as %s", (format) => {

@@ -1,5 +1,4 @@
 /** `sawbuck list` as it is shipped. Needs dist/cli.js. */
-import { spawnSync } from "node:child_process";
 import {
   cpSync,
   existsSync,
@@ -14,9 +13,9 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { HtmlValidate } from "html-validate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { runCli } from "./run";
 
 const ROOT = join(__dirname, "../..");
-const CLI = join(ROOT, "dist/cli.js");
 let folder: string;
 
 beforeAll(() => {
@@ -34,13 +33,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function run(...args: string[]) {
-  const { stdout, stderr, status } = spawnSync(process.execPath, [CLI, "list", ...args], {
-    cwd: folder,
-    encoding: "utf8",
-  });
-  return { stdout, stderr, status };
-}
+const run = (...args: string[]) => runCli(["list", ...args], { cwd: folder });
 
 /** Where the pictures of Markdown lead. */
 const pictures = (text: string): string[] => [...text.matchAll(/!\[.*\]\(<(.+)>\)/g)].map((m) => m[1]!);

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { writeComparisons } from "../../server/service";
+import { writeComparisons } from "../../server/exchange";
 import { mutantsOf } from "../bench/mistakes/mutants";
 import { between, comparing, planOf, reversed, SAMPLES } from "../changes/pairs";
 import { readStrictly } from "../sheet/strict-markup";

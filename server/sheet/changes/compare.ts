@@ -15,18 +15,22 @@ import {
 import { pieceChanges } from "./pieces";
 import { type Line, only, paired, toldOtherwise } from "./rows";
 
-/**
- * Both sheets in these words and in the same units, in which `mark` writes a length in mm; undefined for a plan that was
- * not there, or is gone: it is compared with `nothing`, the sheet of an empty plan, which has no title.
- */
+/** A side of a comparison: of a plan that was not there, or is gone, the sheet of an empty one. */
+export interface Side {
+  readonly sheet: SheetData;
+  readonly isThere: boolean;
+}
+
+/** Both sheets in these words and in the same units, in which `mark` writes a length in mm. */
 export function changesOf(
-  before: SheetData | undefined,
-  after: SheetData | undefined,
-  nothing: SheetData,
+  before: Side,
+  after: Side,
   words: SheetWords,
   mark: (mm: number) => Marked,
 ): SheetChanges {
-  const [old, now] = [before ?? nothing, after ?? nothing];
+  const [old, now] = [before, after].map(({ sheet, isThere }) =>
+    isThere ? sheet : { ...sheet, title: "" },
+  ) as [SheetData, SheetData];
   const told = (linesOf: (data: SheetData, words: SheetWords) => readonly Line[]) =>
     toldOtherwise(linesOf(old, words), linesOf(now, words));
   const found = {
@@ -43,13 +47,12 @@ export function changesOf(
     accepted: only(old.accepted, now.accepted, problemKey),
     notChecked: only(old.notChecked, now.notChecked, ({ what, why }: NotChecked) => `${what}\n${why}`),
   };
-  const plan = (data: SheetData | undefined) => data && { file: data.file, title: data.title };
+  const plan = ({ sheet: { file, title }, isThere }: Side) => (isThere ? { file, title } : null);
   return {
     format: "sawbuck-changes",
     version: 1,
-    plans: { old: plan(before) ?? null, new: plan(after) ?? null },
-    same:
-      before !== undefined && after !== undefined && Object.values(found).every((list) => sizeOf(list) === 0),
+    plans: { old: plan(before), new: plan(after) },
+    same: before.isThere && after.isThere && Object.values(found).every((list) => sizeOf(list) === 0),
     ...found,
   };
 }

@@ -12,9 +12,9 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { CLI, runCli } from "./run";
 
-const ROOT = join(__dirname, "..");
-const CLI = join(ROOT, "dist/cli.js");
+const ROOT = join(__dirname, "../..");
 let folder: string;
 
 beforeAll(() => {
@@ -31,17 +31,7 @@ const NOBODY = {
   GIT_CONFIG_SYSTEM: "/dev/null",
 };
 
-function run(args: readonly string[], cwd: string, env: NodeJS.ProcessEnv = {}) {
-  const result = spawnSync(process.execPath, [CLI, ...args], {
-    cwd,
-    encoding: "utf8",
-    timeout: 60_000,
-    env: { ...process.env, ...NOBODY, ...env },
-  });
-  expect(result.error).toBeUndefined();
-  expect(`${result.stdout}${result.stderr}`).not.toMatch(/\n\s+at .*:\d+:\d+/);
-  return result;
-}
+const run = (args: readonly string[], cwd: string) => runCli(args, { cwd, env: NOBODY });
 
 function git(cwd: string, ...args: string[]): string {
   const { stdout, status, stderr } = spawnSync("git", args, {
@@ -101,8 +91,13 @@ describe("sawbuck diff", () => {
   });
 
   test("compares what is on disk with the last commit, and a shop file as it was then", () => {
-    const { at, write, commit } = repository("shop");
+    const { root, at, write, commit } = repository("shop");
     expect(run(["diff"], at)).toMatchObject({ status: 0, stdout: "" });
+    expect(JSON.parse(run(["diff", "--format", "json"], at).stdout)).toEqual({
+      format: "sawbuck-diff",
+      version: 1,
+      plans: [],
+    });
     write("shop/shop.sawbuck", SHOP("$4.50"));
     const priced = run(["diff"], at);
     expect(priced.status).toBe(1);
@@ -112,6 +107,8 @@ describe("sawbuck diff", () => {
     expect(run(["diff", "HEAD~1", "HEAD"], at).stdout).toContain("$4.00 → $4.50");
     expect(run(["diff", "HEAD~1..HEAD"], at).stdout).toContain("$4.00 → $4.50");
     expect(run(["diff", "HEAD", "HEAD~1", "plans/rack.sawbuck"], at).stdout).toContain("$4.50 → $4.00");
+    rmSync(join(root, "shop/shop.sawbuck"));
+    expect(run(["diff", "plans"], at).stdout).toContain("file-not-found");
   });
 
   test("names a version as git does", () => {
