@@ -17,7 +17,7 @@ export type { TextEdit } from "./format-changes";
  * in `indents`. Nothing where that would change what is said, or while a merge is not settled.
  */
 export function format(tree: Tree, lines: Span = ALL, indents: Span = lines): TextEdit[] {
-  if (tree.complaints.some(({ code }) => NOT_LAID_OUT.has(code))) return [];
+  if (notLaidOut(tree)) return [];
   const { text } = tree;
   const wanted = { lines: wholeLines(text, lines), indents: wholeLines(text, indents) };
   const eol = usualBreak(text);
@@ -39,6 +39,10 @@ export function applied(text: string, edits: readonly TextEdit[], from = 0): str
   }
   return parts.join("") + text.slice(at);
 }
+
+/** The problem for which a text is left as it is. */
+export const notLaidOut = ({ complaints }: Pick<Tree, "complaints">): Complaint["code"] | undefined =>
+  complaints.find(({ code }) => NOT_LAID_OUT.has(code))?.code;
 
 /** What is no plan, and what has two versions of some lines: which lines belong together is not known. */
 const NOT_LAID_OUT: ReadonlySet<Complaint["code"]> = new Set(["not-text", "too-big", "merge-conflict"]);

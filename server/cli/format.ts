@@ -79,5 +79,6 @@ function formatFile(file: string, only: boolean): boolean | Refused {
 /** Never of bytes that would not be the same again. */
 function wantedOf(text: string, bytes: Buffer): string | Refused {
   if (!Buffer.from(text).equals(bytes)) return { refused: "it is not text in UTF-8; nothing was written" };
-  return laidOut(text) ?? { refused: "it is no text of a plan; nothing was written" };
+  const made = laidOut(text);
+  return "refused" in made ? { refused: `${made.refused}; nothing was written` } : made.text;
 }

@@ -1,5 +1,5 @@
 /** The layout of a plan's text: of all of it, of some of its lines, and of the line that was just ended. */
-import { applied, format, type TextEdit } from "../../grammar/format";
+import { applied, format, notLaidOut, type TextEdit } from "../../grammar/format";
 import { indentBelow } from "../../grammar/next-line";
 import { parse } from "../../grammar/parser";
 import { lineAbove, lineAt, lineBelow } from "../../grammar/text-lines";
@@ -13,11 +13,17 @@ export function formatAll(plan: Checked): TextEdit[] {
   return format(treeOf(plan));
 }
 
-/** A text laid out, whatever it says; undefined where it is no text, or none of a plan's size. */
-export function laidOut(text: string): string | undefined {
+/** A text laid out, whatever it says; in words why it is left as it is. */
+export function laidOut(text: string): { readonly text: string } | { readonly refused: string } {
   const tree = parse(text);
-  if (tree.complaints.some(({ code }) => code === "not-text" || code === "too-big")) return undefined;
-  return applied(text, format(tree));
+  const code = notLaidOut(tree);
+  if (code === undefined) return { text: applied(text, format(tree)) };
+  return {
+    refused:
+      code === "merge-conflict"
+        ? "two versions of the same lines stand in it, one of which has to go"
+        : "it is no text of a plan",
+  };
 }
 
 /** Lays out the lines of which the spans have a part; how far in lines begin, in the whole of the entries they touch. */

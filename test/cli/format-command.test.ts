@@ -1,5 +1,4 @@
 /** `sawbuck format` as it is shipped. Needs dist/cli.js. */
-import { spawnSync } from "node:child_process";
 import {
   chmodSync,
   cpSync,
@@ -16,9 +15,9 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { runCli } from "./run";
 
 const ROOT = join(__dirname, "../..");
-const CLI = join(ROOT, "dist/cli.js");
 const LOOSE = 'part   leg 4 of 2x4 , length 9"   # four\nprat  a  of 2x4\n';
 const LAID = 'part leg 4 of 2x4, length 9"  # four\nprat  a  of 2x4\n';
 let folder: string;
@@ -28,16 +27,24 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-function run(args: readonly string[], input?: string | Uint8Array) {
-  const { stdout, stderr, status } = spawnSync(process.execPath, [CLI, "format", ...args], {
-    cwd: folder,
-    encoding: "utf8",
-    ...(input !== undefined && { input }),
-  });
-  return { stdout, stderr, status };
-}
+const run = (args: readonly string[], input?: string | Uint8Array) =>
+  runCli(["format", ...args], { cwd: folder, ...(input !== undefined && { input }) });
 const write = (name: string, text: string | Uint8Array) => writeFileSync(join(folder, name), text);
 const read = (name: string) => readFileSync(join(folder, name), "utf8");
+
+test("a plan with an unsettled merge is left as it is, and said so", () => {
+  const text =
+    '<<<<<<< HEAD\npart  leg 4 of 2x4, length 9"\n=======\npart leg 4 of 2x4, length 8"\n>>>>>>> x\n';
+  write("merged.sawbuck", text);
+  for (const args of [["merged.sawbuck"], ["merged.sawbuck", "--check"]])
+    expect(run(args)).toEqual({
+      stdout: "",
+      stderr:
+        "sawbuck: merged.sawbuck: two versions of the same lines stand in it, one of which has to go; nothing was written\n",
+      status: 2,
+    });
+  expect(read("merged.sawbuck")).toBe(text);
+});
 
 describe("files", () => {
   test("are laid out and named where that changes them, and not touched where it does not", () => {
