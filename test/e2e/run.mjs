@@ -124,6 +124,7 @@ async function runAll(chosen) {
 async function runOne(scenario, number, workbench, context) {
   const started = performance.now();
   const folder = workbench.newFolder();
+  scenario.prepare?.(folder);
   const page = await context.newPage();
   page.setDefaultTimeout(expectFailure && scenario.needsServer !== false ? SHORT_PATIENCE : PATIENCE);
   const shot = (name) => (expectFailure ? undefined : page.screenshot({ path: join(output, `${name}.png`) }));

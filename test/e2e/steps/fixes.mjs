@@ -8,7 +8,7 @@ const ROW = `${MENU} .monaco-list-row`;
 const FOCUSED = `${ROW}.focused`;
 
 /** Opens the list where the cursor is, goes to the row with that in it, and takes it. */
-async function take(page, title) {
+export async function take(page, title) {
   await tries(async (time) => {
     if (time > 1) await page.keyboard.press("Escape");
     await page.keyboard.press("Control+.");

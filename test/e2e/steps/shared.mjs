@@ -1,0 +1,57 @@
+// Plans as they come from others: with a merge that is not settled, and with all they bring in one file.
+import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { openEditor, sheetOf } from "../editor.mjs";
+import { PLAN } from "../plan.mjs";
+import { take } from "./fixes.mjs";
+
+const CLI = fileURLToPath(new URL("../../../dist/cli.js", import.meta.url));
+const MERGED = "merged.sawbuck";
+const BUNDLE = "bundle.sawbuck";
+const RIM = 'measure rim-height = 30"\n';
+
+export const scenarios = [
+  {
+    name: "shared: a plan with an unsettled merge opens, is read with the first version, and is settled with Ctrl+.",
+    prepare: (folder) => {
+      const text = readFileSync(join(folder, PLAN.file), "utf8");
+      assert.ok(text.includes(RIM));
+      const both = `<<<<<<< HEAD\n${RIM}=======\n${RIM.replace("30", "28")}>>>>>>> lower\n`;
+      writeFileSync(join(folder, MERGED), text.replace(RIM, both));
+    },
+    run: async ({ page, folder, shot }) => {
+      const editor = await openEditor(page, folder, MERGED);
+      await editor.openProblems();
+      await editor.problem("merge-conflict").waitFor();
+      await page.locator(".monaco-editor .view-lines").first().click();
+      await editor.command("Sawbuck: Open Shop Sheet");
+      await sheetOf(page).locator("td.length").filter({ hasText: '29-1/4"' }).first().waitFor();
+      await shot("merge");
+      await page.getByRole("tab", { name: MERGED }).first().click();
+      await editor.placeCursor("<<<<<<<", "HEAD");
+      await take(page, "Keep the first version");
+      await editor.problem("merge-conflict").waitFor({ state: "detached" });
+      await shot("merge-settled");
+    },
+  },
+  {
+    name: "shared: a bundle opens like any plan, and what it encloses is found in it",
+    prepare: (folder) => {
+      const { status, stderr } = spawnSync(process.execPath, [CLI, "bundle", PLAN.file, "--out", BUNDLE], {
+        cwd: folder,
+        encoding: "utf8",
+      });
+      assert.equal(status, 0, stderr);
+    },
+    run: async ({ page, folder, shot }) => {
+      const editor = await openEditor(page, folder, BUNDLE);
+      await editor.noProblems();
+      await editor.placeCursor(PLAN.part.line, "heart-2x4");
+      await editor.repeat(() => page.keyboard.press("F12"), editor.shows("stock heart-2x4"));
+      await shot("bundle");
+    },
+  },
+];
