@@ -1,6 +1,7 @@
 /** What the extension does wherever it runs: a server that is kept running, the commands, the panels. How a server is started is handed in. */
 import * as vscode from "vscode";
 import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languageclient";
+import { comparing } from "./comparing";
 import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
 import { newPlans } from "./new-plan";
@@ -51,6 +52,7 @@ export function extensionAt(place: Place): Extension {
         practice(server, context.extensionUri),
         shopFileChoice(context.extensionUri),
         newPlans(context.extensionUri),
+        comparing(server, context.extensionUri),
         explainProblems(server),
         renameThere(),
         vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),

@@ -126,6 +126,18 @@ export const SheetFileRequest = new RequestType<
   void
 >("sawbuck/sheetFile");
 
+/** What a plan became since the last commit, as a sheet: in words why there is nothing to compare with. */
+export type Compared =
+  | Pick<SheetAnswer, "title" | "language" | "parts" | "style" | "version">
+  | { readonly refused: string };
+
+/** Answers null for a document that is not open, and for a text that has changed meanwhile. `language` as in ShownAs. */
+export const CompareRequest = new RequestType<
+  { readonly uri: string; readonly language: string },
+  Compared | null,
+  void
+>("sawbuck/compare");
+
 /**
  * What a line is about, counted from 1: the identities of its placed pieces, to be marked in the drawing, and the first and
  * the last line of its entry, which rows of the sheet are known by.

@@ -1,33 +1,49 @@
-/** The page that the shop sheet is put into, with its controls. It is made of fixed text only; nothing of a plan is in it. */
+/** The pages that a sheet is put into, with their controls. They are made of fixed text only; nothing of a plan is in them. */
 import { env, l10n } from "vscode";
 import { type Choices, READERS, UNITS } from "./choices";
 import { FRAME } from "./sheet-frame";
 
+/** Of the shop sheet. */
+export const sheetPage = (script: string, nonce: string): string =>
+  pageAround(
+    script,
+    nonce,
+    l10n.t("Shop Sheet"),
+    `<div id="controls" role="group" aria-label="${l10n.t("How this sheet is shown")}">
+<label>${l10n.t("Lengths")} <select id="units">${options(UNITS, unitWords())}</select></label>
+<label>${l10n.t("For")} <select id="reader">${options(READERS, readerWords())}</select></label>
+<button id="save" type="button">${l10n.t("Save …")}</button>
+</div>
+`,
+  );
+
 /** Nothing is loaded but the one script, by its address; styles only where they carry the nonce. */
-export function sheetPage(script: string, nonce: string): string {
+export function pageAround(script: string, nonce: string, title: string, controls: string): string {
   return `<!DOCTYPE html>
 <html lang="${spoken()}">
 <head>
 <meta charset="UTF-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'nonce-${nonce}'; style-src 'nonce-${nonce}'; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${l10n.t("Shop Sheet")}</title>
+<title>${title}</title>
 <style nonce="${nonce}" id="sheet-style"></style>
 <style nonce="${nonce}">${FRAME}</style>
 </head>
 <body>
 <header id="above">
-<div id="controls" role="group" aria-label="${l10n.t("How this sheet is shown")}">
-<label>${l10n.t("Lengths")} <select id="units">${options(UNITS, unitWords())}</select></label>
-<label>${l10n.t("For")} <select id="reader">${options(READERS, readerWords())}</select></label>
-<button id="save" type="button">${l10n.t("Save …")}</button>
-</div>
-<p id="notice" role="status" hidden></p>
+${controls}<p id="notice" role="status" hidden></p>
 </header>
 <main id="sheet"></main>
 <script nonce="${nonce}" src="${script}"></script>
 </body>
 </html>`;
+}
+
+/** Fresh for each page. */
+export function newNonce(): string {
+  return [...crypto.getRandomValues(new Uint8Array(16))]
+    .map((byte) => byte.toString(16).padStart(2, "0"))
+    .join("");
 }
 
 /** Tag of the language that these words are in: that of the editor where they are translated to it. */

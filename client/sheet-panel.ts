@@ -10,7 +10,7 @@ import { goTo, pointed } from "./pointed";
 import type { ToPreview } from "./preview/messages";
 import { type SheetAnswer, SheetRequest } from "./protocol";
 import type { Running } from "./running";
-import { sheetPage } from "./sheet-page";
+import { newNonce, sheetPage } from "./sheet-page";
 import { newsOf, noPlan, notFollowing, type SheetView, viewOf } from "./sheet-view";
 
 export interface SheetPanel {
@@ -174,7 +174,7 @@ export function sheetPanel(
     }),
   );
   const script = panel.webview.asWebviewUri(vscode.Uri.joinPath(extensionUri, "dist", "preview.js"));
-  panel.webview.html = sheetPage(script.toString(), nonce());
+  panel.webview.html = sheetPage(script.toString(), newNonce());
 
   return {
     follow: (uri) => {
@@ -202,7 +202,7 @@ export function sheetPanel(
   };
 }
 
-const opens = (uri: vscode.Uri): Promise<boolean> =>
+export const opens = (uri: vscode.Uri): Promise<boolean> =>
   Promise.resolve(vscode.workspace.openTextDocument(uri)).then(
     () => true,
     () => false,
@@ -219,10 +219,4 @@ export function sayNotKept(reason: unknown): void {
   void vscode.window.showWarningMessage(
     vscode.l10n.t("What was ticked on the shop sheet could not be kept: {0}", String(reason)),
   );
-}
-
-function nonce(): string {
-  return [...crypto.getRandomValues(new Uint8Array(16))]
-    .map((byte) => byte.toString(16).padStart(2, "0"))
-    .join("");
 }

@@ -36,6 +36,9 @@ export const noPlan = (): SheetView => ({
 /** Why a sheet does not follow its plan. */
 export type NoAnswer = "no server" | "no file";
 
+/** Nothing but that sentence. */
+export const onlySays = (notice: string): SheetView => ({ ...noPlan(), notice });
+
 const whyNot = (why: NoAnswer): string =>
   why === "no server"
     ? l10n.t(
@@ -67,7 +70,10 @@ export function newsOf(next: SheetView, before: SheetView | undefined): SheetNew
   return { title, language, notice, parts: news, ...(before.style !== style && { style }) };
 }
 
-function asItIs({ title, language, style, parts }: SheetAnswer, notice: string): SheetView {
+export function asItIs(
+  { title, language, style, parts }: Pick<SheetAnswer, "title" | "language" | "style" | "parts">,
+  notice: string,
+): SheetView {
   return { title, language, style, parts, notice };
 }
 

@@ -13,10 +13,10 @@ import { sheetLines } from "./sheet/changes/as-lines";
 import { changesOf } from "./sheet/changes/compare";
 import type { SheetChanges } from "./sheet/changes/data";
 import { type ChangeDrawings, changesDocument } from "./sheet/changes/document";
-import { changeDrawings } from "./sheet/changes/drawings";
+import { changeDrawings, changeDrawingsInSteps } from "./sheet/changes/drawings";
 import { changesJson } from "./sheet/changes/json";
 import type { SheetDrawing } from "./sheet/drawings";
-import { sheetPage } from "./sheet/html";
+import { SHEET_STYLE, type SheetParts, sheetPage, sheetParts } from "./sheet/html";
 import { sheetMarkdown } from "./sheet/markdown";
 import { marked, ofMm } from "./sheet/marks";
 import { svgText } from "./sheet/svg";
@@ -34,6 +34,7 @@ export const linesOf = (e: Evaluated, language: SheetLanguage = "en"): string =>
 export interface Comparison {
   readonly changes: SheetChanges;
   readonly drawings: () => ChangeDrawings;
+  readonly drawingsInSteps: () => ReturnType<typeof changeDrawingsInSteps>;
 }
 
 /**
@@ -60,7 +61,22 @@ export function compare(
     words,
     (mm) => marked(ofMm(mm), write),
   );
-  return { changes, drawings: () => changeDrawings(changes, was.worked, is.worked, words) };
+  const drawn = [changes, was.worked, is.worked, words] as const;
+  return {
+    changes,
+    drawings: () => changeDrawings(...drawn),
+    drawingsInSteps: () => changeDrawingsInSteps(...drawn),
+  };
+}
+
+/** The sections of a comparison, for a page that changes only those that differ, with its style. */
+export function comparisonParts(
+  { changes }: Comparison,
+  drawings: ChangeDrawings,
+  language: SheetLanguage,
+): SheetParts & { readonly title: string; readonly style: string } {
+  const document = changesDocument([{ changes, drawings }], wordsIn(language));
+  return { title: document.title, ...sheetParts(document), style: SHEET_STYLE };
 }
 
 /** What a plan that is not there is compared as. */

@@ -98,6 +98,8 @@ const OUTSIDE: readonly { readonly name: RegExp; readonly rooms: readonly string
       "server/cli",
       "server/lsp/node.ts",
       "server/lsp/disk.ts",
+      "server/lsp/git.ts",
+      "server/lsp/committed.ts",
       "server/lsp/pdf.ts",
       "server/lsp/layouts/thread.ts",
       "server/lsp/layouts/in-thread.ts",

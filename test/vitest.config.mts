@@ -1,6 +1,6 @@
 import { configDefaults, defineConfig } from "vitest/config";
 import { vitePageScripts } from "../.ci/page-scripts.mjs";
-import { LongestFirst } from "./longest-first";
+import { LongestFirst } from "./longest-first.mts";
 
 const root = new URL("..", import.meta.url).pathname;
 

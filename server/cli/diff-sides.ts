@@ -1,9 +1,7 @@
 /** Which plans `diff` is asked to compare: files, or plans of one commit with those of another or of the disk. */
 import { statSync } from "node:fs";
 import { dirname, join, normalize, relative } from "node:path";
-import { diskReader, readPlan } from "../lsp/disk";
-import type { Reader } from "../service";
-import { findPlans } from "./find";
+import { diskReader, folderWorkedIn, readPlan } from "../lsp/disk";
 import {
   type ChangedFile,
   type Commit,
@@ -15,7 +13,10 @@ import {
   type Refused,
   readerIn,
   repositoryAt,
-} from "./git";
+} from "../lsp/git";
+import { confined } from "../lsp/inside";
+import type { Reader } from "../service";
+import { findPlans } from "./find";
 
 /** One plan of a comparison. */
 export interface Version {
@@ -85,7 +86,12 @@ function versionIn(commit: Commit, path: string): Version | Refused {
   const called = `${commit.called}:${path}`;
   return "refused" in found
     ? { refused: `${called}: ${found.refused}` }
-    : { file: nameHere(commit.root, path), called, text: found.text, read: readerIn(commit) };
+    : {
+        file: nameHere(commit.root, path),
+        called,
+        text: found.text,
+        read: confined(readerIn(commit), folderWorkedIn),
+      };
 }
 
 /** Commits come first, then files and folders. */

@@ -6,9 +6,9 @@ import { basename, normalize, resolve, sep } from "node:path";
 import process from "node:process";
 import { linesOf } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
+import { plansKnown, repositoryAt } from "../lsp/git";
 import { evaluate } from "../service";
 import { type Command, FINE, refuse, refuseAsked } from "./command";
-import { plansKnown, repositoryAt } from "./git";
 import { readOptions, shopIn } from "./options";
 
 export const LINES: Command = {

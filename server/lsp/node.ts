@@ -11,6 +11,7 @@ import {
   IPCMessageWriter,
 } from "vscode-languageserver/node";
 import { addressOfName, isAddress, nameOfAddress } from "./addresses";
+import { lastCommitted } from "./committed";
 import { onDisk as diskReader, plansBelow } from "./disk";
 import { inlineHost } from "./layouts/host";
 import { threadOf } from "./layouts/thread";
@@ -36,6 +37,7 @@ const onDisk: Surroundings = {
   read: diskReader,
   plansBelow,
   home: homedir(),
+  lastCommitted,
   layoutHost: (log) => workerHost(threadOf(join(__dirname, "layouts.js")), { otherwise: inlineHost(), log }),
   pageBeside: (code) => {
     if (!pages.has(code)) pages.set(code, pageOf(code));

@@ -14,6 +14,7 @@ import { countsOf } from "../service";
 import { isInFolder } from "./addresses";
 import { ANSWERERS, offered } from "./answers";
 import { answering, type Guard, type GuardLater } from "./answers/answering";
+import { answerComparisons, type LastCommitted } from "./comparing";
 import { locator, type Shows, toDiagnostic } from "./convert";
 import { type Documents, documents } from "./documents";
 import { type EditorFiles, editorFiles, fileReadIn, readerOf } from "./editor-files";
@@ -41,6 +42,8 @@ export interface Surroundings extends Omit<Files, "read" | "folderOf"> {
   readonly pageBeside: (code: string) => string | undefined;
   /** All plan files below a folder of a disk, given by its path; none where there is no disk. */
   readonly plansBelow?: PlansBelow;
+  /** What a plan was in the last commit; unsaid where there is no git. */
+  readonly lastCommitted?: LastCommitted;
   /** Where better layouts are looked for; without it first answers stand. `log` is told what goes wrong there, `options` are what the editor gave at the start. */
   readonly layoutHost?: (log: (what: string) => void, options: unknown) => LayoutHost;
 }
@@ -151,6 +154,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   });
   for (const { answer } of ANSWERERS) answer(all);
   answerOwnRequests(connection, plans, guard, shows);
+  answerComparisons(connection, plans, guard, around.lastCommitted);
 }
 
 /** Where the editor says that it reads files; `news` is told of each that is another than was known. */

@@ -1,5 +1,5 @@
 /** What the extension asks beyond the protocol; the messages themselves are told in client/protocol.ts. */
-import { type Connection, ErrorCodes, ResponseError } from "vscode-languageserver";
+import type { Connection } from "vscode-languageserver";
 import { linesOfEntry, piecesAtLine } from "../features/pieces-at";
 import { type Evaluated, problemPages, sheetDocument, sheetOf } from "../service";
 import type { SheetData } from "../sheet/data";
@@ -8,6 +8,7 @@ import { Lines } from "../sheet/marks";
 import type { Guard } from "./answers/answering";
 import type { Shows } from "./convert";
 import { type Drawer, type Drawn, drawer } from "./drawn";
+import { toldAsFault } from "./faults";
 import type { Plans } from "./plans";
 import { contentOf, type FileContent, sheetFormat } from "./sheet-files";
 import { choicesIn, inChosenUnits, type SheetChoices } from "./sheet-options";
@@ -22,11 +23,7 @@ export function answerOwnRequests(
 ): void {
   const drawn = drawer();
   plans.onClosed(drawn.forget);
-  /** Logged, and told to whoever asked: null would say that there is no sheet. */
-  const failed = (error: unknown): never => {
-    guard("the shop sheet", rethrown, undefined)(error);
-    throw new ResponseError(ErrorCodes.InternalError, "a fault of Sawbuck's own stands in its log");
-  };
+  const failed = toldAsFault(guard, "the shop sheet");
   connection.onRequest("sawbuck/sheet", (asked: unknown) => {
     const uri = textIn(asked, "uri");
     return sheetFor(plans, drawn, uri, choicesIn(asked), saysYes(asked, "soon")).catch(failed);
@@ -98,10 +95,6 @@ async function fileFor(
     ? await drawn.of(uri, shown, { language: choices.language, soon: false, stale: () => false })
     : { drawings: [] };
   return contentOf(await written.write(sheetIn(shown, choices), { ...choices, drawings }));
-}
-
-function rethrown(error: unknown): undefined {
-  throw error;
 }
 
 /** It is handed on: it names files, and not the folders of whoever made it. */

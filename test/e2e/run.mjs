@@ -23,6 +23,7 @@ import { scenarios as hints } from "./steps/hints.mjs";
 import { scenarios as layouts } from "./steps/layouts.mjs";
 import { scenarios as naming } from "./steps/naming.mjs";
 import { scenarios as preview } from "./steps/preview.mjs";
+import { scenarios as shared } from "./steps/shared.mjs";
 import { scenarios as sheet } from "./steps/sheet.mjs";
 import { scenarios as text } from "./steps/text.mjs";
 import { scenarios as welcome } from "./steps/welcome.mjs";
@@ -48,6 +49,7 @@ const LISTS = [
   sheet,
   preview,
   commands,
+  shared,
   layouts,
   welcome,
   french,
@@ -124,12 +126,12 @@ async function runAll(chosen) {
 async function runOne(scenario, number, workbench, context) {
   const started = performance.now();
   const folder = workbench.newFolder();
-  scenario.prepare?.(folder);
   const page = await context.newPage();
   page.setDefaultTimeout(expectFailure && scenario.needsServer !== false ? SHORT_PATIENCE : PATIENCE);
   const shot = (name) => (expectFailure ? undefined : page.screenshot({ path: join(output, `${name}.png`) }));
   let error;
   try {
+    scenario.prepare?.(folder);
     await page.goto(workbench.url(folder), { timeout: PATIENCE });
     await page.locator(".monaco-workbench").waitFor({ timeout: PATIENCE });
     await scenario.run({ page, folder, shot, servers: workbench.servers });

@@ -15,6 +15,7 @@ import {
 } from "vscode-languageserver/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { addressOfName, isAddress, nameOfAddress } from "../../server/lsp/addresses";
+import type { LastCommitted } from "../../server/lsp/comparing";
 import type { FileRead } from "../../server/lsp/editor-files";
 import type { LayoutHost } from "../../server/lsp/layouts/host";
 import type { Standing } from "../../server/lsp/layouts/looking";
@@ -67,6 +68,8 @@ export interface Setup {
   readonly read?: (uri: string) => Promise<FileRead>;
   /** Lists plan files for the server, below a folder given by its address. */
   readonly list?: (uri: string, token: CancellationToken) => Promise<unknown>;
+  /** What a plan was in the last commit; unsaid, there is no git. */
+  readonly lastCommitted?: LastCommitted;
   /** Refuses every `client/registerCapability`. */
   readonly refuses?: boolean;
 }
@@ -85,6 +88,7 @@ export async function editor(setup: Setup = {}): Promise<Editor> {
     },
     home: "/home",
     pageBeside: (code) => `file:///pages/${code}.md`,
+    ...(setup.lastCommitted && { lastCommitted: setup.lastCommitted }),
     ...(setup.layoutHost && { layoutHost: () => setup.layoutHost! }),
   });
   server.listen();

@@ -1,5 +1,5 @@
 /** The whole before and now, side by side in one scale, with what differs pointed out. */
-import { finished } from "../../solid/steps";
+import { finished, type Steps } from "../../solid/steps";
 import type { Worked } from "../../worked";
 import { type Drawing, type Item, OUTLINE } from "../display";
 import { sceneOf } from "../drawings";
@@ -8,23 +8,28 @@ import type { SheetChanges } from "./data";
 import type { ChangeDrawings } from "./document";
 
 /** Undefined for a side on which nothing stands, or so much that drawing it takes long. */
-export function changeDrawings(
+export const changeDrawings = (...of: Parameters<typeof changeDrawingsInSteps>): ChangeDrawings =>
+  finished(changeDrawingsInSteps(...of));
+
+export function* changeDrawingsInSteps(
   changes: SheetChanges,
   old: Worked,
   now: Worked,
   words: SheetWords,
-): ChangeDrawings {
+): Steps<ChangeDrawings> {
   const marked = markedIn(changes);
   const sides = [
     { worked: old, marked: marked.old },
     { worked: now, marked: marked.new },
   ];
-  const scale = Math.max(...sides.map(({ worked }) => drawn(worked, words, 0)?.scale ?? 0));
-  const [before, after] = sides.map((side) => {
-    const drawing = drawn(side.worked, words, scale);
-    return drawing && { ...drawing, items: pointedOut(drawing.items, side.marked) };
-  });
-  return { old: before, new: after };
+  let scale = 0;
+  for (const { worked } of sides) scale = Math.max(scale, (yield* drawn(worked, words, 0))?.scale ?? 0);
+  const made: (Drawing | undefined)[] = [];
+  for (const side of sides) {
+    const drawing = yield* drawn(side.worked, words, scale);
+    made.push(drawing && { ...drawing, items: pointedOut(drawing.items, side.marked) });
+  }
+  return { old: made[0], new: made[1] };
 }
 
 /** The pieces that are gone, new or changed on each side; those that only moved are not. */
@@ -41,10 +46,10 @@ function markedIn({ pieces }: SheetChanges): Record<"old" | "new", ReadonlySet<s
   return { old: of("old"), new: of("new") };
 }
 
-function drawn(worked: Worked, words: SheetWords, scale: number): Drawing | undefined {
+function* drawn(worked: Worked, words: SheetWords, scale: number): Steps<Drawing | undefined> {
   const scene = sceneOf(worked, words);
   if (scene.pieces.length === 0 || scene.pieces.length > MOST_DRAWN) return undefined;
-  return finished(scene.draw("turned", "", { scale }));
+  return yield* scene.draw("turned", "", { scale });
 }
 
 const pointedOut = (items: readonly Item[], marked: ReadonlySet<string>): Item[] =>

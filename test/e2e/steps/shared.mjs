@@ -1,4 +1,4 @@
-// Plans as they come from others: with a merge that is not settled, and with all they bring in one file.
+// Plans in git and from others: compared with the last commit, with a merge that is not settled, with all they bring in one file.
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
@@ -11,9 +11,51 @@ import { take } from "./fixes.mjs";
 const CLI = fileURLToPath(new URL("../../../dist/cli.js", import.meta.url));
 const MERGED = "merged.sawbuck";
 const BUNDLE = "bundle.sawbuck";
-const RIM = 'measure rim-height = 30"\n';
+const RIM = 'measure rim-height = 30", at least 24", at most 32"\n';
+
+/** The folder as a repository, all of it committed. */
+function commit(folder) {
+  const git = (...args) => {
+    const { status, stderr } = spawnSync(
+      "git",
+      ["-c", "user.name=Yard", "-c", "user.email=yard@school.example", ...args],
+      {
+        cwd: folder,
+        encoding: "utf8",
+      },
+    );
+    assert.equal(status, 0, stderr);
+  };
+  git("init", "-q");
+  git("add", "-A");
+  git("commit", "-q", "-m", "Plans of the yard");
+}
 
 export const scenarios = [
+  {
+    name: "shared: what changed since the last commit is shown beside the plan, follows it, and is nothing after a commit",
+    prepare: commit,
+    run: async ({ page, folder, shot }) => {
+      const { measure } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.command("Sawbuck: Compare With Last Commit");
+      const sheet = sheetOf(page);
+      await sheet
+        .locator("h1")
+        .filter({ hasText: `What changed: ${PLAN.title}` })
+        .waitFor();
+      await sheet.locator("section.same").waitFor();
+      await editor.replace(measure);
+      await sheet.locator("section.pieces li").filter({ hasText: '29-1/4" → 27-1/4"' }).first().waitFor();
+      await sheet.locator('section.drawings [fill="#ffe48a"]').first().waitFor({ state: "attached" });
+      await shot("compare");
+      await page.keyboard.press("Control+s");
+      await page.locator(".tab.dirty").first().waitFor({ state: "detached" });
+      commit(folder);
+      await sheet.locator("h1").click();
+      await sheet.locator("section.same").waitFor();
+    },
+  },
   {
     name: "shared: a plan with an unsettled merge opens, is read with the first version, and is settled with Ctrl+.",
     prepare: (folder) => {

@@ -6,9 +6,8 @@ import { spawnSync } from "node:child_process";
 import { realpathSync } from "node:fs";
 import { basename, dirname, join, relative, resolve, sep } from "node:path";
 import process from "node:process";
-import { folderWorkedIn, LARGEST_FILE, onDisk } from "../lsp/disk";
-import { confined } from "../lsp/inside";
-import type { Reader } from "../service";
+import { LARGEST_FILE, onDisk } from "./disk";
+import type { FolderReader } from "./inside";
 
 /** A commit of a repository. */
 export interface Commit {
@@ -22,12 +21,14 @@ export interface Commit {
 /** In words why there is none. */
 export interface Refused {
   readonly refused: string;
+  /** Git itself is not there. */
+  readonly missing?: true;
 }
 
 /** The repository around a folder. */
 export function repositoryAt(folder: string): { readonly root: string } | Refused {
   const found = git(folder, ["rev-parse", "--show-toplevel"]);
-  if (found.missing) return { refused: "git is not installed, or is not found" };
+  if (found.missing) return { refused: "git is not installed, or is not found", missing: true };
   if (found.status !== 0) return { refused: `${folder} is in no git repository` };
   return { root: found.text.replace(/\r?\n$/, "") };
 }
@@ -37,6 +38,15 @@ export function commitCalled(root: string, called: string): Commit | undefined {
   if (called === "") return undefined;
   const found = git(root, ["rev-parse", "--verify", "--quiet", "--end-of-options", `${called}^{commit}`]);
   return found.status === 0 ? { root, id: found.text.trim(), called } : undefined;
+}
+
+/** The day it was made on, where its maker was: `2026-05-09`; empty where it does not say. */
+export function commitDay({ root, id }: Commit): string {
+  const [, seconds, sign, hours, minutes] =
+    /^committer .* (\d+) ([+-])(\d\d)(\d\d)$/m.exec(git(root, ["cat-file", "commit", id]).text) ?? [];
+  if (seconds === undefined) return "";
+  const east = (sign === "-" ? -1 : 1) * (Number(hours) * 3600 + Number(minutes) * 60);
+  return new Date((Number(seconds) + east) * 1000).toISOString().slice(0, 10);
 }
 
 /** A file of a commit by its path below the root, with forward slashes. */
@@ -54,8 +64,9 @@ export function fileIn({ root, id, called }: Commit, path: string): { readonly t
 const LINK = "120000";
 
 /** Finds files of that commit as they would be found on disk, by the paths they have there. */
-export const readerIn = (commit: Commit): Reader =>
-  confined((path, from, within) => {
+export const readerIn =
+  (commit: Commit): FolderReader =>
+  (path, from, within) => {
     // The reader's own shop file is the one of today.
     if (within === undefined) return onDisk(path, from, within);
     const file = join(dirname(from), path);
@@ -64,7 +75,7 @@ export const readerIn = (commit: Commit): Reader =>
       file,
       ...(below === undefined ? { refused: "it lies outside the repository" } : fileIn(commit, below)),
     };
-  }, folderWorkedIn);
+  };
 
 /** The path below the root with forward slashes, through links in the folders that are there; undefined outside it. */
 export function pathBelow(root: string, file: string): string | undefined {
