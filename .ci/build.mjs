@@ -1,6 +1,6 @@
 // Bundles the programs into dist/.
 //
-//   node .ci/build.mjs [--watch] [extension] [extension-web] [server] [layouts] [cli] [pdf] [preview]
+//   node .ci/build.mjs [--watch] [extension] [extension-web] [server] [layouts] [cli] [pdf] [preview] [slip]
 //
 // Without names it bundles all of them. With --watch it goes on bundling after each change, readable and with source maps.
 import { existsSync } from "node:fs";
@@ -47,6 +47,7 @@ const bundles = {
     define: { "import.meta.url": '"file:///"' },
   },
   preview: { ...browser, entryPoints: ["client/preview/main.ts"] },
+  slip: { ...browser, entryPoints: ["client/slip/main.ts"] },
 };
 
 const args = process.argv.slice(2);

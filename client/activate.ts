@@ -4,6 +4,7 @@ import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languagec
 import { comparing } from "./comparing";
 import { explainProblems, PAGE_SCHEME } from "./explain";
 import { layoutStatus } from "./layout-status";
+import { measuring } from "./measuring";
 import { newPlans } from "./new-plan";
 import { notCheckedList } from "./not-checked";
 import { plansBelow } from "./plan-lists";
@@ -53,6 +54,7 @@ export function extensionAt(place: Place): Extension {
         shopFileChoice(context.extensionUri),
         newPlans(context.extensionUri),
         comparing(server, context.extensionUri),
+        measuring(server, context.extensionUri),
         explainProblems(server),
         renameThere(),
         vscode.commands.registerCommand("sawbuck.restartServer", () => server.restart()),

@@ -138,6 +138,41 @@ export const CompareRequest = new RequestType<
   void
 >("sawbuck/compare");
 
+/** A plan's measuring-up slip as it is filled in. */
+export interface SlipAnswer extends Pick<SheetAnswer, "title" | "language" | "parts" | "style" | "version"> {
+  /** How to fill it in, under the title. */
+  readonly key: string;
+  readonly rows: readonly SlipRow[];
+}
+
+/** One thing to measure: its name, then in words what it is called, what the plan says, its bounds, and what is wrong with what was typed. */
+export interface SlipRow {
+  readonly what: string;
+  readonly number: number;
+  readonly label: string;
+  readonly now: string;
+  /** Empty where there are none. */
+  readonly bounds: string;
+  readonly wrong?: string;
+}
+
+/** What was typed into a slip, by the names of its rows. */
+export type Measured = Readonly<Record<string, string>>;
+
+export interface OfSlip {
+  readonly uri: string;
+  readonly language: string;
+  readonly measured: Measured;
+}
+
+/** Answers null for a document that is not open, and for a text that has changed meanwhile. */
+export const SlipRequest = new RequestType<OfSlip, SlipAnswer | null, void>("sawbuck/slip");
+
+/** Writes the rows that can be read into the plan; how many were written. Null as for SlipRequest. */
+export const SlipWriteRequest = new RequestType<OfSlip, { readonly written: number } | null, void>(
+  "sawbuck/slipWrite",
+);
+
 /**
  * What a line is about, counted from 1: the identities of its placed pieces, to be marked in the drawing, and the first and
  * the last line of its entry, which rows of the sheet are known by.

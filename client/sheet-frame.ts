@@ -34,6 +34,27 @@ body { padding: 0; margin: 0; }
 }
 #notice[hidden] { display: none; }
 
+#slip { padding: 0.5rem 1rem 1rem; color: var(--vscode-foreground, inherit); }
+#slip h1 { font-size: 1.5em; margin: 0.5rem 0; }
+#slip table { border-collapse: collapse; width: 100%; }
+#slip th, #slip td { text-align: left; font-weight: normal; padding: 0.25rem 0.6rem 0.25rem 0; vertical-align: baseline; }
+#slip thead th { border-bottom: 1px solid currentColor; }
+#slip .number, #slip .now { text-align: right; white-space: nowrap; }
+#slip input {
+  font: inherit; width: 9em; max-width: 100%; padding: 0.2rem 0.4rem; box-sizing: border-box;
+  color: var(--vscode-input-foreground, inherit); background: var(--vscode-input-background, transparent);
+  border: 1px solid var(--vscode-contrastBorder, var(--vscode-input-border, currentColor));
+}
+#slip input[aria-invalid=true] { border-color: var(--vscode-inputValidation-errorBorder, currentColor); border-style: dashed; }
+#slip .wrong { display: block; color: var(--vscode-errorForeground, inherit); }
+#slip button {
+  font: inherit; margin-top: 0.8rem; padding: 0.35rem 1rem; border-radius: 2px; cursor: pointer;
+  color: var(--vscode-button-foreground, inherit); background: var(--vscode-button-background, transparent);
+  border: 1px solid var(--vscode-contrastBorder, transparent);
+}
+#slip button:disabled { opacity: 0.5; cursor: default; }
+#slip :focus-visible { outline: 2px solid var(--vscode-focusBorder, currentColor); outline-offset: 1px; }
+
 #sheet { padding: 0 1rem 1rem; --focus: #000; --here: #8a6d00; }
 #sheet .progress { top: var(--above, 0px); }
 #sheet [data-line] { cursor: pointer; }

@@ -5,20 +5,23 @@ import { FRAME } from "./sheet-frame";
 
 /** Of the shop sheet. */
 export const sheetPage = (script: string, nonce: string): string =>
-  pageAround(
-    script,
-    nonce,
-    l10n.t("Shop Sheet"),
-    `<div id="controls" role="group" aria-label="${l10n.t("How this sheet is shown")}">
+  pageAround(script, nonce, l10n.t("Shop Sheet"), {
+    controls: `<div id="controls" role="group" aria-label="${l10n.t("How this sheet is shown")}">
 <label>${l10n.t("Lengths")} <select id="units">${options(UNITS, unitWords())}</select></label>
 <label>${l10n.t("For")} <select id="reader">${options(READERS, readerWords())}</select></label>
 <button id="save" type="button">${l10n.t("Save …")}</button>
 </div>
 `,
-  );
+  });
 
 /** Nothing is loaded but the one script, by its address; styles only where they carry the nonce. */
-export function pageAround(script: string, nonce: string, title: string, controls: string): string {
+export function pageAround(
+  script: string,
+  nonce: string,
+  title: string,
+  /** Above the sheet while it scrolls, and before it. */
+  { controls = "", form = "" }: { readonly controls?: string; readonly form?: string } = {},
+): string {
   return `<!DOCTYPE html>
 <html lang="${spoken()}">
 <head>
@@ -33,7 +36,7 @@ export function pageAround(script: string, nonce: string, title: string, control
 <header id="above">
 ${controls}<p id="notice" role="status" hidden></p>
 </header>
-<main id="sheet"></main>
+${form}<main id="sheet"></main>
 <script nonce="${nonce}" src="${script}"></script>
 </body>
 </html>`;

@@ -78,7 +78,7 @@ const isPhrase = (text: string): boolean => Object.hasOwn(FRENCH_PHRASES, text);
 
 /** Styles and selectors, which look like words and are none. */
 const isStyle = ({ at, text }: Said): boolean =>
-  at.startsWith("client/sheet-frame.ts") || at.startsWith("client/preview/") || /^[.:#[]/.test(text);
+  at.startsWith("client/sheet-frame.ts") || /^client\/(preview|slip)\//.test(at) || /^[.:#[]/.test(text);
 
 const all = sources.flatMap((path) => stringsOf(path));
 const keys = new Set(all.filter(({ key }) => key === true).map(({ text }) => text));

@@ -10,8 +10,20 @@ import { LINES } from "./lines";
 import { LIST } from "./list";
 import { LSP } from "./lsp";
 import { SHEET } from "./sheet";
+import { SLIP } from "./slip";
 
-export const COMMANDS: readonly Command[] = [CHECK, FORMAT, SHEET, LIST, DIFF, LINES, ADAPT, BUNDLE, LSP];
+export const COMMANDS: readonly Command[] = [
+  CHECK,
+  FORMAT,
+  SHEET,
+  LIST,
+  DIFF,
+  LINES,
+  SLIP,
+  ADAPT,
+  BUNDLE,
+  LSP,
+];
 
 const MORE = `  --shop FILE   your own shop file, in place of the one a plan names
   --effort N    how long check and sheet look for the cheapest way to cut each stock, in

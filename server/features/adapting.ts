@@ -15,7 +15,7 @@ export type Wish =
   /** Every use of a board or a sheet, by its name or its section. */
   | { readonly kind: "swap"; readonly old: string; readonly new: string };
 
-interface TextChange extends Span {
+export interface TextChange extends Span {
   readonly file: string;
   readonly text: string;
 }
@@ -25,7 +25,7 @@ export function adaptedTexts(
   loaded: Loaded,
   wishes: readonly Wish[],
 ): ReadonlyMap<string, string> | { readonly refused: string } {
-  const changes = adapting(loaded, wishes);
+  const changes = textChanges(loaded, wishes);
   if ("refused" in changes) return changes;
   const main = loaded.files[0]!.file;
   const whole = (file: string): string =>
@@ -41,7 +41,11 @@ export function adaptedTexts(
   );
 }
 
-function adapting(loaded: Loaded, wishes: readonly Wish[]): TextChange[] | { readonly refused: string } {
+/** The changes themselves, each place once. */
+export function textChanges(
+  loaded: Loaded,
+  wishes: readonly Wish[],
+): TextChange[] | { readonly refused: string } {
   const changes: TextChange[] = [];
   for (const wish of wishes) {
     const made = wish.kind === "set" ? set(loaded, wish) : swap(loaded, wish);
@@ -67,6 +71,8 @@ function set(loaded: Loaded, { what, value }: Wish & { kind: "set" }): Changes {
   const scope = scopeOf(loaded);
   const [, part] = /^length of (\S+)$/.exec(what) ?? [];
   const declared = scope.declared.get(part ?? what);
+  const [, side, of] = /^(width|depth|height) of (space|way in)$/.exec(what) ?? [];
+  if (side !== undefined && !declared) return setSide(loaded, side as keyof typeof SIDES, of!, text);
   if (!declared)
     return { refused: notThere(part ?? what, part ? "part" : "measure", [...scope.declared.values()]) };
   const expression = part ? lengthOf(declared.entry) : measured(declared.entry);
@@ -77,6 +83,19 @@ function set(loaded: Loaded, { what, value }: Wish & { kind: "set" }): Changes {
         : `“${what}” is ${a(declared.kind)}; what can be set are measures, and the length of a part`,
     };
   return [change(loaded, declared.at, expression, text)];
+}
+
+const SIDES = { width: "wide", depth: "deep", height: "high" } as const;
+
+/** Of the place the thing stands in, or of the way to it. */
+function setSide(loaded: Loaded, side: keyof typeof SIDES, of: string, text: string): Changes {
+  const { file, tree } = loaded.files[0]!;
+  const plan = tree.entries.find((entry) => entry.kind === "plan");
+  for (const clause of plan?.clauses ?? [])
+    if ((clause.kind === "space" || clause.kind === "way in") && clause.kind === of)
+      for (const extent of clause.extents)
+        if (extent.side === SIDES[side]) return [change(loaded, { file, ...extent }, extent.value, text)];
+  return { refused: `the plan says no ${side} of its ${of}` };
 }
 
 const measured = (entry: Entry): Expression | undefined =>

@@ -23,6 +23,7 @@ import { openFolders, workedIn } from "./folders";
 import { confined, type FolderReader } from "./inside";
 import type { LayoutHost } from "./layouts/host";
 import { type Looking, type LookingFor, looking } from "./layouts/looking";
+import { answerSlips } from "./measuring";
 import { nearFiles } from "./near-files";
 import { type PlansBelow, planLists } from "./plan-lists";
 import { type Files, openPlans, type Plans } from "./plans";
@@ -155,6 +156,7 @@ function start(connection: Connection, around: Surroundings, params: InitializeP
   for (const { answer } of ANSWERERS) answer(all);
   answerOwnRequests(connection, plans, guard, shows);
   answerComparisons(connection, plans, guard, around.lastCommitted);
+  answerSlips(connection, params, plans, guard);
 }
 
 /** Where the editor says that it reads files; `news` is told of each that is another than was known. */

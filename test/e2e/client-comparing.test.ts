@@ -1,7 +1,8 @@
 /** “Compare With Last Commit” on the editor's side: when it asks, and what it says where there is no answer. */
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Uri } from "vscode";
-import { comparing, PAUSE } from "../../client/comparing";
+import { PAUSE } from "../../client/beside";
+import { comparing } from "../../client/comparing";
 import type { ShowSheet } from "../../client/preview/messages";
 import type { Compared } from "../../client/protocol";
 import type { Running } from "../../client/running";

@@ -145,10 +145,10 @@ function contentsOf(plans: readonly BookPlan[], words: SheetWords): Table | unde
   );
 }
 
-const costOf = ({ cost, costsMore }: InShort, { book }: SheetWords): string =>
+export const costOf = ({ cost, costsMore }: InShort, { book }: SheetWords): string =>
   cost === null ? "" : costsMore ? book.andMore(cost) : cost;
 
-function problemsOf({ problems }: InShort, { book }: SheetWords): string {
+export function problemsOf({ problems }: InShort, { book }: SheetWords): string {
   const told = CLASSES.flatMap((kind) => (problems[kind] > 0 ? [book.count(kind, problems[kind])] : []));
   return told.length > 0 ? told.join(", ") : book.none;
 }

@@ -88,6 +88,7 @@ export interface Layout {
   /** The least scale. */
   readonly scale: number;
   readonly hidden: boolean;
+  /** Where balloons may stand; none for a drawing without balloons. */
   readonly gutters: readonly Gutter[];
   /** More lines of the object itself. */
   readonly extra: (fit: Fit) => readonly Item[];
@@ -129,9 +130,10 @@ function* shownOf(layout: Layout, picture: Picture, fit: Fit, box: Box) {
   // A way along which a piece was moved may lead out past all pieces.
   const taken = around([box, ...extra.map(boxOf)]);
   yield;
+  const drawn = (used: ReadonlySet<Gutter>): readonly Item[] => measures(box, fit, used).flatMap(drawMeasure);
+  if (gutters.length === 0) return { shown: { object, box: taken, about: drawn(new Set()) }, unseen: [] };
   const { marked, unseen } = marksOf(pieces, yield* sightOf(picture.faces, fit, box));
   yield;
-  const drawn = (used: ReadonlySet<Gutter>): readonly Item[] => measures(box, fit, used).flatMap(drawMeasure);
   const balloons = placeBalloons(marked, box, gutters, strokesOf(drawn(new Set(gutters))));
   return { shown: { object, box: taken, about: [...drawn(balloons.used), ...balloons.items] }, unseen };
 }

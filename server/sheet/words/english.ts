@@ -8,6 +8,7 @@ import { ENGLISH_CHANGES } from "./english-changes";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
 import { ENGLISH_HOLDING } from "./english-holding";
 import { ENGLISH_PLAN } from "./english-plan";
+import { ENGLISH_SLIP } from "./english-slip";
 import { ENGLISH_WOOD } from "./english-wood";
 import { ENGLISH_WORK } from "./english-work";
 
@@ -27,6 +28,7 @@ export const ENGLISH = {
   changes: ENGLISH_CHANGES,
   shop: SHOP,
   book: ENGLISH_BOOK,
+  slip: ENGLISH_SLIP,
 
   /** What stands between a label and what it says, before a blank. */
   colon: ":",

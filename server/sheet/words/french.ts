@@ -9,6 +9,7 @@ import { FRENCH_DRAWINGS } from "./french-drawings";
 import { FRENCH_HOLDING } from "./french-holding";
 import { FRENCH_PLAN } from "./french-plan";
 import { FRENCH_SHOP } from "./french-shop";
+import { FRENCH_SLIP } from "./french-slip";
 import { FRENCH_WOOD } from "./french-wood";
 import { FRENCH_WORK } from "./french-work";
 
@@ -21,6 +22,7 @@ export const FRENCH: SheetWords = {
   wood: FRENCH_WOOD,
   holding: FRENCH_HOLDING,
   book: FRENCH_BOOK,
+  slip: FRENCH_SLIP,
   drawings: FRENCH_DRAWINGS,
   changes: FRENCH_CHANGES,
   shop: FRENCH_SHOP,

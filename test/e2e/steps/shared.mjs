@@ -57,6 +57,47 @@ export const scenarios = [
     },
   },
   {
+    name: "shared: a measuring-up slip tells what comes of what is measured, and writes it into the plan on request alone",
+    run: async ({ page, folder, shot }) => {
+      const { measure } = PLAN;
+      const editor = await openEditor(page, folder, PLAN.file);
+      await editor.command("Sawbuck: Open Measuring-Up Slip");
+      const sheet = sheetOf(page);
+      const input = (what) => sheet.locator(`tr[data-what="${what}"] input`);
+      const outcome = (text) => sheet.locator("section.outcome dd").filter({ hasText: text }).first();
+      await sheet
+        .locator("h1")
+        .filter({ hasText: `Measuring up: ${PLAN.title}` })
+        .waitFor();
+      await sheet.locator("section.drawings text.dimension").filter({ hasText: "6 ____" }).waitFor();
+      assert.ok(await sheet.locator("#write").isDisabled());
+      await input("rim-height").fill("twenty");
+      await sheet.locator(".wrong").filter({ hasText: "“twenty” is no measure" }).waitFor();
+      await input("rim-height").fill("22");
+      await sheet
+        .locator("section.problems li")
+        .filter({ hasText: "measure-out-of-bounds" })
+        .first()
+        .waitFor();
+      await shot("slip-wrong");
+      await input("rim-height").fill("28");
+      await sheet.locator("section.pieces li").filter({ hasText: '29-1/4" → 27-1/4"' }).first().waitFor();
+      await sheet.locator("section.drawings text.dimension").filter({ hasText: '6 28"' }).waitFor();
+      await sheet.locator("section.problems").waitFor({ state: "detached" });
+      await outcome("$").waitFor();
+      await shot("slip");
+      assert.equal(await page.locator(".tab.dirty").count(), 0);
+      await sheet.locator("#write").click();
+      await editor.shows(measure.line.replace(measure.find, measure.type));
+      await sheet.locator('tr[data-what="rim-height"] .now').filter({ hasText: '28"' }).waitFor();
+      assert.equal(await input("rim-height").inputValue(), "");
+      await page.getByRole("tab", { name: PLAN.file }).first().click();
+      await page.keyboard.press("Control+z");
+      await editor.shows(measure.line);
+      await sheet.locator('tr[data-what="rim-height"] .now').filter({ hasText: '30"' }).waitFor();
+    },
+  },
+  {
     name: "shared: a plan with an unsettled merge opens, is read with the first version, and is settled with Ctrl+.",
     prepare: (folder) => {
       const text = readFileSync(join(folder, PLAN.file), "utf8");
