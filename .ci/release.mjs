@@ -31,11 +31,14 @@ export function newestIn(changes) {
 
 /** What names the version, with `to` in place of `from`, by file. */
 export function renamed(texts, from, to) {
-  const own = new RegExp(`("name": "sawbuck",(?:[^{}]*?)"version": ")${from.replaceAll(".", "\\.")}"`, "g");
+  const written = (value) => `${JSON.stringify(value, null, 2)}\n`;
+  const manifest = JSON.parse(texts["package.json"]);
+  const lock = JSON.parse(texts["package-lock.json"]);
+  lock.packages[""].version = to;
   const tag = new RegExp(`\\bv${from.replaceAll(".", "\\.")}\\b`, "g");
   return {
-    "package.json": texts["package.json"].replace(own, `$1${to}"`),
-    "package-lock.json": texts["package-lock.json"].replace(own, `$1${to}"`),
+    "package.json": written({ ...manifest, version: to }),
+    "package-lock.json": written({ ...lock, version: to }),
     "README.md": texts["README.md"].replace(tag, `v${to}`),
   };
 }

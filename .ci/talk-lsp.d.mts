@@ -14,6 +14,7 @@ export declare function talkLsp(
     readonly env?: NodeJS.ProcessEnv;
     readonly uri: string;
     readonly text: string;
+    readonly ask?: { readonly method: string; readonly params: unknown };
     /** Milliseconds until it is ended. */
     readonly patience?: number;
   },

@@ -2,12 +2,14 @@
 import { spawn } from "node:child_process";
 
 /**
- * Starts `[program, ...words]` in `cwd` and has it serve one open plan: `uri` with `text`. Gives what went over the line, each
- * `{ from, message }`, until the plan's problems were there and the server was told to end, and what it ended with.
+ * Starts `[program, ...words]` in `cwd` and has it serve one open plan: `uri` with `text`. Once the plan's problems are there it is
+ * asked `ask`, a method with its params, where that is given, and then told to end. Gives what went over the line, each
+ * `{ from, message }`, and what it ended with.
  */
-export function talkLsp([program, ...words], { cwd, env, uri, text, patience = 60_000 }) {
+export function talkLsp([program, ...words], { cwd, env, uri, text, ask, patience = 60_000 }) {
   const server = spawn(program, words, { cwd, env, stdio: ["pipe", "pipe", "inherit"] });
   const said = [];
+  let told = false;
   const say = (message) => {
     said.push({ from: "client", message: { jsonrpc: "2.0", ...message } });
     const body = JSON.stringify(said.at(-1).message);
@@ -15,14 +17,19 @@ export function talkLsp([program, ...words], { cwd, env, uri, text, patience = 6
   };
   const hear = (message) => {
     said.push({ from: "server", message });
-    if (message.method === "textDocument/publishDiagnostics") say({ id: 2, method: "shutdown" });
+    if (message.method === "textDocument/publishDiagnostics" && !told) {
+      told = true;
+      if (ask) say({ id: 2, ...ask });
+      else say({ id: 3, method: "shutdown" });
+    }
     // What else it asks for, this client does not have.
     else if (message.method !== undefined && message.id !== undefined) say({ id: message.id, result: null });
     else if (message.id === 1) {
       say({ method: "initialized", params: {} });
       const textDocument = { uri, languageId: "sawbuck", version: 1, text };
       say({ method: "textDocument/didOpen", params: { textDocument } });
-    } else if (message.id === 2) say({ method: "exit" });
+    } else if (message.id === 2) say({ id: 3, method: "shutdown" });
+    else if (message.id === 3) say({ method: "exit" });
   };
   const capabilities = { textDocument: { publishDiagnostics: { relatedInformation: true } } };
   say({ id: 1, method: "initialize", params: { processId: null, rootUri: null, capabilities } });

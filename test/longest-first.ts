@@ -2,7 +2,12 @@
 import type { TestSpecification } from "vitest/node";
 import { BaseSequencer } from "vitest/node";
 
-const LONG = ["test/lsp/edits.test.ts", "test/lsp/layout-edits.test.ts", "test/property/"];
+const LONG = [
+  "test/lsp/edits.test.ts",
+  "test/lsp/layout-edits.test.ts",
+  "test/property/",
+  "test/cli/record.test.ts",
+];
 
 export class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

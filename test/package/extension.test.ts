@@ -1,9 +1,11 @@
 /** The packed extension: what it holds, how large it is, and what galleries ask of it. Needs dist/, which `npm test` builds first. */
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { talkLsp } from "../../.ci/talk-lsp.mjs";
 import { filesNeeded, SHIPPED } from "../../client/samples";
 import { unzipped } from "./zip";
 
@@ -69,6 +71,13 @@ const bytes = (name: string): Buffer => {
 const text = (name: string): string => bytes(name).toString("utf8");
 const json = (name: string) => JSON.parse(text(name));
 const own = (name: string): string => readFileSync(join(ROOT, name), "utf8");
+
+/** Unpacks one file. */
+function lay(name: string): void {
+  const file = join(folder, "unpacked", name);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, bytes(name));
+}
 
 /** Every string in a value. */
 const strings = (value: unknown): readonly string[] =>
@@ -141,6 +150,30 @@ describe("the packed extension", () => {
     const { bin, devDependencies, files: packed, scripts, ...rest } = JSON.parse(own("package.json"));
     expect([bin, devDependencies, packed, scripts].every(Boolean)).toBe(true);
     expect(json("package.json")).toEqual(rest);
+  });
+});
+
+describe("the packed language server, with nothing beside it but the package", () => {
+  test("finds the problems of a sample, and writes its sheet as PDF with the fonts that are there", async () => {
+    const fonts = ["dist/fonts/DejaVuSans.ttf", "dist/fonts/DejaVuSans-Bold.ttf"];
+    const plans = SHIPPED.map((name) => `samples/${name}`);
+    for (const name of ["dist/server.js", "dist/layouts.js", "dist/pdf.js", ...fonts, ...plans]) lay(name);
+    const uri = pathToFileURL(join(folder, "unpacked/samples/cold-frame.sawbuck")).href;
+    const { said, status } = await talkLsp(
+      [process.execPath, join(folder, "unpacked/dist/server.js"), "--stdio"],
+      {
+        cwd: folder,
+        uri,
+        text: text("samples/cold-frame.sawbuck"),
+        ask: { method: "sawbuck/sheetFile", params: { uri, format: "pdf A4" } },
+      },
+    );
+    expect(status).toBe(0);
+    const heard = said.filter(({ from }) => from === "server").map(({ message }) => message);
+    const told = heard.find(({ method }) => method === "textDocument/publishDiagnostics")!.params;
+    expect(told).toMatchObject({ diagnostics: [] });
+    const { base64 } = heard.find(({ id }) => id === 2)!.result as { base64: string };
+    expect(Buffer.from(base64, "base64").subarray(0, 5).toString()).toBe("%PDF-");
   });
 });
 

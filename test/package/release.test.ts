@@ -44,21 +44,24 @@ describe("newestIn", () => {
 
 describe("renamed", () => {
   test("the program's own version alone, and its tags", () => {
-    const own = '{\n  "name": "sawbuck",\n  "displayName": "Sawbuck",\n  "version": "0.1.0"';
-    const texts = {
-      "package.json": `${own},\n  "devDependencies": { "other": "0.1.0" }\n}\n`,
-      "package-lock.json": `${own},\n  "packages": { "": { "name": "sawbuck", "version": "0.1.0" }, "other": { "version": "0.1.0" } }\n}\n`,
-      "README.md": "rev: v0.1.0, ref: v0.1.0; v0.1.01 and 0.1.0 are others\n",
-    };
-    const after = renamed(texts, "0.1.0", "0.2.0");
-    expect(after["package.json"]).toBe(
-      texts["package.json"].replace('"version": "0.1.0"', '"version": "0.2.0"'),
-    );
-    expect(JSON.parse(after["package-lock.json"])).toMatchObject({
-      version: "0.2.0",
-      packages: { "": { version: "0.2.0" }, other: { version: "0.1.0" } },
+    const written = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+    const others = { other: { version: "0.1.0" } };
+    const of = (to: string) => ({
+      "package.json": written({ name: "a", version: to, main: "b", devDependencies: { other: "0.1.0" } }),
+      "package-lock.json": written({
+        name: "a",
+        version: to,
+        packages: { "": { version: to, license: "MIT" }, ...others },
+      }),
+      "README.md": `rev: v${to}, ref: v${to}; v0.1.01 and 0.1.0 are others\n`,
     });
-    expect(after["README.md"]).toBe("rev: v0.2.0, ref: v0.2.0; v0.1.01 and 0.1.0 are others\n");
+    expect(renamed(of("0.1.0"), "0.1.0", "0.2.0")).toEqual(of("0.2.0"));
+    const own = (name: string): string => readFileSync(join(__dirname, "../..", name), "utf8");
+    const texts = Object.fromEntries(NAMING.map((name) => [name, own(name)])) as Record<
+      (typeof NAMING)[number],
+      string
+    >;
+    expect(renamed(texts, version, version)).toEqual(texts);
   });
 });
 
