@@ -14,6 +14,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { version } from "../package.json";
 import { planText } from "./bench/layout/plan-text";
 import { CLI, runCli } from "./cli/run";
 
@@ -47,6 +48,7 @@ describe("check", () => {
     expect(run(["chek", "good.sawbuck"]).status).toBe(2);
     expect(run([]).status).toBe(2);
     expect(run(["--help"]).status).toBe(0);
+    expect(run(["--version"])).toEqual({ status: 0, stdout: `${version}\n`, stderr: "" });
   });
 
   test("prints each problem with its place, code and cure, and what was not checked", () => {

@@ -42,7 +42,8 @@ describe.each(FILES)("%s", (name) => {
 
   test("its npm commands exist", () => {
     const named = [...read(name).matchAll(/(?:`|^|&& )npm (?:run )?([a-z0-9:]+)/gm)].map((m) => m[1]!);
-    expect(named.filter((n) => n !== "ci" && !(n in scripts))).toEqual([]);
+    const npms = ["ci", "install", "pack", "publish"];
+    expect(named.filter((n) => !npms.includes(n) && !(n in scripts))).toEqual([]);
   });
 });
 

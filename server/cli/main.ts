@@ -1,6 +1,7 @@
 /** The command line: check plans, print or write their shop sheet, or serve an editor. */
 import process from "node:process";
 import { isMainThread } from "node:worker_threads";
+import { version } from "../../package.json";
 import { checkInThread } from "./check-threads";
 import { FINE, REFUSED } from "./command";
 import { COMMANDS, usageOf } from "./usage";
@@ -16,6 +17,10 @@ async function main(): Promise<number> {
     return name === undefined ? REFUSED : FINE;
   }
   if (command) return command.run(words);
+  if (name === "--version") {
+    process.stdout.write(`${version}\n`);
+    return FINE;
+  }
   process.stderr.write(`sawbuck: There is no command “${name}”.\n\n${usageOf()}`);
   return REFUSED;
 }

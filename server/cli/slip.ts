@@ -15,7 +15,7 @@ export const SLIP: Command = {
       [--shop FILE] [--units inches|millimetres] [--language en|fr]
       Prints a slip to take along with the tape: what to measure where the thing is to
       stand, in which order, within which bounds, with room to write. What was measured
-      then goes to “sheet” or “adapt” with --set.
+      then goes to “adapt” or “sheet”.
 `,
   run,
 };

@@ -30,6 +30,7 @@ const MORE = `  --shop FILE   your own shop file, in place of the one a plan nam
                 millions of steps; ${EFFORT / 1e6} when it is not said, 0 for first answers.
                 Unsaid, check looks only where a problem depends on it
   --jobs N      on how many cores check works; all of them when it is not said
+  --version     alone: which version this is
 `;
 
 /** One form of a command, or all of them. */

@@ -9,6 +9,7 @@ import {
   type InitializeResult,
   TextDocumentSyncKind,
 } from "vscode-languageserver";
+import { version } from "../../package.json";
 import { diagnosticsOf } from "../features/diagnostics";
 import { countsOf } from "../service";
 import { isInFolder } from "./addresses";
@@ -69,7 +70,7 @@ const offeredTo = ({ capabilities }: InitializeParams): InitializeResult => {
       ...features,
       workspace: { ...workspace, workspaceFolders: { supported: true, changeNotifications: true } },
     },
-    serverInfo: { name: "sawbuck" },
+    serverInfo: { name: "sawbuck", version },
   };
 };
 
