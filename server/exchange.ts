@@ -2,8 +2,8 @@
  * The door for what is done with several plans, or with one for somebody else: versions compared, a plan adapted, put into
  * one file, listed in a book.
  */
-import { adaptedTexts, type Wish } from "./features/adapting";
-import { bundle, holderOf, type LoadOptions, load, type Reader, saysOf } from "./plan";
+import { adaptedTexts, type Wish, wishesOf } from "./features/adapting";
+import { bundle, holderOf, type Loaded, type LoadOptions, load, type Reader, saysOf, scopeOf } from "./plan";
 import { drawingsInSteps, type Evaluated, evaluate, type SheetFormat, sheetOf } from "./service";
 import { type BookPlan, bookOf, headComment } from "./sheet/book/book";
 import { bookPage } from "./sheet/book/html";
@@ -38,15 +38,19 @@ export interface Comparison {
 
 /**
  * Of the thing, not of the text; undefined for a plan that was not there, or is gone. Lengths are told as the new plan
- * tells them. `called` tells how the files of each are named; unsaid, as they were read.
+ * tells them. `called` tells how the files of each are named; unsaid, as they were read. `building`: the new one is the old
+ * as it was built then.
  */
 export function compare(
   old: Evaluated | undefined,
   now: Evaluated | undefined,
   called: { readonly old?: (file: string) => string; readonly new?: (file: string) => string } = {},
   language: SheetLanguage = "en",
+  building?: Building,
 ): Comparison {
-  const [before, after] = [old ?? ofNothing(), now ?? ofNothing()];
+  const [before, after] = [old ?? ofNothing(), now ?? ofNothing()].map((e) =>
+    building ? withoutRecord(e) : e,
+  ) as [Evaluated, Evaluated];
   const { display } = (now ?? before).worked.settings;
   const [was, is] = [before, after].map((e) => ({
     ...e,
@@ -59,9 +63,23 @@ export function compare(
     { sheet: sheetOf(is, called.new, language), isThere: now !== undefined },
     words,
     (mm) => marked(ofMm(mm), write),
+    building && (({ built }) => built.filter(({ date }) => date === building.date)[building.nth]),
   );
   return { changes, drawings: () => changeDrawings(changes, was.worked, is.worked, words) };
 }
+
+/** One of the times a plan tells that it was built: its day, and which of that day in the order of the text. */
+export interface Building {
+  readonly date: string;
+  readonly nth: number;
+}
+
+/** Without what is wrong with the record itself, which is no difference of the thing. */
+const withoutRecord = (e: Evaluated): Evaluated => ({
+  ...e,
+  problems: e.problems.filter(({ code }) => code !== "built-unclear"),
+  accepted: e.accepted.filter(({ problem }) => problem.code !== "built-unclear"),
+});
 
 /** What a plan that is not there is compared as. */
 const ofNothing = (): Evaluated => evaluate("", "", (path) => ({ file: path, refused: "" }));
@@ -101,14 +119,54 @@ export function adapt(
   wishes: readonly Wish[],
   options: LoadOptions = {},
 ): Adapted | { readonly refused: string } {
-  const texts = adaptedTexts(load(file, text, read, options), wishes);
+  return adaptedTo(load(file, text, read, options), text, read, wishes);
+}
+
+function adaptedTo(
+  loaded: Loaded,
+  text: string,
+  read: Reader,
+  wishes: readonly Wish[],
+): Adapted | { readonly refused: string } {
+  const texts = adaptedTexts(loaded, wishes);
   if ("refused" in texts) return texts;
   const overlay: Reader = (...asked) => {
     const found = read(...asked);
     const now = texts.get(found.file);
     return now === undefined || "refused" in found ? found : { ...found, text: now };
   };
-  return { text: texts.get(file) ?? text, read: overlay, texts };
+  return { text: texts.get(loaded.files[0]!.file) ?? text, read: overlay, texts };
+}
+
+/**
+ * A plan as it was built on that day, or on the last day it tells of; once for each time that it was built then. In words
+ * why it cannot be told.
+ */
+export function asBuilt(
+  file: string,
+  text: string,
+  read: Reader,
+  day: string | undefined,
+  options: LoadOptions = {},
+): readonly (Adapted & { readonly building: Building })[] | { readonly refused: string } {
+  const loaded = load(file, text, read, options);
+  const all = loaded.files[0]!.tree.entries.flatMap((e) => (e.kind === "built" ? [e] : []));
+  const days = [...new Set(all.map(({ date }) => date.text))].sort();
+  const date = day ?? days.at(-1);
+  if (date === undefined)
+    return { refused: "it does not say that it was built; a line like “built 2026-05-09” does" };
+  if (!days.includes(date))
+    return {
+      refused: `it does not say that it was built on ${date}${days.length > 0 ? `, but on ${days.join(", ")}` : ""}`,
+    };
+  const scope = scopeOf(loaded);
+  const made: (Adapted & { readonly building: Building })[] = [];
+  for (const [nth, entry] of all.filter((e) => e.date.text === date).entries()) {
+    const adapted = adaptedTo(loaded, text, read, wishesOf(entry, scope));
+    if ("refused" in adapted) return adapted;
+    made.push({ ...adapted, building: { date, nth } });
+  }
+  return made;
 }
 
 /**

@@ -36,6 +36,8 @@ built 2026-05-09
   run: (worked) =>
     worked.built.flatMap(({ date, wear, unclear }): Finding[] => [
       ...unclear.map(({ at, why, name }) => ({
+        // The plan may have gone on since.
+        ...((why === "not used" || why === "same") && { class: "hint" as const }),
         at,
         about: [name],
         says: SAYS[why],
