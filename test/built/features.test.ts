@@ -38,13 +38,13 @@ test("the line and its day tell what came out otherwise, and which parts that is
     \`sawbuck diff\` with \`--built\` tells what comes of it."
   `);
   expect(told("fr")).toMatchInlineSnapshot(`
-    "**Construit le 2026-05-09** par Ms Okoro's group
+    "**Construit le 2026-05-09** par « Ms Okoro's group »
 
     - rim : prévu 30" (762 mm), construit 27-1/2" (699 mm), parce que « the wall leans » ; en découle : leg
     - longueur de rail : prévu 20" (508 mm), construit 19" (483 mm)
     - pine à la place de 2x4 (leg et rail)
-    - Changé : Two more screws in each corner
-    - Usure vue le 2027-04-01 : One leg is soft
+    - Changé : « Two more screws in each corner »
+    - Usure vue le 2027-04-01 : « One leg is soft »
 
     \`sawbuck diff\` avec \`--built\` dit ce qui en découle."
   `);

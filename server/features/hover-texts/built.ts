@@ -19,15 +19,15 @@ const ENGLISH = {
 };
 
 const FRENCH: typeof ENGLISH = {
-  built: (date, by) => `**Construit le ${date}**${by === "" ? "" : ` par ${by}`}`,
+  built: (date, by) => `**Construit le ${date}**${by === "" ? "" : fr` par « ${by} »`}`,
   asPlanned: "Comme prévu, pour autant que le plan le dise.",
   lengthOf: (part) => `longueur ${de(part)}`,
   cameOut: (what, planned, built) => fr`${what} : prévu ${planned}, construit ${built}`,
   follows: (parts) => fr` ; en découle : ${parts}`,
   insteadOf: (used, planned, parts) =>
     `${used} à la place ${de(planned)}${parts === "" ? "" : ` (${parts})`}`,
-  changed: (words) => fr`Changé : ${words}`,
-  wear: (date, words) => fr`Usure vue le ${date} : ${words}`,
+  changed: (words) => fr`Changé : « ${words} »`,
+  wear: (date, words) => fr`Usure vue le ${date} : « ${words} »`,
   because: (reason) => fr`, parce que « ${reason} »`,
   compare: "`sawbuck diff` avec `--built` dit ce qui en découle.",
 };
