@@ -210,6 +210,19 @@ describe("the record", () => {
   test("stays in a bundle, and is not changed where a board is adapted", () => {
     const made = bundled(FILE, PLAN + RECORD, read);
     expect("text" in made && made.text).toContain(RECORD);
+    // What encloses the shop file tells the same of how it was built.
+    const whole = "text" in made ? made.text : "";
+    const alone = asBuilt(FILE, whole, read, undefined);
+    if ("refused" in alone) throw new Error(alone.refused);
+    const [opened] = alone;
+    const { changes } = compare(
+      evaluate(FILE, whole, read),
+      evaluate(FILE, opened!.text, opened!.read),
+      {},
+      "en",
+      opened!.building,
+    );
+    expect(changes.pieces).toEqual(one(RECORD).pieces);
     const adapted = adapt(FILE, PLAN + RECORD, read, [{ kind: "swap", old: "2x4", new: "2x6" }]);
     expect("text" in adapted && adapted.text).toContain("part rail 2 of 2x6");
     expect("text" in adapted && adapted.text).toContain(RECORD);

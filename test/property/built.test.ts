@@ -43,9 +43,9 @@ test("a plan with a record of how it was built is the same plan", () => {
       };
       expect(sheet(with_)).toEqual(sheet(without));
     }),
-    { numRuns: SOME },
+    { numRuns: Math.ceil(SOME / 2) },
   );
-  expect(differed).toBeGreaterThan(SOME / 4);
+  expect(differed).toBeGreaterThan(SOME / 8);
 });
 
 test("it is laid out in one way, and says the same after that", () => {
