@@ -69,6 +69,7 @@ export const RUNS = [
   [`diff HEAD~1 HEAD --format markdown ${SOON}`, 1],
   [`diff HEAD~1 samples --format json --shop ${SHOP} ${SOON}`, 1],
   [`diff HEAD~1 --format html --language fr --units millimetres --out changes.html ${SOON}`, 1],
+  [`diff samples/post-stand.sawbuck --built 2026-05-09 ${SOON}`, 1],
   [`diff samples ${SOON}`],
   [`lines ${FRAME}`],
   [`lines ${FRAME} --shop ${SHOP}`],

@@ -13,10 +13,16 @@ const WHOLE = `${WORD_LETTER}@!`;
 /** What stands before a clause: a comma, or the blanks of an indented line. */
 const CLAUSE = "%(^\\s+|,\\s*)@<=";
 
+/** A day as it may be written. */
+const DAY = `%(${["-", "\\.", "/"].map((mark) => `\\d{1,4}${mark}\\d{1,2}${mark}\\d{1,4}`).join("|")})%([A-Za-z0-9_./-])@!`;
+const WEAR = "%(%(^\\s+|,\\s*)wear\\s+)@<=";
+
 /** The Vim patterns of the tokens that code finds, by their names; what the code says is said here once more. */
 const BY_CODE = {
   // Without a `$`, which would have open parentheses go on in the next line.
   Comment: "%(^|\\s)@<=#%(\\s.*|%(.)@!)",
+  // Behind `wear`, which is followed by words: see `WEAR`.
+  Day: `%(^built\\s+)@<=${DAY}`,
   // Where it stands is told by what comes before it: see `wordsToPeople`.
   Words: "\\s+\\S.*",
   By: "%(%(\\s|[\"'″′”’)])@<=x%([A-Za-z0-9_-])@!|[\"'″′”’)]@<=x[0-9½¼¾]@=|×)",
@@ -176,6 +182,7 @@ function syntax(language) {
     ...signs.map(({ name }) => match("Sign", patterns.get(name))),
     match("Sign", `%(${due}\\s+)@<!${patterns.get("By")}`),
     ...numbers.map(({ name }) => match("Number", patterns.get(name))),
+    match("Number", WEAR + DAY, text),
     match("Comment", patterns.get("Comment")),
     match("Clause", CLAUSE + anyOf(opens(ENTRY_FORMS.flatMap((e) => e.clauses)))),
     match(
@@ -188,6 +195,7 @@ function syntax(language) {
       `%(%(floor|foot)\\s+limit%(\\s+${value}\\s+|\\s*[^A-Za-z0-9_ \\t]\\s*))@<=by${WHOLE}`,
       text,
     ),
+    match("Clause", `%(^built\\s+${DAY}\\s+)@<=by${WHOLE}`, text),
     match("Because", `because${WHOLE}`, text),
     match("Name", word, "contained"),
     match("Text", patterns.get("Words"), "contained"),
@@ -218,7 +226,7 @@ let b:current_syntax = "sawbuck"
 }
 
 /** Clauses that are words to people to the end of their line. */
-const wordsToPeople = ["anchored to", "written by", "licence"];
+const wordsToPeople = ["anchored to", "written by", "licence", "changed"];
 
 const LINKS = {
   Comment: "Comment",

@@ -229,6 +229,12 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
     wait: () => value("wait"),
     "": () => () => ({ kind: "people", value: rules.people() }),
   },
+  built: {
+    measured: () => () => ({ kind: "came out", ...rules.cameOut() }),
+    used: () => () => ({ kind: "made of", ...rules.madeOf() }),
+    changed: () => () => ({ kind: "changed", text: rules.text() }),
+    wear: () => () => ({ kind: "wear", ...rules.wear() }),
+  },
 };
 
 /** Lists that go on over commas: a clause that opens with a number belongs to the one before. */

@@ -409,6 +409,21 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
     ],
   },
   {
+    word: "built",
+    example: "built 2026-05-09 by the garden class",
+    doc: "That it was built, when and by whom; what came out otherwise and what wear was found follows. It changes nothing of the plan.",
+    clauses: [
+      f(
+        "measured",
+        'measured rim-height = 27-1/2" because the wall leans',
+        "A measure, or the `length of` a part, as it came out.",
+      ),
+      f("used", "used fir-1x4 instead of 1x4", "A board or a sheet that took the place of another."),
+      f("changed", "changed Two more screws in each corner", "What else was done otherwise, in words."),
+      f("wear", "wear 2027-04-01 The lower slat is soft", "What wear was found, and when."),
+    ],
+  },
+  {
     word: "enclosed",
     example: "enclosed yard-measures.sawbuck",
     doc: "The text of another file, in this one: all lines from here to the next such line, or to the end.",

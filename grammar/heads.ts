@@ -61,6 +61,7 @@ export const HEADS: Readonly<Record<string, HeadReader>> = {
   },
   must: () => ({ kind: "must", ...rules.mustHead() }),
   accept: () => ({ kind: "accept", ...rules.acceptHead() }),
+  built: () => ({ kind: "built", ...rules.builtHead() }),
 };
 
 /** Entries that are complete without a head, or whose head is not yet typed. */

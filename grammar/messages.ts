@@ -3,6 +3,7 @@
  * the builder wrote and show the form where it broke; no word of the parser's own reaches anyone.
  */
 import type { IToken } from "chevrotain";
+import { dayInWords, isDay, meantBy } from "./calendar";
 import { ENTRY_FORMS, entryForm, type Form } from "./forms";
 import { nearest } from "./near";
 import { EVENLY, placeHabit } from "./place-words";
@@ -98,6 +99,16 @@ export const SYNTAX_TEMPLATES = {
     "millimetres-unmarked":
       "“{found}” does not say what its last number is. If it is millimetres, write {better}.",
     "gauge-alone": '“{found}” says how thick the screw is, not how long. Write it like: {found} x 1-1/4"',
+  },
+  "bad-date": {
+    ...CURES,
+    order: "A date is written with the year first, then the month, then the day: {better}.",
+    either:
+      "“{found}” may be two days. A date is written with the year first, then the month, then the day: {better} or {other}.",
+    "no-month":
+      "“{found}” is no date: a year has 12 months. The year comes first, then the month, then the day.",
+    "no-day": "“{found}” is no date: that month has {days} days.",
+    missing: "After “{after}” comes the date, with the year first, then the month, then the day: {example}",
   },
   "indented-alone": {
     ...CURES,
@@ -220,6 +231,9 @@ export function notUnderstood(failure: Failure): Complaint {
   if (unknown) return unknown;
   const example = form?.example ?? exampleOf(entry);
   const last = tokens[tokens.length - 1]!;
+  const dated = at ? tokens[tokens.indexOf(at) - 1] : last;
+  if (entry === "built" && dated === tokens[0] && (failure.part === "head" || dated?.image === "wear"))
+    return dayMissing(tokens, at, example);
   if (!at) {
     return complain(spanOf(last), "not-understood", "more-wanted", { after: shorten(last.image), example });
   }
@@ -230,6 +244,31 @@ export function notUnderstood(failure: Failure): Complaint {
   }
   const span = spanOf(at, last);
   return complain(span, "not-understood", "too-much", { found: wordsOf(text, span), example });
+}
+
+/** Where a day is due and something else stands, or nothing. */
+function dayMissing(tokens: readonly IToken[], at: IToken | undefined, example: string): Complaint {
+  const better = dayInWords(tokens.slice(1, 4).map(({ image }) => image));
+  if (!better) {
+    const after = tokens[0]!.image;
+    return complain(spanOf(at ?? tokens[0]!), "bad-date", "missing", { after, example });
+  }
+  const span = spanOf(tokens[1]!, tokens[3]);
+  return complain(span, "bad-date", "order", { better }, swap(span, better));
+}
+
+/** What is wrong with a day as it was typed, three numbers with one mark between them. */
+export function wrongDay(token: IToken): Complaint | undefined {
+  const found = token.image;
+  if (isDay(found)) return undefined;
+  const span = spanOf(token);
+  const { days, inMonth } = meantBy(found);
+  const [better, other] = days;
+  if (better && other) return complain(span, "bad-date", "either", { found, better, other });
+  if (better) return complain(span, "bad-date", "order", { better }, swap(span, better));
+  return inMonth === undefined
+    ? complain(span, "bad-date", "no-month", { found })
+    : complain(span, "bad-date", "no-day", { found, days: String(inMonth) });
 }
 
 /** Marks that people put round words, or behind a number of feet or inches. */

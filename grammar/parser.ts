@@ -21,6 +21,7 @@ import {
   notUnderstood,
   spanOf,
   unknownEntry,
+  wrongDay,
 } from "./messages";
 import { opensWithValue, placeHabit } from "./place-words";
 import { nameOf } from "./rules-base";
@@ -29,6 +30,7 @@ import {
   breaksBetween,
   Close,
   Comma,
+  Day,
   endOf,
   Literal,
   Minus,
@@ -207,7 +209,9 @@ function readHead(reading: Reading, first: IToken, tokens: IToken[]): ReadHead |
     if (!empty) fail(reading, { ...failure, at: undefined });
     return empty;
   }
-  const wrong = tokens.filter((t, i) => isWord(t) && !NAME.test(t.image) && !followsNumber(tokens, i));
+  // In what was built nothing is named on its first line.
+  const names = entry === "built" ? [] : tokens;
+  const wrong = names.filter((t, i) => isWord(t) && !NAME.test(t.image) && !followsNumber(tokens, i));
   const name = nameOfWords(entry, tokens);
   const whole = name.length > 1 && name.some((t) => wrong.includes(t)) ? name : [];
   if (whole.length > 0) put(reading, nameInWords(reading.text, whole));
@@ -361,6 +365,10 @@ function attempt<T>(
   if (deep) {
     put(reading, deep);
     return undefined;
+  }
+  for (const token of tokens) {
+    const wrong = token.tokenType === Day && wrongDay(token);
+    if (wrong) put(reading, wrong);
   }
   rules.input = tokens;
   const result = run();

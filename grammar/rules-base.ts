@@ -69,6 +69,8 @@ export class BaseRules extends EmbeddedActionsParser {
 
   text = this.RULE("text", (): Text => textOf(this.CONSUME(T.Words)));
 
+  day = this.RULE("day", (): Text => textOf(this.CONSUME(T.Day)));
+
   because = this.RULE("because", (): Text => {
     this.CONSUME(K.because);
     return textOf(this.CONSUME(T.Words));

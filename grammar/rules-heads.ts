@@ -135,4 +135,13 @@ export class HeadRules extends MaterialRules {
     const because = this.OPTION1(() => this.SUBRULE(this.because));
     return { code, ...(on && { on }), ...(because && { because }) };
   });
+
+  builtHead = this.RULE("builtHead", (): { date: Text; by?: Text } => {
+    const date = this.SUBRULE(this.day);
+    const by = this.OPTION(() => {
+      this.CONSUME(K.by);
+      return this.SUBRULE(this.text);
+    });
+    return { date, ...(by && { by }) };
+  });
 }

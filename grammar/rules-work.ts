@@ -7,10 +7,12 @@ import { K } from "./tokens";
 import type {
   Axis,
   BoxClause,
+  BuiltClause,
   Clause,
   Expression,
   JointClause,
   JointPlace,
+  Name,
   PlaceClause,
   Relation,
   Side,
@@ -18,6 +20,13 @@ import type {
 } from "./tree";
 
 type Of<C, K extends string> = C extends { kind: K } ? Omit<C, "kind"> : never;
+
+const namedBy = (name: Name | undefined): Expression => ({
+  kind: "name",
+  name: name!,
+  start: name?.start ?? 0,
+  end: name?.end ?? 0,
+});
 
 export class PlanRules extends HeadRules {
   /** `potting-mix to 1" below rim` */
@@ -297,6 +306,38 @@ export class PlanRules extends HeadRules {
     const value = this.SUBRULE(this.expression);
     this.OR([this.alt(1, 0, "people"), this.alt(1, 0, "person")]);
     return value;
+  });
+
+  /** `rim-height = 27-1/2"`, `length of leg = 28"` */
+  cameOut = this.RULE("cameOut", (): Of<BuiltClause, "came out"> => {
+    const what = this.OR<Expression>({
+      DEF: [
+        {
+          GATE: () => this.has(K.of, 2) || (this.isWord(2) && this.has(K.of, 3)),
+          ALT: () => this.SUBRULE(this.property),
+        },
+        { ALT: () => namedBy(this.SUBRULE(this.name)) },
+      ],
+      IGNORE_AMBIGUITIES: true,
+    });
+    this.CONSUME(T.Equals);
+    const value = literalOf(this.CONSUME(T.Literal));
+    const because = this.OPTION(() => this.SUBRULE(this.because));
+    return { what, value, ...(because && { because }) };
+  });
+
+  /** `fir-1x4 instead of 1x4` */
+  madeOf = this.RULE("madeOf", (): Of<BuiltClause, "made of"> => {
+    const used = this.SUBRULE(this.material);
+    this.run(0, "instead", "of");
+    const planned = this.SUBRULE1(this.material);
+    const because = this.OPTION(() => this.SUBRULE(this.because));
+    return { used, planned, ...(because && { because }) };
+  });
+
+  wear = this.RULE("wear", (): Of<BuiltClause, "wear"> => {
+    const date = this.SUBRULE(this.day);
+    return { date, text: this.SUBRULE(this.text) };
   });
 
   /** The grammar is checked against itself by a test; at start-up that would only cost time. */

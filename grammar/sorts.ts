@@ -5,6 +5,7 @@ import {
   AtMost,
   By,
   CommaNumber,
+  Day,
   Equals,
   Gauge,
   K,
@@ -51,7 +52,8 @@ function sorted(type: TokenType): Sort {
   if (type === K.because) return "because";
   if (type === Words) return "words to people";
   if (type.CATEGORIES?.includes(Word)) return "keyword";
-  if (type === Gauge || type === CommaNumber || type.CATEGORIES?.includes(Literal)) return "number";
+  if (type === Gauge || type === CommaNumber || type === Day || type.CATEGORIES?.includes(Literal))
+    return "number";
   return SIGNS.has(type) ? "sign" : "none";
 }
 

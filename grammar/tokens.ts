@@ -78,13 +78,16 @@ const words: CustomPatternMatcherFunc = (text, at, matched) => {
 function callsForWords(text: string, at: number, last: IToken, matched: readonly IToken[]): boolean {
   const word = last.image;
   const anchored = word === "to" && matched[matched.length - 2]?.image === "anchored";
-  const called =
-    word === "because" || word === "by" || word === "licence" || anchored || TEXT_AFTER.has(word);
+  const day = last.tokenType === Day;
+  const changed = word === "changed";
+  const called = word === "because" || word === "by" || word === "licence" || anchored || day || changed;
   const end = endOf(last);
-  if (!called || at === end || breaksBetween(text, end, at)) return false;
+  if (!(called || TEXT_AFTER.has(word)) || at === end || breaksBetween(text, end, at)) return false;
   if (word === "because") return true;
   if (word === "licence") return opensClause(text, matched, 1);
   if (anchored) return opensClause(text, matched, 2);
+  if (day) return matched[matched.length - 2]?.image === "wear";
+  if (changed) return opensClause(text, matched, 1) && inBuilt(text, matched);
   return word === "by" ? saysWho(text, matched) : lineStart(text, last.startOffset);
 }
 
@@ -97,9 +100,10 @@ export function breaksBetween(text: string, from: number, to: number): boolean {
   return false;
 }
 
-/** `written by …`, and `by …` behind a floor or foot limit. */
+/** `written by …`, `by …` behind a floor or foot limit, and behind the day something was built. */
 function saysWho(text: string, matched: readonly IToken[]): boolean {
   const before = matched[matched.length - 2];
+  if (before?.tokenType === Day) return matched[matched.length - 3]?.image === "built";
   if (before?.image === "written") return opensClause(text, matched, 2);
   return matched[matched.length - 4]?.image === "floor" || matched[matched.length - 4]?.image === "foot"
     ? matched[matched.length - 3]?.image === "limit"
@@ -114,6 +118,30 @@ function opensClause(text: string, matched: readonly IToken[], back: number): bo
   if (!before || before.image === ",") return true;
   return breaksBetween(text, endOf(before), token.startOffset);
 }
+
+/** Whether what comes next stands in a `built` entry. */
+const inBuilt = (text: string, matched: readonly IToken[]): boolean =>
+  matched.findLast((token) => lineStart(text, token.startOffset))?.image === "built";
+
+/** A day where one is due, behind `built` and `wear`; written in another order it is read to be answered. */
+const day: CustomPatternMatcherFunc = (text, at, matched) => {
+  const last = matched[matched.length - 1];
+  if (!last || breaksBetween(text, endOf(last), at)) return null;
+  const due =
+    last.image === "built"
+      ? lineStart(text, last.startOffset)
+      : last.image === "wear" && opensClause(text, matched, 1) && inBuilt(text, matched);
+  if (!due) return null;
+  const written = /\d{1,4}([-./])\d{1,2}\1\d{1,4}(?![\w./-])/y;
+  written.lastIndex = at;
+  return written.exec(text);
+};
+export const Day = createToken({
+  name: "Day",
+  pattern: day,
+  line_breaks: false,
+  start_chars_hint: [..."0123456789"],
+});
 
 export const Words = createToken({
   name: "Words",
@@ -208,7 +236,7 @@ export const KEYWORDS = [
   "about", "above", "across", "all", "along", "and", "anywhere", "apart", "at", "back", "bad", "behind",
   "below", "beveled", "both", "bottom", "by", "center", "coat", "coats", "crossing", "crossings", "deep",
   "down", "dry", "each", "edge", "edges", "empty", "end", "ends", "exactly", "face", "flat", "floor",
-  "from", "front", "gaps", "green", "high", "holes", "in", "inches", "into", "it", "least", "left",
+  "from", "front", "gaps", "green", "high", "holes", "in", "inches", "instead", "into", "it", "least", "left",
   "length", "less", "long", "metric", "middle", "millimetres", "mitered", "mm", "more", "most", "of", "on",
   "one", "onto", "opposite", "out", "overall", "past", "people", "per", "person", "planed", "plus", "point",
   "right", "rim", "round", "short", "spread", "square", "than", "the", "through", "to", "top", "up",
@@ -229,6 +257,7 @@ const LEXED = [
   Words,
   Blank,
   Comment,
+  Day,
   ScrewSize,
   Section,
   Angle,

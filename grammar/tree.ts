@@ -63,7 +63,16 @@ export type Lie = "upright" | "across" | "front to back" | "flat" | "on edge";
 
 /** A clause: what follows a comma or stands on a line of its own. */
 export type Clause = Span &
-  (PlanClause | MaterialClause | PartClause | BoxClause | PlaceClause | JointClause | WorkClause);
+  (
+    | PlanClause
+    | MaterialClause
+    | PartClause
+    | BoxClause
+    | PlaceClause
+    | JointClause
+    | WorkClause
+    | BuiltClause
+  );
 
 export interface Offer extends Span {
   readonly length: Expression;
@@ -251,6 +260,15 @@ export type WorkClause =
   | { readonly kind: "people"; readonly value: Expression }
   | { readonly kind: "broken"; readonly text: string };
 
+/** What came out otherwise than the plan has it, and what became of it. */
+export type BuiltClause =
+  /** A measure, or the length of a part. */
+  | { readonly kind: "came out"; readonly what: Expression; readonly value: Literal; readonly because?: Text }
+  /** One board or sheet in the place of another. */
+  | { readonly kind: "made of"; readonly used: Name; readonly planned: Name; readonly because?: Text }
+  | { readonly kind: "changed"; readonly text: Text }
+  | { readonly kind: "wear"; readonly date: Text; readonly text: Text };
+
 /** A piece in a joint: the thing, and which of its faces meets the other. */
 export interface JointSide extends Span {
   readonly thing: Thing;
@@ -299,6 +317,7 @@ export type Head =
       readonly right: Expression;
       readonly because?: Text;
     }
+  | { readonly kind: "built"; readonly date: Text; readonly by?: Text }
   | { readonly kind: "accept"; readonly code: Name; readonly on?: Thing; readonly because?: Text }
   /** An entry whose first word, or whose head, could not be read; `name` is what it likely declares. */
   | { readonly kind: "unknown"; readonly name?: Name };
@@ -327,6 +346,7 @@ export type SyntaxCode =
   | "stray-character"
   | "bad-name"
   | "bad-number"
+  | "bad-date"
   | "indented-alone"
   | "merge-conflict"
   | "not-text"

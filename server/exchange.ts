@@ -2,8 +2,8 @@
  * The door for what is done with several plans, or with one for somebody else: versions compared, a plan adapted, put into
  * one file, listed in a book.
  */
-import { adaptedTexts, textChanges, type Wish } from "./features/adapting";
-import { bundle, holderOf, type LoadOptions, load, type Reader, saysOf } from "./plan";
+import { adaptedTexts, type Wish, wishesOf } from "./features/adapting";
+import { bundle, holderOf, type Loaded, type LoadOptions, load, type Reader, saysOf, scopeOf } from "./plan";
 import { drawingsInSteps, type Evaluated, evaluate, type SheetFormat, sheetOf } from "./service";
 import { type BookPlan, bookOf, headComment } from "./sheet/book/book";
 import { bookPage } from "./sheet/book/html";
@@ -15,23 +15,10 @@ import type { SheetChanges } from "./sheet/changes/data";
 import { type ChangeDrawings, changesDocument } from "./sheet/changes/document";
 import { changeDrawings, changeDrawingsInSteps } from "./sheet/changes/drawings";
 import { changesJson } from "./sheet/changes/json";
-import type { Drawing } from "./sheet/display";
 import type { SheetDrawing } from "./sheet/drawings";
 import { SHEET_STYLE, type SheetParts, sheetPage, sheetParts } from "./sheet/html";
 import { sheetMarkdown } from "./sheet/markdown";
 import { marked, ofMm } from "./sheet/marks";
-import { asMeasured } from "./sheet/slip/measured";
-import { outcomeSections } from "./sheet/slip/outcome";
-import { slipRows } from "./sheet/slip/rows";
-import {
-  drawingSection,
-  type RowWords,
-  rowWords,
-  type Slip,
-  slipDocument,
-  slipDrawings,
-} from "./sheet/slip/slip";
-import { type Span, spanOf } from "./sheet/slip/spans";
 import { svgText } from "./sheet/svg";
 import { sheetText } from "./sheet/text";
 import { type SheetLanguage, wordsIn } from "./sheet/words";
@@ -52,15 +39,19 @@ export interface Comparison {
 
 /**
  * Of the thing, not of the text; undefined for a plan that was not there, or is gone. Lengths are told as the new plan
- * tells them. `called` tells how the files of each are named; unsaid, as they were read.
+ * tells them. `called` tells how the files of each are named; unsaid, as they were read. `building`: the new one is the old
+ * as it was built then.
  */
 export function compare(
   old: Evaluated | undefined,
   now: Evaluated | undefined,
   called: { readonly old?: (file: string) => string; readonly new?: (file: string) => string } = {},
   language: SheetLanguage = "en",
+  building?: Building,
 ): Comparison {
-  const [before, after] = [old ?? ofNothing(), now ?? ofNothing()];
+  const [before, after] = [old ?? ofNothing(), now ?? ofNothing()].map((e) =>
+    building ? withoutRecord(e) : e,
+  ) as [Evaluated, Evaluated];
   const { display } = (now ?? before).worked.settings;
   const [was, is] = [before, after].map((e) => ({
     ...e,
@@ -73,6 +64,7 @@ export function compare(
     { sheet: sheetOf(is, called.new, language), isThere: now !== undefined },
     words,
     (mm) => marked(ofMm(mm), write),
+    building && (({ built }) => built.filter(({ date }) => date === building.date)[building.nth]),
   );
   const drawn = [changes, was.worked, is.worked, words] as const;
   return {
@@ -91,6 +83,19 @@ export function comparisonParts(
   const document = changesDocument([{ changes, drawings }], wordsIn(language));
   return { title: document.title, ...sheetParts(document), style: SHEET_STYLE };
 }
+
+/** One of the times a plan tells that it was built: its day, and which of that day in the order of the text. */
+export interface Building {
+  readonly date: string;
+  readonly nth: number;
+}
+
+/** Without what is wrong with the record itself, which is no difference of the thing. */
+const withoutRecord = (e: Evaluated): Evaluated => ({
+  ...e,
+  problems: e.problems.filter(({ code }) => code !== "built-unclear"),
+  accepted: e.accepted.filter(({ problem }) => problem.code !== "built-unclear"),
+});
 
 /** What a plan that is not there is compared as. */
 const ofNothing = (): Evaluated => evaluate("", "", (path) => ({ file: path, refused: "" }));
@@ -130,14 +135,54 @@ export function adapt(
   wishes: readonly Wish[],
   options: LoadOptions = {},
 ): Adapted | { readonly refused: string } {
-  const texts = adaptedTexts(load(file, text, read, options), wishes);
+  return adaptedTo(load(file, text, read, options), text, read, wishes);
+}
+
+function adaptedTo(
+  loaded: Loaded,
+  text: string,
+  read: Reader,
+  wishes: readonly Wish[],
+): Adapted | { readonly refused: string } {
+  const texts = adaptedTexts(loaded, wishes);
   if ("refused" in texts) return texts;
   const overlay: Reader = (...asked) => {
     const found = read(...asked);
     const now = texts.get(found.file);
     return now === undefined || "refused" in found ? found : { ...found, text: now };
   };
-  return { text: texts.get(file) ?? text, read: overlay, texts };
+  return { text: texts.get(loaded.files[0]!.file) ?? text, read: overlay, texts };
+}
+
+/**
+ * A plan as it was built on that day, or on the last day it tells of; once for each time that it was built then. In words
+ * why it cannot be told.
+ */
+export function asBuilt(
+  file: string,
+  text: string,
+  read: Reader,
+  day: string | undefined,
+  options: LoadOptions = {},
+): readonly (Adapted & { readonly building: Building })[] | { readonly refused: string } {
+  const loaded = load(file, text, read, options);
+  const all = loaded.files[0]!.tree.entries.flatMap((e) => (e.kind === "built" ? [e] : []));
+  const days = [...new Set(all.map(({ date }) => date.text))].sort();
+  const date = day ?? days.at(-1);
+  if (date === undefined)
+    return { refused: "it does not say that it was built; a line like “built 2026-05-09” does" };
+  if (!days.includes(date))
+    return {
+      refused: `it does not say that it was built on ${date}${days.length > 0 ? `, but on ${days.join(", ")}` : ""}`,
+    };
+  const scope = scopeOf(loaded);
+  const made: (Adapted & { readonly building: Building })[] = [];
+  for (const [nth, entry] of all.filter((e) => e.date.text === date).entries()) {
+    const adapted = adaptedTo(loaded, text, read, wishesOf(entry, scope));
+    if ("refused" in adapted) return adapted;
+    made.push({ ...adapted, building: { date, nth } });
+  }
+  return made;
 }
 
 /**
@@ -189,114 +234,4 @@ export function writeBook(
   const words = wordsIn(language);
   if (format === "json") return bookJson(plans, words);
   return format === "html" ? bookPage(bookOf(plans, words)) : bookMarkdown(bookOf(plans, words));
-}
-
-export type { Slip } from "./sheet/slip/slip";
-
-/**
- * What is to be measured at another place, with where it is seen: the plan is worked out once more for each measure, with
- * room between for other work. `read` and `options` are those it was worked out with.
- */
-export function* slipInSteps(
-  { file, text, worked }: Evaluated,
-  read: Reader,
-  options: LoadOptions = {},
-): Generator<undefined, Slip, void> {
-  const rows = slipRows(worked);
-  const spans = new Map<string, Span>();
-  const { system } = worked.settings.display;
-  const [longer, more] = system === "inches" ? ['1/16"', 25.4 / 16] : ["1 mm", 1];
-  for (const { what, value, at } of worked.pieces.all.length === 0 ? [] : rows) {
-    const source = worked.loaded.files.find((one) => one.file === at.file)!.tree.text.slice(at.start, at.end);
-    const made = adapt(file, text, read, [{ kind: "set", what, value: `(${source}) + ${longer}` }], options);
-    if ("refused" in made) continue;
-    const span = spanOf(worked, evaluate(file, made.text, made.read, options).worked, value.approx, more);
-    if (span) spans.set(what, span);
-    yield;
-  }
-  return { rows, spans };
-}
-
-/** One row as it is filled in: what it is called in a wish, its words, and in words what is wrong with what was typed. */
-export interface FilledRow extends RowWords {
-  readonly what: string;
-  readonly wrong?: string;
-}
-
-export interface Filled {
-  readonly rows: readonly FilledRow[];
-  /** What is to be set, of the rows that can be read. */
-  readonly wishes: readonly Wish[];
-}
-
-/** `typed` is what stands in the rows, by what they are called; a number alone is in the plan's own units. */
-export function filledSlip(
-  slip: Slip,
-  { worked }: Evaluated,
-  typed: (what: string) => string,
-  language: SheetLanguage,
-): Filled {
-  const words = wordsIn(language);
-  const wishes: Wish[] = [];
-  const rows = rowWords(slip, worked, words).map((row, i): FilledRow => {
-    const { what, value } = slip.rows[i]!;
-    const text = typed(what).trim();
-    if (text === "") return { ...row, what };
-    const measured = asMeasured(text, value, worked.settings.display.system);
-    if (measured === undefined) return { ...row, what, wrong: words.slip.unreadable(text) };
-    wishes.push({ kind: "set", what, value: measured });
-    return { ...row, what };
-  });
-  return { rows, wishes };
-}
-
-/** The page of a slip that is being filled in: the drawings with what is known, and what comes of it. */
-export function slipParts(
-  before: Evaluated,
-  after: Evaluated | undefined,
-  drawings: readonly Drawing[],
-  language: SheetLanguage,
-): SheetParts & { readonly title: string; readonly key: string; readonly style: string } {
-  const words = wordsIn(language);
-  const changes = after && compare(before, after, {}, language).changes;
-  const data = (e: Evaluated) => sheetOf(e, undefined, language);
-  const title = words.slip.of(before.worked.settings.title);
-  const sections = [
-    ...outcomeSections(data(before), after && changes && { data: data(after), changes }, words),
-    ...drawingSection(drawings, words),
-  ];
-  const { parts } = sheetParts({ language: words.tag, title, plan: "", under: "", sections, words });
-  // Its head stands above the rows.
-  return { title, key: words.slip.key, language: words.tag, parts: parts.slice(1), style: SHEET_STYLE };
-}
-
-/** The drawings of a slip, in steps; `typed` as for `filledSlip`. */
-export const slipDrawingsInSteps = (
-  slip: Slip,
-  { worked }: Evaluated,
-  { wishes }: Filled,
-  language: SheetLanguage,
-): ReturnType<typeof slipDrawings> =>
-  slipDrawings(
-    slip,
-    new Map(wishes.flatMap((wish) => (wish.kind === "set" ? [[wish.what, wish.value] as const] : []))),
-    worked,
-    wordsIn(language),
-  );
-
-/** The changes of the plan's texts that are wished for. */
-export const wishedChanges = ({ worked }: Evaluated, wishes: readonly Wish[]) =>
-  textChanges(worked.loaded, wishes);
-
-/** A slip to be filled in by hand; `called` is how the plan's file is told. */
-export function writeSlip(
-  slip: Slip,
-  { worked }: Evaluated,
-  called: string,
-  format: Exclude<SheetFormat, "json">,
-  language: SheetLanguage = "en",
-): string {
-  const document = slipDocument(slip, worked, called, wordsIn(language), format === "html");
-  if (format === "html") return sheetPage(document);
-  return format === "markdown" ? sheetMarkdown(document) : sheetText(document);
 }

@@ -1,5 +1,5 @@
 /** What the manifest adds to the editor: keys that were free, few settings, commands that are there, and files that ship. */
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 
@@ -33,7 +33,6 @@ interface Manifest {
 const manifest = JSON.parse(read("package.json")) as Manifest;
 const { contributes } = manifest;
 const english = JSON.parse(read("package.nls.json")) as Record<string, string>;
-const french = JSON.parse(read("package.nls.fr.json")) as Record<string, string>;
 const commands = contributes.commands.map(({ command }) => command);
 
 /** Recorded by test/e2e/default-keys.mjs; `source` in it names the workbench and its version. */
@@ -108,30 +107,6 @@ describe("the manifest", () => {
       .flat()
       .map(({ command }) => command);
     expect(inMenus.filter((command) => !commands.includes(command))).toEqual([]);
-  });
-
-  test("names files that are there, and that ship", () => {
-    const ships = (path: string): boolean =>
-      manifest.files.some((file) => path === file || path.startsWith(`${file}/`));
-    const pictures = contributes.walkthroughs.flatMap(({ steps }) =>
-      steps.flatMap(({ media }) => [english, french].map((words) => words[media.svg.slice(1, -1)]!)),
-    );
-    const icons = contributes.languages.flatMap(({ icon }) => Object.values(icon));
-    const practice = ["client/practice/boot-rack.sawbuck", "client/practice/boot-rack.fr.sawbuck"];
-    const named = [
-      ...pictures,
-      ...icons,
-      manifest.l10n,
-      "package.nls.json",
-      "package.nls.fr.json",
-      ...practice,
-    ];
-    for (const path of named.map((one) => one.replace(/^\.\//, "")))
-      expect([path, existsSync(join(ROOT, path)), ships(path) || path === manifest.l10n.slice(2)]).toEqual([
-        path,
-        true,
-        true,
-      ]);
   });
 });
 

@@ -77,7 +77,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The files of the room `server` that stand in it alone. */
-const DOORS = new Set(["service", "exchange"]);
+const DOORS = new Set(["service", "exchange", "slips"]);
 
 /** Single ways between rooms that are closed to each other: a script that runs in two pages. */
 const ALSO: readonly { readonly from: string; readonly to: string }[] = [

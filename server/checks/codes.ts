@@ -1,10 +1,12 @@
 /** The code of every problem this version can name, in alphabetical order. Held to the list of checks by a test. */
 export const CODES: readonly string[] = [
+  "bad-date",
   "bad-name",
   "bad-number",
   "box-open",
   "box-over-load",
   "brace-short",
+  "built-unclear",
   "cannot-accept",
   "cannot-be-cut",
   "cannot-reach",

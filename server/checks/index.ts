@@ -3,11 +3,13 @@ import { say } from "../plan";
 import type { Display } from "../units";
 import type { Worked } from "../worked";
 import { reasonFor } from "./accepting";
+import { badDate } from "./bad-date";
 import { badName } from "./bad-name";
 import { badNumber } from "./bad-number";
 import { boxOpen } from "./box-open";
 import { boxOverLoad } from "./box-over-load";
 import { braceShort } from "./brace-short";
+import { builtUnclear } from "./built-unclear";
 import { cannotAccept } from "./cannot-accept";
 import { cannotBeCut } from "./cannot-be-cut";
 import { cannotReach } from "./cannot-reach";
@@ -100,11 +102,13 @@ export { causeText, uncheckedText } from "./unchecked-words";
 export { baseName } from "./writing";
 
 export const CHECKS: readonly Check[] = [
+  badDate,
   badName,
   badNumber,
   boxOpen,
   boxOverLoad,
   braceShort,
+  builtUnclear,
   cannotAccept,
   cannotBeCut,
   cannotReach,

@@ -115,7 +115,9 @@ interface BareMeasure {
 function bareMeasures(faults: readonly Wanted[], worked: Worked): BareMeasure[] {
   const named = faults.filter((f) => f.text === "" && sameDimension(f.wanted, LENGTH));
   if (named.length === 0) return [];
-  const uses = worked.loaded.files.flatMap((f) => f.tree.entries.flatMap(usesOf));
+  const uses = worked.loaded.files.flatMap((f) =>
+    f.tree.entries.flatMap((e) => (e.kind === "built" ? [] : usesOf(e))),
+  );
   return [...worked.measures.values()].flatMap(({ name, declared: { entry, at } }): BareMeasure[] => {
     const value = entry.kind === "measure" ? entry.value : undefined;
     if (value?.kind !== "literal" || !BARE.test(value.text)) return [];

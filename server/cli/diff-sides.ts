@@ -1,6 +1,7 @@
 /** Which plans `diff` is asked to compare: files, or plans of one commit with those of another or of the disk. */
 import { statSync } from "node:fs";
 import { dirname, join, normalize, relative } from "node:path";
+import { asBuilt, type Building } from "../exchange";
 import { diskReader, folderWorkedIn, readPlan } from "../lsp/disk";
 import {
   type ChangedFile,
@@ -16,6 +17,7 @@ import {
 } from "../lsp/git";
 import { confined } from "../lsp/inside";
 import type { Reader } from "../service";
+import { type SheetLanguage, wordsIn } from "../sheet/words";
 import { findPlans } from "./find";
 
 /** One plan of a comparison. */
@@ -35,6 +37,8 @@ export interface VersionPair {
   readonly new: Version | undefined;
   /** Whether the plan is asked for, or its own file differs; else what it reads may. */
   readonly itself: boolean;
+  /** The new one is the old as it was built then. */
+  readonly building?: Building;
 }
 
 export interface AskedPairs {
@@ -58,6 +62,25 @@ export function pairsFor(words: readonly string[]): AskedPairs | Refused {
   if ("refused" in old) return old;
   if ("refused" in now) return now;
   return { pairs: [{ old, new: now, itself: true }], differs: () => true };
+}
+
+/** A plan and how it was built, on the last day it tells of or on that one. */
+export function asBuiltPairs(
+  name: string,
+  day: string | undefined,
+  options: Parameters<typeof asBuilt>[4],
+  language: SheetLanguage = "en",
+): AskedPairs | Refused {
+  const old = onDisk(name);
+  if ("refused" in old) return old;
+  const built = asBuilt(old.file, old.text, old.read, day, options);
+  if ("refused" in built) return { refused: `${old.file}: ${built.refused}` };
+  const says = wordsIn(language).built;
+  const pairs = built.map(({ text, read, building }): VersionPair => {
+    const called = says.asBuilt(old.file, building.date);
+    return { old, new: { file: old.file, called, text, read }, itself: true, building };
+  });
+  return { pairs, differs: () => true };
 }
 
 const isFile = (name: string): boolean => statSync(name, { throwIfNoEntry: false })?.isFile() ?? false;

@@ -5,7 +5,7 @@ import { evaluatedBest } from "../lsp/layouts/at-once";
 import { type Evaluated, filesOf, inUnits, type SheetFormat } from "../service";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
 import { type Command, FINE, FOUND, refuse, refuseAsked } from "./command";
-import { pairsFor, type Version, type VersionPair } from "./diff-sides";
+import { asBuiltPairs, pairsFor, type Version, type VersionPair } from "./diff-sides";
 import { effortIn, readOptions, shopIn } from "./options";
 import { endingOf, writeTo } from "./writing";
 
@@ -19,12 +19,16 @@ export const DIFF: Command = {
       are compared with those of a commit (HEAD unless said), or of two commits with
       each other. Exit 0 when nothing changed, 1 when something did, 2 when something
       cannot be read.
+  sawbuck diff FILE --built [DAY]
+      Compares a plan with how it was built, as its “built” lines tell: on the last day,
+      or on that one. Exit codes as above.
 `,
   run: diff,
 };
 
 const FORMATS = ["text", "html", "markdown", "json"] as const;
 const TAKES = {
+  flags: ["built"],
   valued: ["shop", "out", "effort"],
   choices: { format: FORMATS, units: ["inches", "millimetres"], language: SHEET_LANGUAGES },
 };
@@ -39,7 +43,12 @@ function diff(words: readonly string[]): number {
   const written = (format ?? named ?? "text") as SheetFormat;
   if (!(FORMATS as readonly string[]).includes(written))
     return refuseAsked(`A comparison is not written as ${written}.`, DIFF);
-  const found = pairsFor(asked.files);
+  const built = asked.flags.has("built");
+  if (built && (asked.files.length === 0 || asked.files.length > 2))
+    return refuseAsked("“diff --built” takes one plan file, and a day.", DIFF);
+  const found = built
+    ? asBuiltPairs(asked.files[0]!, asked.files[1], shopIn(asked), language as SheetLanguage | undefined)
+    : pairsFor(asked.files);
   if ("refused" in found) return refuse(found.refused);
 
   const read: string[] = [];
@@ -51,7 +60,7 @@ function diff(words: readonly string[]): number {
   };
   const readsChanged = (one: Version | undefined): boolean =>
     one !== undefined && filesRead(one.file, one.text, one.read, shopIn(asked)).some(found.differs);
-  const compared = ({ old, new: now, itself }: VersionPair): Comparison[] => {
+  const compared = ({ old, new: now, itself, building }: VersionPair): Comparison[] => {
     if (!itself && !readsChanged(old) && !readsChanged(now)) return [];
     const called = (version: Version | undefined) => (file: string) =>
       file === version?.file ? version.called : file;
@@ -60,6 +69,7 @@ function diff(words: readonly string[]): number {
       evaluated(now),
       { old: called(old), new: called(now) },
       language as SheetLanguage | undefined,
+      building,
     );
     return itself || !comparison.changes.same ? [comparison] : [];
   };

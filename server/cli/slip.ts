@@ -1,10 +1,10 @@
 /** `sawbuck slip`: what to measure at another place, on paper, before a plan is built there. */
 import { normalize } from "node:path";
 import process from "node:process";
-import { slipInSteps, writeSlip } from "../exchange";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluate, filesOf, inUnits, type SheetFormat } from "../service";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
+import { slipInSteps, writeSlip } from "../slips";
 import { type Command, FINE, refuse, refuseAsked } from "./command";
 import { readOptions, shopIn } from "./options";
 import { endingOf, writeTo } from "./writing";

@@ -14,7 +14,7 @@ interface ActionWords {
   readonly hasNoValue: (name: string) => string;
   readonly inOtherFile: (name: string, file: string) => string;
   readonly usedElsewhere: (name: string, file: string) => string;
-  readonly usedInWords: (name: string) => string;
+  readonly usedInWords: (name: string, line: "accept" | "built") => string;
   readonly usedNowhere: (name: string) => string;
   readonly notReadable: string;
   readonly valueOfItself: (name: string) => string;
@@ -52,7 +52,7 @@ const ENGLISH: ActionWords = {
   hasNoValue: (name) => `“${name}” has no value yet.`,
   inOtherFile: (name, file) => `“${name}” is made in ${file}, which other plans may use too.`,
   usedElsewhere: (name, file) => `“${name}” is used in ${file} too.`,
-  usedInWords: (name) => `An accept line is about “${name}”.`,
+  usedInWords: (name, line) => `${line === "accept" ? "An" : "A"} ${line} line is about “${name}”.`,
   usedNowhere: (name) => `Nothing uses “${name}”.`,
   notReadable: "Some of the text could not be read: mend that first.",
   valueOfItself: (name) => `The value of “${name}” leads back to itself.`,
@@ -96,7 +96,7 @@ const FRENCH: ActionWords = {
   inOtherFile: (name, file) =>
     `«\u00a0${name}\u00a0» est défini dans ${file}, dont d’autres plans peuvent se servir.`,
   usedElsewhere: (name, file) => `${file} se sert aussi de «\u00a0${name}\u00a0».`,
-  usedInWords: (name) => `Une ligne «\u00a0accept\u00a0» porte sur «\u00a0${name}\u00a0».`,
+  usedInWords: (name, line) => `Une ligne «\u00a0${line}\u00a0» porte sur «\u00a0${name}\u00a0».`,
   usedNowhere: (name) => `Rien ne se sert de «\u00a0${name}\u00a0».`,
   notReadable: "Une partie du texte n’a pas pu être lue\u00a0: corrigez-la d’abord.",
   valueOfItself: (name) => `La valeur de «\u00a0${name}\u00a0» ramène à elle-même.`,

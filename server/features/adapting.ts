@@ -5,7 +5,16 @@
 import { applied } from "../../grammar/format";
 import { parse } from "../../grammar/parser";
 import type { Entry, Expression, Span } from "../../grammar/tree";
-import { type At, type Declared, holderOf, type Loaded, lookUp, occurrencesIn, scopeOf } from "../plan";
+import {
+  type At,
+  type Declared,
+  holderOf,
+  type Loaded,
+  lookUp,
+  occurrencesIn,
+  type Scope,
+  scopeOf,
+} from "../plan";
 import { wholeOf } from "./expressions-in";
 
 /** What is wished for, as it was typed. */
@@ -18,6 +27,28 @@ export type Wish =
 export interface TextChange extends Span {
   readonly file: string;
   readonly text: string;
+}
+
+/** What would have to be wished for that the plan were as it was built: what came out otherwise, each thing once. */
+export function wishesOf({ clauses }: Entry & { readonly kind: "built" }, scope: Scope): Wish[] {
+  const wishes = clauses.flatMap((clause): Wish[] => {
+    if (clause.kind === "made of") return [{ kind: "swap", old: clause.planned.text, new: clause.used.text }];
+    return clause.kind === "came out"
+      ? [{ kind: "set", what: setBy(clause.what, scope), value: clause.value.text }]
+      : [];
+  });
+  const about = (wish: Wish): string =>
+    wish.kind === "set" ? `set ${wish.what}` : `swap ${plain(wish.old)}`;
+  return wishes.filter((wish, i) => wishes.findIndex((other) => about(other) === about(wish)) === i);
+}
+
+/** A measure by its name, or the `length of` a part. */
+function setBy(what: Expression, scope: Scope): string {
+  if (what.kind === "name") return what.name.text;
+  if (what.kind !== "property") return "";
+  const thing = what.of.where.length > 0 ? undefined : lookUp(scope, what.of.name.text)?.name;
+  const words = [...what.of.where, what.of.name].map(({ text }) => text).join(" ");
+  return `${what.property.text} of ${thing ?? words}`;
 }
 
 /** The texts of a plan that are others then, by their files; in words why it cannot be done. */
@@ -118,14 +149,21 @@ function swap(loaded: Loaded, wish: Wish & { kind: "swap" }): Changes {
         : notThere(now, "stock", [...scope.declared.values()]),
     };
   const found = occurrencesIn(loaded, scope).filter(
-    ({ text, declares, declared }) =>
+    ({ at, text, declares, declared }) =>
       !declares &&
+      !isOfBuilt(loaded, at) &&
       plain(text) === old &&
       (declared === undefined || declared.kind === "stock" || declared.kind === "sheet"),
   );
   if (found.length === 0) return { refused: `nothing is made of “${old}”` };
   return found.map(({ at }) => ({ file: holderOf(at.file), start: at.start, end: at.end, text: now }));
 }
+
+/** What was built stays told as it was. */
+const isOfBuilt = ({ files }: Loaded, at: At): boolean =>
+  files
+    .find((one) => one.file === at.file)!
+    .tree.entries.some((e) => e.kind === "built" && e.start <= at.start && at.end <= e.end);
 
 const plain = (name: string): string => name.trim().replace("×", "x");
 const SECTION = /^\d+(?:\/\d+)?x\d+$/;

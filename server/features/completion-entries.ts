@@ -140,6 +140,12 @@ const WHOLE: Readonly<Record<string, readonly Whole[]>> = {
       text: "step {Build the two ends}\n  uses {@part:leg}\n  takes {30 min}\n",
     },
   ],
+  built: [
+    {
+      label: "built … by …, measured, changed",
+      text: 'built {2026-05-09} by {the garden class}\n  measured {@measure:rim-height} = {27-1/2"} because {the wall leans}\n  changed {Two more screws in each corner}\n',
+    },
+  ],
 };
 
 /** The words of entries first, then whole ones of each; what is likely next before all. */

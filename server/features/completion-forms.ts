@@ -162,6 +162,7 @@ export const HEAD_PATTERNS: Readonly<Record<string, Pattern>> = {
   line: seq(things(["box"]), words("with"), named(["roll"], { table: "liners" })),
   load: seq(narrowed(named(PLACED)), expression("weight"), opt(either("spread", "anywhere", "middle"))),
   must: seq(expression("any"), COMPARED, expression("any"), opt(words("because"))),
+  built: seq(free, opt(words("by"))),
   accept: seq(
     named([], { table: "codes" }),
     opt(
@@ -289,6 +290,21 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
     wait: value("time"),
     "": seq(value("count"), either("people", "person")),
   },
+  built: {
+    measured: seq(
+      alt(named(["measure"]), seq(words("length of", { about: "property" }), named(["part"]))),
+      mark("="),
+      value("any"),
+      opt(words("because")),
+    ),
+    used: seq(
+      named(["stock", "sheet"], { table: "sections" }),
+      words("instead of"),
+      named(["stock", "sheet"], { table: "sections" }),
+      opt(words("because")),
+    ),
+    wear: free,
+  },
 };
 
 /** Lists that go on over commas. */
@@ -339,7 +355,8 @@ const AGAIN = new Set([
 
 /** Whether one more clause of that opening makes sense beside those already said. */
 export function stillOpen(entry: string, opening: string, said: ReadonlySet<string>): boolean {
-  const again = AGAIN.has(opening) || (opening === "" && (entry === "place" || entry === "fasten"));
+  const again =
+    AGAIN.has(opening) || entry === "built" || (opening === "" && (entry === "place" || entry === "fasten"));
   if (said.has(opening) && !again) return false;
   return !ONE_OF.some((row) => row.includes(opening) && row.some((o) => o !== opening && said.has(o)));
 }

@@ -3,7 +3,7 @@
  * collects what could follow them. Half-typed text is the normal case: nothing here ever fails.
  */
 import type { EntryForm, Form } from "../../grammar/forms";
-import { Length, Literal, Numeral, ScrewSize, Section, Word } from "../../grammar/tokens";
+import { Day, Length, Literal, Numeral, ScrewSize, Section, Word } from "../../grammar/tokens";
 import type { DeclaredKind } from "../plan";
 
 /** A word as the lexer gives it. */
@@ -198,5 +198,6 @@ function fits(atom: Exclude<Atom, { kind: "words" }>, token: Token): boolean {
   if (atom.kind === "value" && atom.unit === "count") return tokenType === Numeral;
   if (atom.kind === "value") return is(Literal) && tokenType !== Section && tokenType !== ScrewSize;
   if (atom.kind === "screw") return tokenType === ScrewSize;
+  if (atom.kind === "free" && tokenType === Day) return true;
   return tokenType === Section || (is(Word) && !JOINING.has(image));
 }

@@ -238,6 +238,15 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
     clauses: {},
   },
   note: { doc: "Une ligne pour qui lit la feuille.", clauses: {} },
+  built: {
+    doc: "Qu’il a été construit, quand et par qui\u00a0; suivent ce qui est venu autrement et l’usure constatée. Rien du plan n’en est changé.",
+    clauses: {
+      measured: "Une mesure, ou la longueur (`length of`) d’une pièce, telle qu’elle est venue.",
+      used: "Une planche ou un panneau qui a pris la place d’un autre.",
+      changed: "Ce qui a été fait autrement par ailleurs, en mots.",
+      wear: "L’usure constatée, et quand.",
+    },
+  },
   step: {
     doc: "Une étape du travail, dans l’ordre.",
     clauses: {

@@ -6,6 +6,7 @@ import type { Joint } from "../worked";
 import { type Spot, type Standing, standingAt } from "./at";
 import type { Checked } from "./checked";
 import { describeBox, describeFill } from "./hover-box";
+import { describeBuilt } from "./hover-built";
 import { describeCoat, describeFinish, describeLinings, describeRoll } from "./hover-finish";
 import { describeLoad, placeHolds } from "./hover-holding";
 import { describeMaterial, describePart } from "./hover-part";
@@ -136,6 +137,8 @@ function tell(
     case "opening":
       return describeOpening(spot.form, language);
     case "word":
+      if (entry?.kind === "built" && spot.span.start === entry.date.start)
+        return describeBuilt(entry, worked, voice);
       return describeWord(spot.span.text, clause?.kind, voice);
   }
 }
@@ -154,6 +157,7 @@ function tellEntry(plan: Checked, entry: Entry, word: string, voice: Voice): str
     entry.kind === "place" ? placeHolds(entry, worked, voice) : undefined,
     entry.kind === "load" ? describeLoad(entry, worked, voice) : undefined,
     entry.kind === "step" ? describeStep(entry, worked, voice) : undefined,
+    entry.kind === "built" ? describeBuilt(entry, worked, voice) : undefined,
     describeEntryWord(word, voice.language),
     joint ? undefined : describeUnchecked(entry, worked, voice.language),
   );

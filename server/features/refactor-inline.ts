@@ -64,7 +64,8 @@ function whyNot({ worked, file }: Checked, entry: Measure, from: string, words: 
   const uses = (e: Entry): boolean => usesOf(e).some((u) => u.name.text === name);
   const elsewhere = others.find(({ tree }) => tree.entries.some(uses));
   if (elsewhere) return words.usedElsewhere(name, lastName(elsewhere.file));
-  if (main!.tree.entries.some((e) => e.kind === "accept" && uses(e))) return words.usedInWords(name);
+  for (const line of ["accept", "built"] as const)
+    if (main!.tree.entries.some((e) => e.kind === line && uses(e))) return words.usedInWords(name, line);
   return main!.tree.entries.some(uses) ? undefined : words.usedNowhere(name);
 }
 

@@ -30,6 +30,7 @@ export const HEADS: Readonly<Record<string, readonly Written[]>> = {
   load: one("{thing} {weight} {spread, anywhere or middle}"),
   must: one("{value} {comparison} {value} because {reason}"),
   accept: one("{code} on {thing} because {reason}"),
+  built: one("{date} by {words}"),
 };
 
 const END = one("mitered {angle} and beveled {angle}");
@@ -180,6 +181,15 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, readonly W
     "then wait": one("{time}"),
     wait: one("{time}"),
     "": one("{number} people"),
+  },
+  built: {
+    measured: [
+      { text: "{measure} = {value} because {reason}" },
+      { text: "length of {part} = {length} because {reason}", when: /^\s*length/ },
+    ],
+    used: one("{stock} instead of {stock} because {reason}"),
+    changed: one("{words}"),
+    wear: one("{date} {words}"),
   },
 };
 

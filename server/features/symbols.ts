@@ -10,7 +10,7 @@ export interface PlanSymbol {
   readonly name: string;
   /** What it comes to: `4 of 2x4, 29-1/4"`. */
   readonly detail: string;
-  readonly kind: "plan" | "joint" | "step" | "rule" | "load" | Declaring;
+  readonly kind: "plan" | "joint" | "step" | "built" | "rule" | "load" | Declaring;
   /** All of it, and the name to show. The second lies inside the first. */
   readonly range: Span;
   readonly selection: Span;
@@ -92,6 +92,8 @@ function symbolOf(entry: Entry, worked: Worked): PlanSymbol[] {
       );
     case "load":
       return symbol(`load ${thingText(entry.thing)}`, "load", written(entry.value), entry.keyword);
+    case "built":
+      return symbol(`built ${entry.date.text}`, "built", entry.by?.text ?? "", entry.date);
     case "step":
       return symbol(entry.title.text || "step", "step", "", entry.title.text ? entry.title : entry.keyword);
     default:

@@ -1,15 +1,8 @@
 /** The measuring-up slip of an open plan, filled in beside it; the messages themselves are told in client/protocol.ts. */
 import type { Connection, InitializeParams } from "vscode-languageserver";
-import {
-  adapt,
-  filledSlip,
-  type Slip,
-  slipDrawingsInSteps,
-  slipInSteps,
-  slipParts,
-  wishedChanges,
-} from "../exchange";
+import { adapt } from "../exchange";
 import { type Evaluated, evaluate } from "../service";
+import { filledSlip, type Slip, slipDrawingsInSteps, slipInSteps, slipParts, wishedChanges } from "../slips";
 import type { Guard } from "./answers/answering";
 import { toldAsFault } from "./faults";
 import { laidOutInTurns } from "./layouts/in-turns";

@@ -205,6 +205,8 @@ function findUses(entry: Entry): Use[] {
     if (clause.kind === "carried") for (const t of clause.by) thing(t, PLACED, "nothing");
     if (clause.kind === "uses" || clause.kind === "coats")
       for (const t of clause.things) thing(t, PLACED, "nothing");
+    if (clause.kind === "made of")
+      for (const name of [clause.used, clause.planned]) use(name, ["stock", "sheet"], "sections");
     if (clause.kind === "lines") for (const t of clause.things) thing(t, ["box"], "nothing");
     if (clause.kind === "driven" && clause.fastener) use(clause.fastener, ["fastener"], "sizes");
     if ("target" in clause && clause.target) thing(clause.target);

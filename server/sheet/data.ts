@@ -3,6 +3,7 @@
  * Everything is text or a number; nothing here knows HTML. Lengths carry millimetres and the text to the plan's mark.
  */
 
+import type { SheetBuilt } from "./data-built";
 import type { SheetGap, SheetHeld, SheetRoots, SheetTaken } from "./data-holding";
 import type { SheetPile, SheetProof, SheetRest, SheetStop } from "./data-stock";
 import type {
@@ -15,6 +16,7 @@ import type {
   SheetYard,
 } from "./data-work";
 
+export type * from "./data-built";
 export type * from "./data-holding";
 export type * from "./data-stock";
 export type * from "./data-work";
@@ -379,4 +381,6 @@ export interface SheetData {
   readonly roots: readonly SheetRoots[];
   /** Gaps between boards through the year. */
   readonly gaps: readonly SheetGap[];
+  /** In the order of their days. */
+  readonly built: readonly SheetBuilt[];
 }

@@ -5,6 +5,7 @@ import { LENGTH, moneyText, quantityText } from "../units";
 import { cautionsOf, type Worked } from "../worked";
 import type { SheetData } from "./data";
 import { boardPlans, panelPlans } from "./gather-boards";
+import { builtRows } from "./gather-built";
 import { finishRows, liningRows } from "./gather-coats";
 import { cutGroups } from "./gather-cuts";
 import { holdingOf } from "./gather-holding";
@@ -82,6 +83,7 @@ export function gather(
     ...holdingOf(worked, place, words),
     roots: rootRows(worked, words),
     gaps: gapRows(worked, place, words),
+    built: builtRows(worked, place, words),
   };
 }
 

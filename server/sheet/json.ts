@@ -169,6 +169,17 @@ const HELD = {
 const ROOTS = { crop: null, box: null, here: null, wants: null, ground: null, state: null, source: null };
 const GAP = { row: null, built: MARKED, wettest: MARKED, driest: MARKED, where: null, place: PLACE };
 
+const VALUE = { value: null, unit: null, text: null };
+export const BUILT = {
+  date: null,
+  by: null,
+  measured: { what: null, planned: VALUE, built: VALUE, because: null },
+  boards: { planned: null, used: null, because: null },
+  changed: null,
+  wear: { date: null, words: null },
+  place: PLACE,
+};
+
 const SHEET: Order<SheetData> = {
   format: null,
   version: null,
@@ -227,6 +238,7 @@ const SHEET: Order<SheetData> = {
   holdsCaution: null,
   roots: ROOTS,
   gaps: GAP,
+  built: BUILT,
 };
 
 /** The same value with its keys in order; keys that the contract does not know stand last, by name. */

@@ -2,6 +2,7 @@
 
 export { HAIRLINE, TOUCHING } from "../solid/contact";
 export * from "./aisle";
+export type * from "./as-built";
 export { type Assumption, assumedWords } from "./assumptions";
 export * from "./bits-needed";
 export * from "./boxes";

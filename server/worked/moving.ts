@@ -59,7 +59,7 @@ const overlaps = (a: Bounds, b: Bounds, k: Axis): boolean => a.least[k] < b.most
 
 /** Whether something else in the plan is worked out from where the pieces of a line stand. */
 export function leansOn({ loaded, scope }: Worked, { entry, subject }: Placement): boolean {
-  const joining = new Set(["fasten", "glue", "coat", "line", "step", "accept", "load"]);
+  const joining = new Set(["fasten", "glue", "coat", "line", "step", "accept", "built", "load"]);
   return loaded.files.some(({ tree }) =>
     tree.entries.some((other) => {
       if (other === entry || joining.has(other.kind)) return false;

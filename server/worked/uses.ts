@@ -16,6 +16,7 @@ const UNTOLD: ReadonlySet<Entry["kind"]> = new Set([
   "load",
   "step",
   "accept",
+  "built",
 ]);
 
 export function checkUses(main: Main, scope: Scope, worker: Worker): void {

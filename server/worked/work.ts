@@ -6,6 +6,7 @@ import type { Comparison, Entry, Expression } from "../../grammar/tree";
 import type { Layouts } from "../cutting/improve";
 import { type At, type Declared, ifKnown, type Loaded, type Scope, scopeOf, type Value } from "../plan";
 import { order, type Quantity } from "../units";
+import { type AsBuilt, builtOf } from "./as-built";
 import { askedOf } from "./asked";
 import { type Box, workBox } from "./boxes";
 import { type CoatWork, coatsOf } from "./coating";
@@ -102,6 +103,7 @@ export interface Worked {
   readonly guarding: Guarding;
   readonly musts: readonly Must[];
   readonly accepted: readonly Accepted[];
+  readonly built: readonly AsBuilt[];
   readonly faults: readonly Fault[];
   /** Works out an expression of the plan once more. */
   readonly evaluate: (e: Expression, file: string) => Value<Quantity>;
@@ -219,6 +221,7 @@ export function work(loaded: Loaded, layouts: Layouts = FIRST_ANSWERS): Worked {
     guarding: guardingOf({ loaded, scope, settings, space, boxes, parts, linings, rolls, coats }),
     musts: mustsOf(main, worker),
     accepted: acceptedOf(main),
+    built: builtOf({ loaded, scope, worker, parts }),
     faults: [...worker.faults],
     evaluate: (e: Expression, file: string) => worker.evaluate(e, file),
     materialOf: (declared: Declared) => materials.peek(declared),

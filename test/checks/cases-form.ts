@@ -73,6 +73,14 @@ export const FORM_CASES: Readonly<Record<string, readonly Case[]>> = {
     'part because 4 of 2x4, length 28"',
     'part Front Leg 4 of 2x4, length 28"',
   ],
+  "bad-date": [
+    `${leg(', length 28"')}\nbuilt 5/9/2026`,
+    `${leg(', length 28"')}\nbuilt 25/9/2026 by the garden class`,
+    `${leg(', length 28"')}\nbuilt 9 May 2026 by the garden class`,
+    `${leg(', length 28"')}\nbuilt 2026-02-30\n  wear 2027-13-40 The lower slat is soft`,
+    `${leg(', length 28"')}\nbuilt by the garden class`,
+    `${leg(', length 28"')}\nbuilt 2026-05-09\n  wear The lower slat is soft`,
+  ],
   "bad-number": [
     leg(", length 1,5 m"),
     leg(", length 28 in"),

@@ -21,6 +21,13 @@ export const WORK_CASES: Readonly<Record<string, readonly Case[]>> = {
     `${trough("57 psf", "\n  of which people 57 psf")}box trough, inside 46" x 15" x 12", filled with soil, weighs 47 lb empty`,
     'plan A trough\n  UNITS\n  floor limit 57 psf\nbox trough, inside 46" x 15" x 12", filled with soil, weighs 47 lb empty',
   ],
+  "built-unclear": [
+    `measure rim = 30"\npart leg 4 of 2x4, length rim\nbuilt 2026-05-09\n  wear 2025-04-01 One leg is soft at its foot`,
+    `part leg of 2x4\nplace leg diagonally on front of rail\npart rail 1 of 1x6, length 20"\nplace rail across, on edge, on floor, 0 from left, 0 from front\nbuilt 2026-05-09\n  measured length of leg = 3"`,
+    `part leg 4 of 2x4, length 28"\nbuilt 2026-05-09\n  measured width of leg = 3"\n  measured length of front leg = 3"`,
+    `part leg 4 of 2x4, length 28"\nbuilt 2026-05-09\n  used 2x6 instead of 1x4`,
+    `part leg 4 of 2x4, length 28"\nbuilt 2026-05-09\n  used 2x4 instead of 2x4 because it is what there was`,
+  ],
   "ends-cross": ['part block 2 of 1x6, length 8", long point to long point, ends mitered 45°'],
   "no-tool-for-cut": [
     'tools\n  miters to 47°\n  bevels to 45°\npart brace 2 of 2x4, length 20", left end mitered 50°, right end beveled 46°',

@@ -63,6 +63,65 @@ function repository(name: string) {
   return { root, write, commit, at: root };
 }
 
+describe("sawbuck diff --built", () => {
+  const write = (name: string, text: string) => writeFileSync(join(folder, name), text);
+  const shelf = (record: string): string =>
+    `measure long = 20"\npart board 1 of 1x6, length long\nload board 20 lb\n${record}`;
+
+  test("compares a plan with how it was built, and ends with 0, 1 or 2", () => {
+    write("built.sawbuck", shelf('built 2026-05-09 by us\n  measured long = 24"\nbuilt 2027-05-09\n'));
+    const last = run(["diff", "built.sawbuck", "--built"], folder);
+    expect(last.status).toBe(0);
+    expect(last.stdout).toContain("Built on 2027-05-09\nAs planned, as far as the plan says.");
+    expect(last.stdout).toContain("Nothing of the thing changed");
+    const first = run(["diff", "built.sawbuck", "--built", "2026-05-09"], folder);
+    expect(first.status).toBe(1);
+    expect(first.stdout).toContain("from built.sawbuck to built.sawbuck as built on 2026-05-09");
+    expect(first.stdout).toContain('long  planned 20", built 24"');
+    expect(first.stdout).toContain('length: 20" → 24"');
+    const other = run(["diff", "built.sawbuck", "--built", "2026-05-10"], folder);
+    expect(other.status).toBe(2);
+    expect(other.stderr).toBe(
+      "sawbuck: built.sawbuck: it does not say that it was built on 2026-05-10, but on 2026-05-09, 2027-05-09\n",
+    );
+  });
+
+  test("says what a building does not tell, and how it is asked", () => {
+    write("never.sawbuck", shelf(""));
+    const never = run(["diff", "never.sawbuck", "--built"], folder);
+    expect(never.status).toBe(2);
+    expect(never.stderr).toContain("never.sawbuck: it does not say that it was built");
+    expect(run(["diff", "--built"], folder).stderr).toContain(
+      "“diff --built” takes one plan file, and a day.",
+    );
+  });
+
+  test("in French, in JSON and as a page", () => {
+    write(
+      "built.sawbuck",
+      shelf('built 2026-05-09 by us\n  measured long = 24"\n  changed The ends are oiled\n'),
+    );
+    const diff = (...more: readonly string[]) => run(["diff", "built.sawbuck", "--built", ...more], folder);
+    expect(diff("--language", "fr").stdout).toContain(
+      "de built.sawbuck à built.sawbuck, construit le 2026-05-09",
+    );
+    const [told] = JSON.parse(diff("--format", "json").stdout).plans;
+    expect(told.built).toMatchObject([{ date: "2026-05-09", by: "us", changed: ["The ends are oiled"] }]);
+    expect(told.plans.new.file).toBe("built.sawbuck as built on 2026-05-09");
+    expect(diff("--format", "html").stdout).toContain("The ends are oiled");
+  });
+
+  test("a hazard that the thing as built has, and the plan has not, is told as new", () => {
+    const bench = readFileSync(join(ROOT, "samples/mistakes/too-weak.sawbuck"), "utf8");
+    const record = "built 2026-05-09\n  used 1x8 instead of 2x8 because the yard was out of them\n";
+    write("bench.sawbuck", bench.replace("of 1x8", "of 2x8") + record);
+    const { stdout, status } = run(["diff", "bench.sawbuck", "--built"], folder);
+    expect(status).toBe(1);
+    const problems = stdout.slice(stdout.indexOf("\nProblems\n"));
+    expect(problems).toMatch(/^\nProblems\n-+\nNew:\n {2}Hazard .*[\s\S]*too-weak/);
+  });
+});
+
 describe("sawbuck diff", () => {
   test("compares two files, and ends with 0, 1 or 2", () => {
     writeFileSync(join(folder, "a.sawbuck"), PLAN('9"'));

@@ -37,7 +37,7 @@ describe("a comparison", () => {
           const { old, new: now } = list as { readonly old?: unknown; readonly new?: unknown };
           return Array.isArray(old) ? [old, now] : [];
         });
-        expect(lists.length).toBe(14);
+        expect(lists.length).toBe(15);
         expect(lists.flat()).toEqual([]);
       }),
       runs,

@@ -37,7 +37,7 @@ function strangeTags(html: string): string[] {
 test("plans with markup in every kind of words", () => {
   fc.assert(
     fc.property(fc.oneof(madePlan, brokenSample), evil, evil, (plan, a, b) => {
-      const text = `plan ${a}\n  written by ${b}\n  licence ${a}\n  floor limit 40 psf by ${b}\nshop ${a}\nnote ${b}\nstep ${a}\nmust 1" at most 2" because ${b}\naccept over-budget because ${a}\n${plan}part ${a} of ${b}\n`;
+      const text = `plan ${a}\n  written by ${b}\n  licence ${a}\n  floor limit 40 psf by ${b}\nshop ${a}\nnote ${b}\nstep ${a}\nmust 1" at most 2" because ${b}\naccept over-budget because ${a}\nbuilt 2026-05-09 by ${b}\n  changed ${a}\n  wear 2027-04-01 ${b}\n${plan}part ${a} of ${b}\n`;
       const page = writeSheet(sheetOf(evaluate(`${a}.sawbuck`, text, nothing)), "html");
       const html = page.replace(`<script>${PAGE_SCRIPT}</script>`, "");
       expect(html.length).toBeLessThan(page.length);

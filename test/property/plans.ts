@@ -120,6 +120,28 @@ const placed = fc
     ].join("\n"),
   );
 
+const named = name.filter((n) => n !== "x");
+const day = fc.constantFrom("2026-05-09", "2025-11-30", "2024-02-29");
+/** That it was built: what came out otherwise of things that the plan may have, in words, and what wear was found. */
+export const builtLine: fc.Arbitrary<string> = fc
+  .tuple(
+    day,
+    fc.constantFrom("", " by Ms Okoro's group", " by us, # all"),
+    fc.array(
+      fc.oneof(
+        fc
+          .tuple(named, fc.oneof(length, angle), fc.constantFrom("", " because the wall leans"))
+          .map(([n, l, why]) => `measured ${n} = ${l}${why}`),
+        fc.tuple(named, length).map(([n, l]) => `measured length of ${n} = ${l}`),
+        fc.tuple(section, section).map(([a, b]) => `used ${a} instead of ${b}`),
+        fc.constant('changed Two more screws, "long" ones'),
+        day.map((d) => `wear ${d} One leg is soft`),
+      ),
+      { maxLength: 4 },
+    ),
+  )
+  .map(([date, by, clauses]) => [`built ${date}${by}`, ...clauses.map((c) => `  ${c}`)].join("\n"));
+
 /** Four legs and a rail on them, which whatever comes later may lean on. */
 const frame = fc
   .tuple(whole, whole, fc.integer({ min: 1, max: 4 }), fc.constantFrom('#8 x 1-5/8"', '#8 x 3"'))
@@ -139,7 +161,18 @@ export const madePlan: fc.Arbitrary<string> = fc
   .tuple(
     fc.constantFrom(true, false).chain((framed) => (framed ? frame : fc.constant(""))),
     fc.array(
-      fc.oneof(part, part, measure, fasten, form, ring, placed, fc.constant("# a note"), fc.constant("")),
+      fc.oneof(
+        part,
+        part,
+        measure,
+        fasten,
+        form,
+        ring,
+        placed,
+        builtLine,
+        fc.constant("# a note"),
+        fc.constant(""),
+      ),
       { maxLength: 25 },
     ),
   )

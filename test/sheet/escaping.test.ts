@@ -97,6 +97,9 @@ describe("the page", () => {
         "boards.*.proof.unit",
         "boards.*.stops.*.boards.*.label",
         "boards.*.stops.*.length.other",
+        "built.*.measured.*.built.unit",
+        "built.*.measured.*.planned.unit",
+        "built.*.place.file",
         "cutList.*.rows.*.place.file",
         "cutList.*.rows.*.rule",
         "cutList.*.rows.*.shortPoint.other",
@@ -297,7 +300,7 @@ describe("the JSON", () => {
           .map(([key, inner]) => [key, turned(inner)]),
       );
     };
-    expect(Object.keys(turned(trough) as object)[0]).toBe("gaps");
+    expect(Object.keys(turned(trough) as object)[0]).toBe("built");
     expect(sheetJson(turned(trough) as typeof trough)).toBe(sheetJson(trough));
     expect(sheetJson(empty)).toMatch(/^{\n {2}"format": "sawbuck-sheet",\n {2}"version": 1,\n/);
     expect(sheetJson(empty).endsWith("}\n")).toBe(true);

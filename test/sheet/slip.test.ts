@@ -1,9 +1,10 @@
 /** Measuring-up slips: which rows, where each is seen, and what somebody may type. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { adapt, slipInSteps } from "../../server/exchange";
+import { adapt } from "../../server/exchange";
 import { evaluate } from "../../server/service";
 import { asMeasured } from "../../server/sheet/slip/measured";
+import { slipInSteps } from "../../server/slips";
 import { ANGLE, LENGTH, readLiteral, roughly } from "../../server/units";
 
 const read = (file: string) => ({ file, refused: "there is no such file" });

@@ -121,6 +121,7 @@ describe("what the sheet says of its own", () => {
         "When to stop",
         "Order of work",
         "Notes",
+        "As built",
         "After it is built",
       ]
     `);

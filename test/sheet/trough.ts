@@ -800,6 +800,24 @@ export const trough: SheetData = {
       place: at(44),
     },
   ],
+  built: [
+    {
+      date: "2026-05-09",
+      by: "Ms Okoro's group",
+      measured: [
+        {
+          what: "rim-height",
+          planned: { value: 762, unit: "mm", text: '30"' },
+          built: { value: 698.5, unit: "mm", text: '27-1/2"' },
+          because: "the wall leans",
+        },
+      ],
+      boards: [{ planned: "1x6", used: "fir-1x6", because: "" }],
+      changed: ["Two more screws in each corner"],
+      wear: [{ date: "2027-04-01", words: "The lower slat is soft" }],
+      place: at(60),
+    },
+  ],
 };
 
 /** A sheet with nothing on it. */
@@ -850,4 +868,5 @@ export const empty: SheetData = {
   holdsCaution: "",
   roots: [],
   gaps: [],
+  built: [],
 };

@@ -314,7 +314,7 @@ const CODES: ReadonlySet<string> = new Set(
 /** What the plan itself says, longest first: titles, notes, reasons, rules, whose limits, expressions for lengths. */
 function typedIn(
   { worked: { settings, loaded, finishes } }: Evaluated,
-  { cutList, musts, accepted, boards, panels }: SheetData,
+  { cutList, musts, accepted, boards, panels, built }: SheetData,
 ): string[] {
   const { title, anchoredTo, writtenBy, licence, floorLimit, footLimit, shares, tools: has } = settings;
   const titles = loaded.files.flatMap(({ tree }) =>
@@ -328,6 +328,7 @@ function typedIn(
     ...cutList.flatMap(({ rows }) => rows.map(({ rule }) => rule)),
     ...musts.flatMap(({ rule, because }) => [rule, because]),
     ...accepted.map((problem) => problem.accepted ?? ""),
+    ...built.flatMap(({ by, changed, wear }) => [by, ...changed, ...wear.map(({ words }) => words)]),
     ...[...boards, ...panels].map(({ onHandAfter }) => onHandAfter),
   ]
     .filter((text) => text !== "")

@@ -88,6 +88,16 @@ export const FORM: Form = {
     "name-blank": "Un nom tient en un mot : « {found} » s’écrit donc {better}.",
     "name-reserved": "« because » ouvre une raison : rien ne peut donc s’appeler ainsi.",
   },
+  "bad-date": {
+    ...CURES,
+    order: "Une date s’écrit avec l’année d’abord, puis le mois, puis le jour : {better}.",
+    either:
+      "« {found} » peut être deux jours. Une date s’écrit avec l’année d’abord, puis le mois, puis le jour : {better} ou {other}.",
+    "no-month":
+      "« {found} » n’est pas une date : une année a 12 mois. L’année vient d’abord, puis le mois, puis le jour.",
+    "no-day": "« {found} » n’est pas une date : ce mois-là a {days} jours.",
+    missing: "Après « {after} » vient la date, avec l’année d’abord, puis le mois, puis le jour : {example}",
+  },
   "bad-number": {
     ...CURES,
     "comma-number":

@@ -121,6 +121,16 @@ export const MEANING: Readonly<Record<string, Templates>> = {
     write: "Écrivez {to}",
     drop: "Enlevez le nombre, pour que ce soient les places qui comptent",
   },
+  "built-unclear": {
+    "wear-early": "Cette usure a été vue le {wear}, avant le jour de la construction, le {built}.",
+    "no-length":
+      "La ligne de « {name} » ne dit pas de longueur : elle découle d’autre chose, qui est ce qu’il faut relever.",
+    "not-measured":
+      "« {name} » ne peut pas se relever ici : c’est une mesure par son nom, ou « length of » une pièce.",
+    "not-used": "Rien dans ce plan n’est fait en « {name} » : rien n’a donc pu en prendre la place.",
+    same: "« {name} » est ce que dit déjà le plan.",
+    leave: "Enlevez « {text} »",
+  },
   "said-twice": {
     twice: "« {what} » est dit deux fois ; c’est la première fois qui compte.",
     first: "C’est dit une première fois ici.",

@@ -1,10 +1,12 @@
 /** The headlines of problems' pages in French, by code. */
 export const TITLES: Readonly<Record<string, string>> = {
   "bad-name": "Un mot qui ne peut pas être un nom",
+  "bad-date": "Une date qui ne peut pas se lire",
   "bad-number": "Un nombre qui ne peut pas se lire",
   "box-open": "Un bac qui a une ouverture",
   "box-over-load": "Un bac plein trop lourd pour le plancher",
   "brace-short": "Une écharpe qui ne va pas d’un coin à l’autre",
+  "built-unclear": "Un relevé de ce qui a été construit qui ne va pas",
   "cannot-accept": "Une ligne « accept » qui ne fait rien",
   "cannot-be-cut": "Du bois dans lequel une pièce ne peut pas se couper",
   "cannot-reach": "Hors de portée du pinceau ou de la main",

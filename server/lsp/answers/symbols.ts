@@ -37,6 +37,7 @@ export const SYMBOL_KINDS: Readonly<Record<PlanSymbol["kind"], SymbolKind>> = {
   load: SymbolKind.Number,
   rule: SymbolKind.Boolean,
   step: SymbolKind.Function,
+  built: SymbolKind.Event,
 };
 
 const toSymbol = (s: PlanSymbol, document: TextDocument): DocumentSymbol => ({

@@ -1,5 +1,13 @@
 /** From two sheets to what differs between them. */
-import type { Marked, NotChecked, SheetBoard, SheetData, SheetPanel, SheetProblem } from "../data";
+import type {
+  Marked,
+  NotChecked,
+  SheetBoard,
+  SheetBuilt,
+  SheetData,
+  SheetPanel,
+  SheetProblem,
+} from "../data";
 import type { SheetWords } from "../words";
 import type { CutOtherwise, SheetChanges } from "./data";
 import {
@@ -21,12 +29,16 @@ export interface Side {
   readonly isThere: boolean;
 }
 
-/** Both sheets in these words and in the same units, in which `mark` writes a length in mm. */
+/**
+ * Both sheets in these words and in the same units, in which `mark` writes a length in mm. `built` finds the building whose
+ * plan the new one is, on the sheet of the old.
+ */
 export function changesOf(
   before: Side,
   after: Side,
   words: SheetWords,
   mark: (mm: number) => Marked,
+  built?: (sheet: SheetData) => SheetBuilt | undefined,
 ): SheetChanges {
   const [old, now] = [before, after].map(({ sheet, isThere }) =>
     isThere ? sheet : { ...sheet, title: "" },
@@ -47,12 +59,18 @@ export function changesOf(
     accepted: only(old.accepted, now.accepted, problemKey),
     notChecked: only(old.notChecked, now.notChecked, ({ what, why }: NotChecked) => `${what}\n${why}`),
   };
+  const record = built?.(old);
   const plan = ({ sheet: { file, title }, isThere }: Side) => (isThere ? { file, title } : null);
   return {
     format: "sawbuck-changes",
     version: 1,
     plans: { old: plan(before), new: plan(after) },
-    same: before.isThere && after.isThere && Object.values(found).every((list) => sizeOf(list) === 0),
+    built: record ? [record] : [],
+    same:
+      before.isThere &&
+      after.isThere &&
+      (record?.changed.length ?? 0) === 0 &&
+      Object.values(found).every((list) => sizeOf(list) === 0),
     ...found,
   };
 }

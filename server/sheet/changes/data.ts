@@ -3,7 +3,7 @@
  * are only ever added. It is told of the thing, not of the text: pieces, joints, boards, cost, weight, work, problems.
  * Compared the other way round it is the same with `old` and `new` exchanged and `by` turned round.
  */
-import type { Marked, NotChecked, SheetProblem } from "../data";
+import type { Marked, NotChecked, SheetBuilt, SheetProblem } from "../data";
 
 /** What there was and what there is; null where there was, or is, nothing. */
 export interface Both<T> {
@@ -66,7 +66,9 @@ export interface SheetChanges {
   readonly format: "sawbuck-changes";
   readonly version: 1;
   readonly plans: Both<{ readonly file: string; readonly title: string }>;
-  /** Nothing that is listed below differs. */
+  /** What the plan tells of the building that it is compared with; empty where none is. */
+  readonly built: readonly SheetBuilt[];
+  /** Nothing that is listed below differs, and nothing was changed that is only told in words. */
   readonly same: boolean;
   /** Title, size, weight, and what the plan says of itself. */
   readonly plan: readonly Told[];

@@ -2,6 +2,7 @@
 import type { Drawing } from "../display";
 import type { Block, Figure, Item, Section, SheetDocument } from "../document";
 import { list, paragraph, section, terms } from "../parts/blocks";
+import { builtSection } from "../parts/built";
 import { notCheckedItem, problemItem } from "../parts/problems";
 import type { SheetWords } from "../words";
 import type { PieceChange, PieceFacts, SheetChanges, Told } from "./data";
@@ -54,8 +55,11 @@ function sectionsOf(
   drawings: ChangeDrawings | undefined,
 ): Section[] {
   const { changes: says } = words;
-  if (changes.same) return section("same", says.headings.plan, [paragraph("plain", says.nothing)]);
+  const record = builtSection(changes, words);
+  if (changes.same)
+    return [...record, ...section("same", says.headings.plan, [paragraph("plain", says.nothing)])];
   return [
+    ...record,
     ...(drawings ? drawingSection(drawings, words) : []),
     ...section("plan", says.headings.plan, [toldTerms(changes.plan, words)]),
     ...section("pieces", says.headings.pieces, [pieceList(changes, words)]),

@@ -1,5 +1,5 @@
 /** A comparison as JSON, its keys in the order of the contract. */
-import { jsonIn, MARKED, type Order, PLACE, PROBLEM } from "../json";
+import { BUILT, jsonIn, MARKED, type Order, PLACE, PROBLEM } from "../json";
 import type { SheetChanges } from "./data";
 
 const PLAN = { file: null, title: null };
@@ -11,6 +11,7 @@ const CHANGES: Order<SheetChanges> = {
   format: null,
   version: null,
   plans: { old: PLAN, new: PLAN },
+  built: BUILT,
   same: null,
   plan: TOLD,
   pieces: {

@@ -1,5 +1,5 @@
 /** What a sheet says, in rows that are known by what they are about: to be compared with those of another. Nothing here says a mark, which is another letter wherever a part comes in between. */
-import type { SheetData, SheetStep } from "../data";
+import type { SheetBuilt, SheetData, SheetStep } from "../data";
 import { sentence } from "../parts/names";
 import type { SheetWords } from "../words";
 import type { Line } from "./rows";
@@ -82,6 +82,7 @@ export function moreLines(data: SheetData, words: SheetWords): Line[] {
     })),
     ...data.musts.map(({ rule, state }) => ({ what: rule, text: state })),
     ...data.notes.map((note) => ({ what: changes.note, text: note })),
+    ...data.built.map((one) => ({ what: words.built.on(one.date, one.by), text: builtText(one, words) })),
   ];
 }
 
@@ -114,6 +115,15 @@ const stepText = (
   ]
     .filter(Boolean)
     .join("; ");
+
+/** What came out, without what was planned: that is the plan's. */
+const builtText = ({ measured, boards, changed, wear }: SheetBuilt, words: SheetWords): string =>
+  [
+    ...measured.map(({ what, built }) => words.said(what, built.text)),
+    ...boards.map(({ used, planned }) => words.built.insteadOf(used, planned)),
+    ...changed,
+    ...wear.map(({ date, words: found }) => words.said(words.built.wear(date), found)),
+  ].join(words.between) || words.built.asPlanned;
 
 const lines = (rows: readonly (readonly [what: string, text: string | null])[]): Line[] =>
   rows.flatMap(([what, text]) => (text ? [{ what, text }] : []));

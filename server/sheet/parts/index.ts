@@ -4,6 +4,7 @@ import type { Section, SheetDocument } from "../document";
 import type { SheetDrawing } from "../drawings";
 import type { SheetWords } from "../words";
 import { section, terms } from "./blocks";
+import { builtSection } from "./built";
 import { buyingSection } from "./buying";
 import { finishSection, linerSection } from "./coats";
 import { answerSection, cutListSection } from "./cuts";
@@ -74,6 +75,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     ...gapSection(data, words),
     ...stepSections(data, drawings, words),
     ...noteSection(data, words),
+    ...builtSection(data, words),
     ...careSection(data, words),
   ],
   stations: (data, words, drawings) => [
@@ -98,6 +100,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
       words,
     ),
     ...noteSection(data, words),
+    ...builtSection(data, words),
     ...careSection(data, words),
   ],
   learners: (data, words, drawings) => [
@@ -114,6 +117,7 @@ const ORDER: Readonly<Record<SheetReader, Rest>> = {
     // They tell the lengths too.
     ...layoutSections(data, words),
     ...offcutSection(data, words),
+    ...builtSection(data, words),
   ],
 };
 

@@ -4,6 +4,7 @@ import { briefly, cite, type Source } from "../../trade";
 import { ENGLISH_NUMBERS } from "../../units";
 import { SHOP_ENGLISH, type ShopWords } from "../../worked";
 import { ENGLISH_BOOK } from "./english-book";
+import { ENGLISH_BUILT } from "./english-built";
 import { ENGLISH_CHANGES } from "./english-changes";
 import { ENGLISH_DRAWINGS } from "./english-drawings";
 import { ENGLISH_HOLDING } from "./english-holding";
@@ -22,6 +23,7 @@ export const ENGLISH = {
   messages: "en" as Language,
   numbers: ENGLISH_NUMBERS,
   plan: ENGLISH_PLAN,
+  built: ENGLISH_BUILT,
   wood: ENGLISH_WOOD,
   holding: ENGLISH_HOLDING,
   drawings: ENGLISH_DRAWINGS,
@@ -75,6 +77,7 @@ export const ENGLISH = {
     sittings: "When to stop",
     steps: "Order of work",
     notes: "Notes",
+    built: "As built",
     care: "After it is built",
     stations: {
       mark: "First station: mark the boards",

@@ -4,6 +4,7 @@ import { frenchPiece } from "../../checks/french/pieces";
 import { FRENCH_NUMBERS, fr, many, one } from "../../checks/french/type";
 import type { SheetWords } from "./english";
 import { FRENCH_BOOK } from "./french-book";
+import { FRENCH_BUILT } from "./french-built";
 import { FRENCH_CHANGES } from "./french-changes";
 import { FRENCH_DRAWINGS } from "./french-drawings";
 import { FRENCH_HOLDING } from "./french-holding";
@@ -19,6 +20,7 @@ export const FRENCH: SheetWords = {
   numbers: FRENCH_NUMBERS,
   work: FRENCH_WORK,
   plan: FRENCH_PLAN,
+  built: FRENCH_BUILT,
   wood: FRENCH_WOOD,
   holding: FRENCH_HOLDING,
   book: FRENCH_BOOK,
@@ -67,6 +69,7 @@ export const FRENCH: SheetWords = {
     sittings: "Quand s’arrêter",
     steps: "Ordre du travail",
     notes: "Notes",
+    built: "Tel que construit",
     care: "Entretien",
     stations: {
       mark: fr`Premier poste : tracer les planches`,
