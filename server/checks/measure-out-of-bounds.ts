@@ -19,7 +19,7 @@ measure rim = 30", at most 32"
 part leg 4 of 2x4, length rim
 \`\`\``,
   templates: {
-    outside: "“{name}” is {value}, but it may be {comparison} {bound}.",
+    outside: "“{name}” is {value}, but it must be {comparison} {bound}.",
     bound: "The bound is here.",
   },
   run: ({ measures, settings }) =>

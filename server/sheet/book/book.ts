@@ -120,7 +120,7 @@ function contentsOf(plans: readonly BookPlan[], words: SheetWords): Table | unde
   const column = (
     name: keyof typeof columns,
     cell: (short: InShort) => string,
-    fit: "text" | "number" = "text",
+    fit: "text" | "number" | "wide" = "text",
   ) => ({
     name,
     head: columns[name],
@@ -132,7 +132,7 @@ function contentsOf(plans: readonly BookPlan[], words: SheetWords): Table | unde
     "plans",
     [
       { ...column("plan", () => ""), cell: ({ id, short }: Row) => [{ text: short.title, to: id }] },
-      column("about", ({ about }) => about),
+      column("about", ({ about }) => about, "wide"),
       column("size", ({ size }) => size),
       column("pieces", ({ pieces }) => String(pieces), "number"),
       column("boards", ({ boards }) => String(boards), "number"),

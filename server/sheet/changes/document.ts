@@ -60,7 +60,7 @@ function sectionsOf(
     return [...record, ...section("same", says.headings.plan, [paragraph("plain", says.nothing)])];
   return [
     ...record,
-    ...(drawings ? drawingSection(drawings, words) : []),
+    ...(drawings ? drawingSection(drawings, record.length > 0, words) : []),
     ...section("plan", says.headings.plan, [toldTerms(changes.plan, words)]),
     ...section("pieces", says.headings.pieces, [pieceList(changes, words)]),
     ...buyingSection(changes, words),
@@ -71,10 +71,15 @@ function sectionsOf(
   ];
 }
 
-function drawingSection({ old, new: now }: ChangeDrawings, { changes }: SheetWords): Section[] {
+function drawingSection(
+  { old, new: now }: ChangeDrawings,
+  built: boolean,
+  { changes }: SheetWords,
+): Section[] {
+  const [first, second] = built ? [changes.planned, changes.built] : [changes.before, changes.now];
   const figure = (caption: string, drawing: Drawing | undefined): Figure[] =>
     drawing ? [{ kind: "figure", caption, drawing: () => drawing, toScale: true }] : [];
-  const figures = [...figure(changes.before, old), ...figure(changes.now, now)];
+  const figures = [...figure(first, old), ...figure(second, now)];
   return figures.length === 0
     ? []
     : section("drawings", changes.headings.drawings, [

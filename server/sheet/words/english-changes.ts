@@ -12,6 +12,8 @@ export const ENGLISH_CHANGES = {
     "Nothing of the thing changed: pieces, joints, boards, cost, work and problems are the same. Lengths are compared to the marks of the tape.",
   before: "Before",
   now: "Now",
+  planned: "As planned",
+  built: "As built",
   marked: "What is gone, new or changed has a heavy outline and a tint.",
 
   headings: {
@@ -36,7 +38,8 @@ export const ENGLISH_CHANGES = {
   come: (pieces: string) => `new: ${pieces}`,
   gone: (pieces: string) => `gone: ${pieces}`,
   /** So many of the pieces of a row. */
-  some: (n: number, of: number) => (n < of ? `${n} of ${of}` : of === 1 ? "it" : `all ${of}`),
+  some: (n: number, of: number) =>
+    n < of ? `${n} of ${of}` : of === 1 ? "it" : of === 2 ? "both" : `all ${of}`,
   moved: (some: string, way: string) => `${some} moved ${way}`,
   turned: (some: string) => `${some} turned otherwise`,
   ways: {

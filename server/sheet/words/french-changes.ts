@@ -11,6 +11,8 @@ export const FRENCH_CHANGES: typeof ENGLISH_CHANGES = {
   nothing: fr`Rien n’a changé à l’ouvrage : pièces, assemblages, planches, coût, travail et problèmes sont les mêmes. Les longueurs sont comparées aux graduations du mètre.`,
   before: "Avant",
   now: "Maintenant",
+  planned: "Comme prévu",
+  built: "Tel que construit",
   marked: "Ce qui a disparu, ce qui est nouveau ou changé a un trait épais et une teinte.",
 
   headings: {
