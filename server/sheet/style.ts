@@ -55,6 +55,7 @@ export const SHEET_STYLE = `
 .sheet td li { margin: 0; }
 .sheet .mark { width: 8mm; }
 .sheet .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
+.sheet .plans th.number { white-space: normal; }
 .sheet .count { width: 9mm; padding-right: 4mm; }
 .sheet .part, .sheet .what, .sheet .piece, .sheet .wide { overflow-wrap: anywhere; }
 .sheet .part, .sheet .piece { min-width: 26mm; }
@@ -167,4 +168,4 @@ export const SHEET_STYLE = `
 `;
 
 /** The hash of `SHEET_STYLE` for a content policy; a test holds it to the text. */
-export const SHEET_STYLE_HASH = "sha256-NwBf12Qa0IfwIIGp7cCoCrIXLkXQym8Qq0FwdOWZD6c=";
+export const SHEET_STYLE_HASH = "sha256-RamQxV1BV9iZxUQzOh5Z/gNE1+XUidZO2gRKGBom84U=";
