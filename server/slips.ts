@@ -37,7 +37,7 @@ export function* slipInSteps(
   const spans = new Map<string, Span>();
   const { system } = worked.settings.display;
   const [longer, more] = system === "inches" ? ['1/16"', 25.4 / 16] : ["1 mm", 1];
-  for (const { what, value, at } of worked.pieces.all.length === 0 ? [] : rows) {
+  for (const { what, value, at } of worked.pieces.all.length === 0 ? [] : rows.slice(0, MOST_SEEN)) {
     const source = worked.loaded.files.find((one) => one.file === at.file)!.tree.text.slice(at.start, at.end);
     const made = adapt(file, text, read, [{ kind: "set", what, value: `(${source}) + ${longer}` }], options);
     if ("refused" in made) continue;
@@ -118,6 +118,9 @@ export const slipDrawingsInSteps = (
 /** The changes of the plan's texts that are wished for. */
 export const wishedChanges = ({ worked }: Evaluated, wishes: readonly Wish[]) =>
   textChanges(worked.loaded, wishes);
+
+/** Each of them takes as long as working the plan out. */
+const MOST_SEEN = 40;
 
 /** A slip to be filled in by hand; `called` is how the plan's file is told. */
 export function writeSlip(

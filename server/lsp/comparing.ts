@@ -11,7 +11,7 @@ import { confined } from "./inside";
 import { laidOutInTurns } from "./layouts/in-turns";
 import type { Plans } from "./plans";
 import { languageFor } from "./sheet-options";
-import { turn } from "./turn";
+import { finishedInTurns, turn } from "./turn";
 import { textIn } from "./untyped";
 
 /** A plan in a file of that name as it was last committed. */
@@ -40,7 +40,7 @@ export function answerComparisons(
     const old =
       was.text === undefined
         ? undefined
-        : await inTurns(evaluate(now.file, was.text, read, plans.shopOf(now.file)));
+        : await inTurns(evaluate(now.file, was.text, read, plans.shopOf(now.file)), stale);
     await turn();
     if (stale()) return null;
     const name = (file: string): string =>
@@ -50,15 +50,8 @@ export function answerComparisons(
       new: name,
     };
     const compared = compare(old, now, called, language);
-    const steps = compared.drawingsInSteps();
-    for (let step = steps.next(); ; step = steps.next()) {
-      if (step.done) return { version, ...comparisonParts(compared, step.value, language) };
-      await turn();
-      if (stale()) {
-        steps.return({ old: undefined, new: undefined });
-        return null;
-      }
-    }
+    const drawings = await finishedInTurns(compared.drawingsInSteps(), stale);
+    return drawings ? { version, ...comparisonParts(compared, drawings, language) } : null;
   };
 
   const failed = toldAsFault(guard, "the comparison");

@@ -8,7 +8,7 @@ import { toldAsFault } from "./faults";
 import { laidOutInTurns } from "./layouts/in-turns";
 import type { Plans } from "./plans";
 import { languageFor } from "./sheet-options";
-import { turn } from "./turn";
+import { finishedInTurns } from "./turn";
 import { textIn } from "./untyped";
 import { canEdit, textsOf, toWorkspaceEdit } from "./workspace-edit";
 
@@ -23,18 +23,6 @@ export function answerSlips(
   /** Where its measures are seen is found once for each version of a plan. */
   const slips = new WeakMap<Evaluated, Slip>();
 
-  /** Undefined once the text has changed meanwhile. */
-  const finishedIn = async <T>(
-    steps: Generator<undefined, T, void>,
-    stale: () => boolean,
-  ): Promise<T | undefined> => {
-    for (let step = steps.next(); ; step = steps.next()) {
-      if (step.done) return step.value;
-      await turn();
-      if (stale()) return undefined;
-    }
-  };
-
   const begin = async (asked: unknown) => {
     const uri = textIn(asked, "uri");
     await plans.settled(uri);
@@ -44,7 +32,7 @@ export function answerSlips(
     const stale = (): boolean => plans.document(uri)?.version !== version;
     const shop = plans.shopOf(evaluated.file);
     const slip =
-      slips.get(evaluated) ?? (await finishedIn(slipInSteps(evaluated, plans.reader, shop), stale));
+      slips.get(evaluated) ?? (await finishedInTurns(slipInSteps(evaluated, plans.reader, shop), stale));
     if (!slip) return undefined;
     slips.set(evaluated, slip);
     const language = languageFor(textIn(asked, "language"));
@@ -59,13 +47,15 @@ export function answerSlips(
     if (!begun) return null;
     const { evaluated, version, stale, shop, slip, filled, language } = begun;
     const { file, text } = evaluated;
-    const before = await inTurns(evaluated);
+    const before = await inTurns(evaluated, stale);
+    if (!before) return null;
     let after: Evaluated | undefined;
     if (filled.wishes.length > 0) {
       const made = adapt(file, text, plans.reader, filled.wishes, shop);
-      if (!("refused" in made)) after = await inTurns(evaluate(file, made.text, made.read, shop));
+      if (!("refused" in made)) after = await inTurns(evaluate(file, made.text, made.read, shop), stale);
     }
-    const drawings = await finishedIn(slipDrawingsInSteps(slip, evaluated, filled, language), stale);
+    if (stale()) return null;
+    const drawings = await finishedInTurns(slipDrawingsInSteps(slip, evaluated, filled, language), stale);
     if (!drawings || stale()) return null;
     return { version, rows: filled.rows, ...slipParts(before, after, drawings, language) };
   };
