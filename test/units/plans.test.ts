@@ -181,6 +181,8 @@ const marks = fc.constantFrom(
   { units: 'inches to 1/64"', mark: times(INCH, of(1, 64)) },
   { units: "millimetres", mark: MM },
   { units: "millimetres to 0.5mm", mark: of(1, 2) },
+  { units: "millimetres to 0.125mm", mark: of(1, 8) },
+  { units: 'millimetres to 1/16"', mark: SIXTEENTH },
 );
 
 test("a length is cut at the mark nearest to it, at the further one where it is halfway", () => {
