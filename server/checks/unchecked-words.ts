@@ -79,6 +79,7 @@ export const UNCHECKED = {
     "where {n} pieces of {material} can be cut from",
   ),
   "what it costs": "what {what} costs",
+  cheapest: "which sizes of {what} are cheapest",
   "cost in all": "what it costs in all",
   // Why.
   "steps later": "times are taken as written, and of the tools only drill and brush are looked at",

@@ -23,6 +23,8 @@ export interface Hole {
   readonly bit: Bit | undefined;
   readonly least: Bit | undefined;
   readonly most: Bit | undefined;
+  /** Between which holes the rules allow any, bits of the set or not. */
+  readonly limits: HoleLimits;
   readonly rule: string;
   readonly source: Source;
   /** For strength alone the published rule asks for no hole; the wood may still split. */
@@ -135,6 +137,7 @@ export function pilotHole(screw: Thread, gravity: number, system: BitSystem): Ho
       bit: nearestBit(band.suggested * MM, system),
       least,
       most,
+      limits,
       rule: band.rule.name,
       source: band.rule.source,
       noneForStrength: band.noneForStrength,
@@ -147,6 +150,7 @@ export function pilotHole(screw: Thread, gravity: number, system: BitSystem): Ho
     bit: nearestBit(hole, system),
     least,
     most,
+    limits,
     rule: `${Math.round(metricPilotShare.value * 100)}% of the screw's diameter`,
     source: metricPilotShare.source,
     noneForStrength: screw.diameter <= THIN_SCREW && gravity < HARD,
@@ -164,10 +168,14 @@ export function clearanceHole(screw: Thread, gravity: number, system: BitSystem)
   const { gauge, diameter } = screw;
   const row = gauge === undefined ? undefined : screwGauge(gauge);
   const band = row && clearanceBand(row.gauge, gravity);
+  const limits = band
+    ? { least: band.least * MM, most: band.most * MM }
+    : { least: diameter, most: diameter + MM / 32 };
   return {
     bit: bitAtLeast(diameter, system),
-    least: bitAtLeast(band ? band.least * MM : diameter, system),
-    most: bitAtMost(band ? band.most * MM : diameter + MM / 32, system),
+    least: bitAtLeast(limits.least, system),
+    most: bitAtMost(limits.most, system),
+    limits,
     rule: clearanceRule.key,
     source: clearanceRule.source,
     noneForStrength: false,
@@ -178,11 +186,13 @@ export function clearanceHole(screw: Thread, gravity: number, system: BitSystem)
 /** The hole for a nail where wood would split: at most a share of the nail, to the next bit down. */
 export function nailHole(diameter: number, gravity: number, system: BitSystem): Hole {
   const row = nailRow(gravity);
-  const bit = bitAtMost(diameter * row.value, system);
+  const limits = { least: diameter * row.value - MM / 64, most: diameter * row.value };
+  const bit = bitAtMost(limits.most, system);
   return {
     bit,
-    least: bit && bitAtMost(diameter * row.value - MM / 64, system),
+    least: bit && bitAtMost(limits.least, system),
     most: bit,
+    limits,
     rule: row.key,
     source: row.source,
     noneForStrength: true,
@@ -203,6 +213,7 @@ export function boltHole(diameter: number, system: BitSystem): Hole {
     bit: bitAtLeast(least, system),
     least: bitAtLeast(least, system),
     most: bitAtMost(most, system),
+    limits: { least, most },
     rule: boltRoom.key,
     source: boltRoom.source,
     noneForStrength: false,

@@ -169,10 +169,13 @@ const SHOWN: readonly (readonly [Quantity["dim"], WrittenUnit, WrittenUnit, numb
   [DENSITY, "lb/cuft", "kg/m3", 1],
 ];
 
+/** Of a millimetre: 1/16" is 1.5875 mm, and may be a mark of such a plan too. */
+const MARK_PLACES = 4;
+
 function lengthExactly(mm: R.Rational, display: Display): string {
   return display.system === "inches"
     ? inchText(R.divide(mm, INCH)!)
-    : localized(`${R.toDecimal(mm, 2)} mm`, display);
+    : localized(`${R.toDecimal(mm, MARK_PLACES)} mm`, display);
 }
 
 function inchText(inches: R.Rational): string {

@@ -9,6 +9,7 @@ import {
   drainHoles,
   flatHead,
   type Hole,
+  type HoleLimits,
   headWidth,
   nailHole,
   pilotHole,
@@ -151,7 +152,7 @@ function boredNeed(alike: readonly Boring[], worked: Worked, words: ShopWords): 
     })),
     source: typed ? bits.thePlan : bits.rule(hole.rule, words.cite(hole.source)),
     assumed: typed ? [] : [...new Set(taken)].filter((a) => a !== ""),
-    note: (typed && band && beyond(typed, band, display, words)) || noteOf(first, hole, words),
+    note: (typed && band && beyond(typed, hole.limits, band, display, words)) || noteOf(first, hole, words),
   };
 }
 
@@ -170,16 +171,17 @@ function noteOf({ kind, by }: Boring, hole: Hole, { bits }: ShopWords): string {
   return hole.noneForStrength ? bits.splits : "";
 }
 
-/** A hole that the plan gives and no published rule does. */
+/** A hole that the plan gives and no published rule does, whatever bits are told in. */
 function beyond(
   typed: Quantity,
+  limits: HoleLimits,
   { least, most }: NonNullable<BitNeed["band"]>,
   display: Display,
   { bits }: ShopWords,
 ): string {
   const range = [lengthInFull(least, display), lengthInFull(most, display)] as const;
-  if (typed.approx < least.approx - SAME) return bits.thinner(...range);
-  return typed.approx > most.approx + SAME ? bits.wider(...range) : "";
+  if (typed.approx < limits.least - SAME) return bits.thinner(...range);
+  return typed.approx > limits.most + SAME ? bits.wider(...range) : "";
 }
 
 /** mm: up to arithmetic. */

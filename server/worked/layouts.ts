@@ -69,6 +69,17 @@ const ticksDown = (q: Quantity): number =>
 const cents = (q: Quantity | undefined): number | null =>
   q ? Number(fraction.roundTo(fraction.multiply(exactOf(q), fraction.rational(100)), fraction.ONE).n) : null;
 
+/** The currencies in which something of a material is sold. */
+export const currenciesOf = ({ sold }: Material): string[] => [
+  ...new Set(sold.flatMap(({ price }) => (price ? [price.dim.currency] : []))),
+];
+
+/** In cents, in the order of what is sold; none where they are in several currencies, which no number compares. */
+function pricesOf(material: Material): (number | null)[] {
+  const comparable = currenciesOf(material).length < 2;
+  return material.sold.map(({ price }) => (comparable ? cents(price) : null));
+}
+
 /** An edit that changes no length of a material leaves its boards as they are. */
 const BOARDS = new Lately(16, layOut);
 const SHEETS = new Lately(16, layOutSheets);
@@ -94,10 +105,11 @@ export function layOutBoards(
   settings: Settings,
   layouts: Layouts,
 ): BoardWork {
+  const prices = pricesOf(material);
   const sold: BoardForSale[] = material.sold.map((s, i) => ({
     id: `sold ${i}`,
     length: ticksDown(s.length),
-    price: cents(s.price),
+    price: prices[i]!,
   }));
   const onHand: BoardOnHand[] = material.onHand.flatMap((pile, i) =>
     Array.from({ length: pile.count }, (_, n) => ({
@@ -169,10 +181,11 @@ export function layOutPanels(
     const short = Math.min(...sides);
     return material.grain === "width" ? { length: short, width: long } : { length: long, width: short };
   };
+  const prices = pricesOf(material);
   const sold = material.sold.map((s, i) => ({
     id: `sold ${i}`,
     ...sized(s.length, s.width),
-    price: cents(s.price),
+    price: prices[i]!,
     grain: grained,
   }));
   const onHand = material.onHand.flatMap((pile, i) =>

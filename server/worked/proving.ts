@@ -1,6 +1,6 @@
 /** What is known of how cheap the layouts of a plan are, all of them together. */
 import { exactly, fraction, money, type Quantity } from "../units";
-import type { BoardWork, SheetWork } from "./layouts";
+import { type BoardWork, currenciesOf, type SheetWork } from "./layouts";
 import type { Worked } from "./work";
 
 export type Cheapest =
@@ -35,6 +35,6 @@ export const ofCents = (cents: number, currency: string): Quantity =>
 
 /** The currency of what is sold of a stock; undefined where nothing of it has a price, or not all prices are in one. */
 export function currencyOf({ material }: BoardWork | SheetWork): string | undefined {
-  const all = new Set(material.sold.flatMap(({ price }) => (price ? [price.dim.currency] : [])));
-  return all.size === 1 ? [...all][0] : undefined;
+  const all = currenciesOf(material);
+  return all.length === 1 ? all[0] : undefined;
 }

@@ -6,6 +6,7 @@ import { chooseNothing } from "./choose";
 import type { Unchecked } from "./fault";
 import { uncheckedGuarding } from "./guarding/unchecked";
 import { holdingUnchecked } from "./holding";
+import { currenciesOf } from "./layouts";
 import { movementUnchecked } from "./movement";
 import type { Placement } from "./placing";
 import { rootsUnchecked } from "./roots";
@@ -189,6 +190,11 @@ function wood({ boards, sheets, shopping }: Partial1, list: Unchecked[]): void {
     );
     const why = sizes.length > 0 ? say("no price of size", { sizes: { all: sizes } }) : say("no price");
     list.push({ what: say("what it costs", { what }), why });
+  }
+  for (const { material } of [...boards, ...sheets]) {
+    const all = currenciesOf(material);
+    const why = say("several currencies", { currencies: { all } });
+    if (all.length > 1) list.push({ what: say("cheapest", { what: material.name }), why });
   }
   if (shopping.currencies.length > 1) {
     const why = say("several currencies", { currencies: { all: shopping.currencies } });

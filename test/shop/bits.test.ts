@@ -36,6 +36,15 @@ describe("a screw", () => {
     expect(thin?.note).toContain("thinner than any rule");
   });
 
+  it("is told to be beyond the rules in inches and in millimetres alike, whatever bits there are", () => {
+    const noteIn = (units: string, hole: string) =>
+      of(`plan A frame\n  units ${units}\n${fasten(`2 #8 x 2-1/2" at each end, ${hole}`)}`, "pilot")[0]?.note;
+    for (const hole of ['pilot 1/8"', "pilot 3mm", "pilot 3.175mm"])
+      expect(noteIn("millimetres", hole), hole).toBe(noteIn("inches", hole));
+    expect(noteIn("millimetres", 'pilot 1/8"')).not.toContain("wider than any rule");
+    expect(noteIn("millimetres", 'pilot 3/16"')).toContain("wider than any rule");
+  });
+
   it("goes by the densest wood it ends in", () => {
     const oak = "stock 2x4\n  species white-oak\n";
     const [hard] = of(oak + fasten('2 #8 x 2-1/2" at each end'), "pilot");

@@ -88,6 +88,7 @@ export const FRENCH_UNCHECKED: Readonly<Record<keyof typeof UNCHECKED, Template>
     "dans quoi couper {n} pièces de {material}",
   ),
   "what it costs": "le prix de {what}",
+  cheapest: "quelles tailles de {what} sont les moins chères",
   "cost in all": "ce que tout cela coûte",
 
   "steps later":
