@@ -2,6 +2,7 @@
 import { type Says, type Slots, say } from "../plan";
 import { structuralCaution } from "../trade";
 import { HOLDING_PHRASES } from "./holding-phrases";
+import { SHOP_PHRASES } from "./shop-phrases";
 import { counted, type Template } from "./telling";
 
 /** Said just as they are called. */
@@ -314,6 +315,7 @@ const FILLED = {
   "the fill of": "the fill of {box}",
   "structural caution": structuralCaution.value.text,
   ...HOLDING_PHRASES,
+  ...SHOP_PHRASES,
   "guard caution": "Guards, railings and what stands beside them are for local code to judge.",
 } as const satisfies Readonly<Record<string, Template>>;
 

@@ -41,6 +41,11 @@ export interface Loaded {
   readonly faults: readonly FileFault[];
   /** All of the plan's text, with the files that it encloses. */
   readonly whole: Tree;
+  /**
+   * Where the reader's own shop file stands in place of one that the plan names: the plan as it is with its own, read
+   * when somebody asks, and once. Nothing of it counts; it only tells what its names mean.
+   */
+  readonly replaced?: () => Loaded;
 }
 
 /** The most files one plan may bring. */
@@ -67,11 +72,30 @@ interface Visit {
 
 /** Loads the plan in `text`, called `file`, with everything it names. The plan itself comes first. */
 export function load(file: string, text: string, read: Reader, options: LoadOptions = {}): Loaded {
+  const whole = parse(text);
+  const parts = partsOf(whole) as [Enclosed, ...Enclosed[]];
+  const loaded = loadParts(file, whole, parts, read, options);
+  if (!options.shop || !parts[0].tree.entries.some(({ kind }) => kind === "shop")) return loaded;
+  let replaced: Loaded | undefined;
+  return {
+    ...loaded,
+    replaced: () => {
+      replaced ??= loadParts(file, whole, parts, read, {});
+      return replaced;
+    },
+  };
+}
+
+function loadParts(
+  file: string,
+  whole: Tree,
+  [plan, ...enclosed]: readonly [Enclosed, ...Enclosed[]],
+  read: Reader,
+  options: LoadOptions,
+): Loaded {
   const files: PlanFile[] = [];
   const faults: FileFault[] = [];
   const seen = new Set<string>();
-  const whole = parse(text);
-  const [plan, ...enclosed] = partsOf(whole) as [Enclosed, ...Enclosed[]];
   const enclosedAs = new Map<string, Enclosed>();
 
   const fault = (kind: FileFault["kind"], at: At, path: string, why = "", along: readonly string[] = []) => {

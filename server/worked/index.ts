@@ -28,6 +28,7 @@ export * from "./joints";
 export * from "./layouts";
 export * from "./liner-cuts";
 export * from "./lining";
+export type { Difference, Likeness, Meant } from "./matching";
 export type * from "./materials";
 export * from "./movement";
 export * from "./moving";

@@ -29,6 +29,7 @@ import {
   sheetsAnew,
 } from "./layouts";
 import { type LiningWork, liningsOf } from "./lining";
+import { type Meant, meantIn } from "./matching";
 import { type Material, Materials } from "./materials";
 import { type Bound, type Measure, measuresOf } from "./measures";
 import { gapsThroughTheYear, type MovementWork } from "./movement";
@@ -109,6 +110,8 @@ export interface Worked {
   readonly evaluate: (e: Expression, file: string) => Value<Quantity>;
   /** A stock or a sheet worked out, also one that no part asks for; undefined where it cannot be. */
   readonly materialOf: (declared: Declared) => Material | undefined;
+  /** What a name that only the plan's own shop file has means, where the reader's shop stands in its place. */
+  readonly meantBy: (name: string) => Meant | undefined;
   readonly placing: Placing;
   readonly unchecked: readonly Unchecked[];
 }
@@ -225,6 +228,7 @@ export function work(loaded: Loaded, layouts: Layouts = FIRST_ANSWERS): Worked {
     faults: [...worker.faults],
     evaluate: (e: Expression, file: string) => worker.evaluate(e, file),
     materialOf: (declared: Declared) => materials.peek(declared),
+    meantBy: meantIn({ loaded, scope, materials, settings }),
     placing,
   };
   const stood = { ...partial, standing: whole ? standingOf(partial) : [] };

@@ -1,5 +1,6 @@
 /** Plans with mistakes of meaning: names, values, counts, settings, files. */
 import type { Case } from "./cases";
+import { OTHER_SHOPS } from "./other-shops";
 
 const leg = (rest: string): string => `part leg 4 of 2x4${rest}`;
 const rim = (value: string): string => `measure rim = ${value}\n${leg(", length rim")}`;
@@ -157,6 +158,7 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     `measure rim = 30"\n${leg(', length rim-1-1/2"')}`,
     `${leg(', length 28"')}\nmeasure rim = leg\nmust rim at least 20"`,
     "stock 1x4, species wetsern-redcedar, sold 8' $6\npart slat 4 of 1x4, length 20\"",
+    ...OTHER_SHOPS,
   ],
   "unknown-section": ['part leg 4 of 2x7, length 28"'],
 };

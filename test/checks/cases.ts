@@ -12,6 +12,8 @@ export type Case =
       readonly text: string;
       /** Other files, by name. */
       readonly files?: Readonly<Record<string, string>>;
+      /** The reader's own shop file, by its name among the files. */
+      readonly shop?: string;
       /** What the snapshot shows in place of a text too long or too odd to show. */
       readonly shown?: string;
       /** With the layouts that so much counted work finds. */
@@ -45,7 +47,7 @@ export const readerOf = (c: Case): Reader => {
 /** The plan of a case, worked out. */
 export function planOf(c: Case, system: System): Evaluated {
   const [text, read] = [textIn(c, system), readerOf(c)];
-  const first = run(text, read);
+  const first = run(text, read, typeof c !== "string" && c.shop !== undefined ? { shop: c.shop } : {});
   const effort = typeof c === "string" ? undefined : c.effort;
   return effort === undefined
     ? first
@@ -56,9 +58,14 @@ export function planOf(c: Case, system: System): Evaluated {
 export function shownCase(c: Case, plan: Evaluated): string {
   const text = typeof c === "string" ? c : (c.shown ?? c.text);
   const effort = typeof c === "string" || c.effort === undefined ? [] : [`| (laid out with ${c.effort})`];
+  const shop = typeof c === "string" || c.shop === undefined ? undefined : c.files?.[c.shop];
+  const own =
+    shop === undefined
+      ? []
+      : ["| (in the reader's own shop)", ...shop.split("\n").map((line) => `|   ${line}`)];
   const quoted = text.split("\n").map((line) => `| ${line}`);
   const problems = plan.problems.map((p: Problem) => `${p.code} ${told(p, plan)}`);
-  return [...quoted, ...effort, ...(problems.length > 0 ? problems : ["no problem"])].join("\n");
+  return [...quoted, ...own, ...effort, ...(problems.length > 0 ? problems : ["no problem"])].join("\n");
 }
 
 /** A text repeated until it is at least that long. */

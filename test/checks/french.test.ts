@@ -97,7 +97,8 @@ const snapshot: string[] = [];
 for (const code of CODES) {
   snapshot.push(`== ${code}`);
   for (const c of CASES[code] ?? []) {
-    const plan = textIn(c, "inches");
+    const own = typeof c === "string" || c.shop === undefined ? "" : (c.files?.[c.shop] ?? "");
+    const plan = textIn(c, "inches") + own;
     const { problems, worked } = planOf(c, "inches");
     notChecked.push(...worked.unchecked);
     const { display } = worked.settings;

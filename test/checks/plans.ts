@@ -3,10 +3,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { CHECKS, type Problem, problemText } from "../../server/checks";
 import type { Reader } from "../../server/plan";
-import { type Evaluated, evaluate } from "../../server/service";
+import { type Evaluated, type EvaluateOptions, evaluate } from "../../server/service";
 
 export const nothing: Reader = (path) => ({ file: path, refused: "there is no such file" });
-export const run = (text: string, read: Reader = nothing): Evaluated => evaluate("plan.sawbuck", text, read);
+export const run = (text: string, read: Reader = nothing, options: EvaluateOptions = {}): Evaluated =>
+  evaluate("plan.sawbuck", text, read, options);
 export const codesOf = (text: string): string[] => [...new Set(run(text).problems.map((p) => p.code))].sort();
 
 /** The `sawbuck` blocks of a page. NUL stands for the byte that no page can hold. */

@@ -90,6 +90,25 @@ fasten slat face into cap face, 2 #8 x 1-1/4" at each end
     expect(read("swap.sawbuck")).toContain("stock 1x4, sold 8' $6\nstock slats of 1x4");
   });
 
+  test("is one of the reader's own shop, for one that only the plan's own has", () => {
+    writeFileSync(
+      join(folder, "mine.sawbuck"),
+      "stock cedar of 2x4, species western-redcedar, heartwood, sold 8' $9\n",
+    );
+    writeFileSync(
+      join(folder, "seat.sawbuck"),
+      'plan Seat\n  indoors\nshop hillside-shop.sawbuck\npart slat 3 of heart-2x4, length 30"\n',
+    );
+    const checked = run("check", "seat.sawbuck", "--shop", "mine.sawbuck");
+    expect(checked.stdout).toContain("Is it “cedar” here?");
+    expect(checked.stdout).toContain("cure: Write “cedar” wherever “heart-2x4” stands");
+    expect(checked.status).toBe(1);
+    const swap = ["--swap", "heart-2x4=cedar", "--write"];
+    expect(run("adapt", "seat.sawbuck", "--shop", "mine.sawbuck", ...swap).status).toBe(0);
+    expect(read("seat.sawbuck")).toContain("part slat 3 of cedar, length");
+    expect(run("check", "seat.sawbuck", "--shop", "mine.sawbuck").status).toBe(0);
+  });
+
   test("shows what breaks", () => {
     const { stdout, status } = run("adapt", PLAN, "--swap", "1x6=1x4");
     expect(stdout).toContain("of: 1x6");

@@ -1,6 +1,7 @@
 /** The reader's own shop file, as the settings of an editor name it. */
 import { describe, expect, test } from "vitest";
-import { editor } from "./editor";
+import type { CodeAction } from "vscode-languageserver/node";
+import { editor, uriOf } from "./editor";
 
 const PLAN = "/yard/bench.sawbuck";
 
@@ -65,5 +66,37 @@ describe("the reader's own shop file", () => {
     await e.edit(PLAN, 0, 0, "# first\n");
     await e.until(() => e.pushes.some(({ version }) => version === 2));
     expect(e.pushed(PLAN)).toEqual([]);
+  });
+
+  test("asks which board is meant that it calls otherwise, mends all lines at once, and follows the plan's own", async () => {
+    const plan = WITH_SHOP.replaceAll("post", "heart") + "bring rails.sawbuck\n";
+    const disk = new Map([
+      ["/yard/theirs.sawbuck", "stock heart of 2x4, species western-redcedar\n"],
+      ["/yard/rails.sawbuck", 'part rail 2 of heart, length 20"\n'],
+      ["/mine.sawbuck", "stock cedar of 2x4, species western-redcedar, sold 8' $4\n"],
+    ]);
+    const e = await start({
+      disk,
+      initializationOptions: { shopFile: "/mine.sawbuck" },
+      folder: "/yard",
+      capabilities: { textDocument: { codeAction: { isPreferredSupport: true } } },
+    });
+    await e.open(PLAN, plan);
+    await e.until(() => e.pushed(PLAN)?.length === 1);
+    expect(e.pushed(PLAN)?.[0]?.message).toMatch(/^Your shop has no “heart”.*Is it “cedar” here\?/);
+
+    const actions = await e.connection.sendRequest<CodeAction[]>("textDocument/codeAction", {
+      textDocument: { uri: uriOf(PLAN) },
+      range: e.pushed(PLAN)![0]!.range,
+      context: { diagnostics: e.pushed(PLAN), only: ["quickfix"] },
+    });
+    const fix = actions.find(({ title }) => title === "Write “cedar” wherever “heart” stands")!;
+    expect(fix.isPreferred).toBe(true);
+    const { edit } = fix.edit ? fix : await e.connection.sendRequest<CodeAction>("codeAction/resolve", fix);
+    expect(Object.keys(edit?.changes ?? {}).sort()).toEqual([PLAN, "/yard/rails.sawbuck"].map(uriOf));
+
+    disk.set("/yard/theirs.sawbuck", "stock heart of 2x4, species douglas-fir\n");
+    await e.changed("/yard/theirs.sawbuck");
+    await e.until(() => /nearest is “cedar” \(western-redcedar\)/.test(String(e.pushed(PLAN)?.[0]?.message)));
   });
 });

@@ -174,6 +174,15 @@ export const MEANING: Readonly<Record<string, Templates>> = {
       "Rien ne s’appelle « {name} » ici : un trait d’union fait partie du nom. Pour soustraire, mettez une espace de chaque côté du moins : {better}.",
     "wrong-kind": "« {name} » est {found}, mais il faut ici {wants}.",
     swap: "Écrivez « {to} »",
+    "same-here":
+      "Votre atelier n’a pas de « {name} ». Dans le fichier d’atelier du plan, c’est {what}. Est-ce {near} chez vous ?",
+    "near-here":
+      "Votre atelier n’a pas de « {name} ». Dans le fichier d’atelier du plan, c’est {what}. Rien chez vous n’est exactement cela ; le plus proche est {near}.",
+    "none-here":
+      "Votre atelier n’a pas de « {name} ». Dans le fichier d’atelier du plan, c’est {what}. Rien chez vous n’a cette dimension.",
+    here: "Écrivez « {to} » partout où est écrit « {name} »",
+    instead: "Écrivez « {name} » partout où est écrit « {old} », malgré la différence : {differs}",
+    "own-line": "Donnez à « {name} » sa ligne dans votre propre fichier d’atelier",
   },
   "unknown-section": {
     near: "Aucun marchand ne vend de planche appelée {name}. De nom voisin, il y a {near}.",

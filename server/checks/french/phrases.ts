@@ -2,6 +2,7 @@
 import type { PhraseKey } from "../phrases";
 import { counted, type Template } from "../telling";
 import { FRENCH_HOLDING_PHRASES } from "./holding-phrases";
+import { FRENCH_SHOP_PHRASES } from "./shop-phrases";
 
 export const STRUCTURAL_CAUTION =
   "Tout chiffre de résistance, de poids ou de charge est une estimation pour de petits ouvrages ; le code local et un professionnel agréé décident. Bâtiments, toitures, escaliers, garde-corps, terrasses, balançoires et tout ce qui porte des personnes en hauteur ne sont pas jugés ici.";
@@ -332,6 +333,7 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "the fill of": "le contenu de {box}",
   "structural caution": STRUCTURAL_CAUTION,
   ...FRENCH_HOLDING_PHRASES,
+  ...FRENCH_SHOP_PHRASES,
   "guard caution":
     "Les garde-corps, les rambardes et ce qui se trouve à côté relèvent des règles de construction locales.",
 };
