@@ -1,5 +1,4 @@
 /** The door for measuring-up slips: what to measure at another place, filled in, and what comes of it. */
-
 import { adapt, compare } from "./exchange";
 import { textChanges, type Wish } from "./features/adapting";
 import type { LoadOptions, Reader } from "./plan";
