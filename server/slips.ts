@@ -47,6 +47,15 @@ export function* slipInSteps(
   return { rows, spans };
 }
 
+/** The same at once. */
+export function slipOf(...of: Parameters<typeof slipInSteps>): Slip {
+  const steps = slipInSteps(...of);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
 /** One row as it is filled in: what it is called in a wish, its words, and in words what is wrong with what was typed. */
 export interface FilledRow extends RowWords {
   readonly what: string;

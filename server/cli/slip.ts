@@ -4,7 +4,7 @@ import process from "node:process";
 import { diskReader, readPlan } from "../lsp/disk";
 import { evaluate, filesOf, inUnits, type SheetFormat } from "../service";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../sheet/words";
-import { slipInSteps, writeSlip } from "../slips";
+import { slipOf, writeSlip } from "../slips";
 import { type Command, FINE, refuse, refuseAsked } from "./command";
 import { readOptions, shopIn } from "./options";
 import { endingOf, writeTo } from "./writing";
@@ -40,10 +40,13 @@ function run(words: readonly string[]): number {
   if ("refused" in read) return refuse(`${file}: ${read.refused}`);
   const worked = evaluate(file, read.text, diskReader, shopIn(asked));
   const shown = units ? inUnits(worked, units as "inches" | "millimetres") : worked;
-  const steps = slipInSteps(shown, diskReader, shopIn(asked));
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  const made = writeSlip(step.value, shown, file, written, language as SheetLanguage | undefined);
+  const made = writeSlip(
+    slipOf(shown, diskReader, shopIn(asked)),
+    shown,
+    file,
+    written,
+    language as SheetLanguage | undefined,
+  );
   if (out === undefined) {
     process.stdout.write(made);
     return FINE;

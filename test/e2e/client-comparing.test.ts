@@ -5,49 +5,13 @@ import { PAUSE } from "../../client/beside";
 import { comparing } from "../../client/comparing";
 import type { ShowSheet } from "../../client/preview/messages";
 import type { Compared } from "../../client/protocol";
-import type { Running } from "../../client/running";
+import { address, besidePanel, editor } from "./beside-editor";
 import { speak } from "./spoken";
 
-const editor = vi.hoisted(() => ({
-  commands: new Map<string, (asked: unknown) => void>(),
-  panels: [] as unknown[],
-  trusted: true,
-  said: [] as string[],
-}));
-vi.mock("vscode", async () => ({
-  l10n: (await import("./spoken")).l10n,
-  Uri: class Address {
-    constructor(readonly path: string) {}
-    static joinPath = (base: unknown): unknown => base;
-    toString(): string {
-      return this.path;
-    }
-  },
-  Disposable: { from: () => ({}) },
-  ViewColumn: { Beside: -2 },
-  env: { language: "en" },
-  commands: {
-    registerCommand: (name: string, run: (asked: unknown) => void) => editor.commands.set(name, run),
-  },
-  window: {
-    visibleTextEditors: [],
-    showInformationMessage: async (what: string) => void editor.said.push(what),
-    createWebviewPanel: () => editor.panels.at(-1),
-    onDidChangeWindowState: () => {},
-  },
-  workspace: {
-    get isTrusted() {
-      return editor.trusted;
-    },
-    openTextDocument: async () => ({}),
-    onDidGrantWorkspaceTrust: () => {},
-  },
-}));
+vi.mock("vscode", async () => (await import("./beside-editor")).vscode);
 vi.mock("vscode-languageclient", () => ({ State: { Stopped: 1, Running: 2 } }));
 vi.mock("../../client/protocol", () => ({ CompareRequest: "compare" }));
 
-const vscode = await import("vscode");
-const address = (path: string): Uri => new (vscode.Uri as unknown as new (path: string) => Uri)(path);
 const [A, B] = [address("/a.sawbuck"), address("/b.sawbuck")];
 const answer = (title: string): Compared => ({
   title,
@@ -57,62 +21,23 @@ const answer = (title: string): Compared => ({
   version: 1,
 });
 
+const rest = (): Promise<unknown> => vi.advanceTimersByTimeAsync(PAUSE + 1);
+
 /** A window in which `server` answers, or throws. */
 function begin(server: (uri: string) => Compared | null) {
-  const told: ShowSheet[] = [];
-  const asked: string[] = [];
-  let hears: (message: unknown) => void = () => {};
-  let worked: (what: { uri: string }) => void = () => {};
-  let closed: () => void = () => {};
-  const panel = {
-    title: "",
-    visible: true,
-    reveal: () => {},
-    webview: {
-      html: "",
-      asWebviewUri: () => "script",
-      postMessage: (message: ShowSheet) => told.push(message),
-      onDidReceiveMessage: (hear: typeof hears) => {
-        hears = hear;
-      },
-    },
-    onDidDispose: (close: typeof closed) => {
-      closed = close;
-    },
-    onDidChangeViewState: () => {},
-  };
-  editor.panels.push(panel);
-  comparing(
-    {
-      client: () => ({
-        sendRequest: async (_: string, { uri }: { uri: string }) => {
-          asked.push(uri);
-          return server(uri);
-        },
-      }),
-      onReady: () => {},
-      onGone: () => {},
-      onWorked: (tell: typeof worked) => {
-        worked = tell;
-      },
-    } as unknown as Running,
-    A,
+  const window = besidePanel<ShowSheet, { uri: string }>(
+    comparing,
+    "sawbuck.compareWithLastCommit",
+    (_, { uri }) => server(uri),
   );
-  const run = editor.commands.get("sawbuck.compareWithLastCommit")!;
-  const rest = (): Promise<unknown> => vi.advanceTimersByTimeAsync(PAUSE + 1);
   return {
-    panel,
-    told,
-    asked,
-    rest,
+    ...window,
+    plans: () => window.asked.map(([, { uri }]) => uri),
     compare: async (plan: Uri) => {
-      run(plan);
-      hears({ ready: {} });
+      window.run(plan);
+      window.page({ ready: {} });
       await rest();
     },
-    ask: run,
-    worked: (uri: Uri) => worked({ uri: String(uri) }),
-    close: () => closed(),
   };
 }
 
@@ -135,17 +60,18 @@ describe("the comparison", () => {
     one.worked(B);
     await vi.advanceTimersByTimeAsync(PAUSE - 1);
     expect(one.asked.length).toBe(before);
-    await one.rest();
+    await rest();
     expect(one.asked.length).toBe(before + 1);
     expect(one.told).toHaveLength(1); // the page shows that already
-    one.ask(B);
-    await one.rest();
+    one.run(B);
+    await rest();
     expect(one.panel.title).toBe("What changed: /b.sawbuck");
-    one.close();
-    one.worked(B);
-    await one.rest();
-    expect(one.asked.at(-1)).toBe("/b.sawbuck");
     expect(one.told.at(-1)).toMatchObject({ uri: "/b.sawbuck", ticks: { ids: [] } });
+    one.close();
+    const last = one.asked.length;
+    one.worked(B);
+    await rest();
+    expect([one.asked.length, one.plans().at(-1)]).toEqual([last, "/b.sawbuck"]);
   });
 
   test("says what the server says, and what stood there stays when the server is gone", async () => {
@@ -157,7 +83,7 @@ describe("the comparison", () => {
     await one.compare(A);
     works = false;
     one.worked(A);
-    await one.rest();
+    await rest();
     expect(one.told.at(-1)?.view).toMatchObject({
       notice: expect.stringContaining("Restart Language Server"),
       parts: [{ name: "head" }],
@@ -183,9 +109,9 @@ describe("the comparison", () => {
   });
 
   test("needs a plan", () => {
-    begin(() => null).ask(undefined);
+    begin(() => null).run();
     speak("fr");
-    begin(() => null).ask(undefined);
+    begin(() => null).run();
     expect(editor.said).toMatchInlineSnapshot(`
       [
         "Open a plan (a .sawbuck file) first, then compare it.",

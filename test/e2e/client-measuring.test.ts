@@ -1,46 +1,14 @@
 /** The measuring-up slip on the editor's side: what it asks, and what is written. */
 import { beforeEach, describe, expect, test, vi } from "vitest";
-import type { Uri } from "vscode";
 import { measuring } from "../../client/measuring";
 import type { OfSlip, SlipAnswer } from "../../client/protocol";
-import type { Running } from "../../client/running";
 import type { ToSlip } from "../../client/slip/messages";
+import { address, besidePanel, editor } from "./beside-editor";
 
-const editor = vi.hoisted(() => ({
-  commands: new Map<string, (asked: unknown) => void>(),
-  panel: undefined as unknown,
-  said: [] as string[],
-}));
-vi.mock("vscode", async () => ({
-  l10n: (await import("./spoken")).l10n,
-  Uri: class Address {
-    constructor(readonly path: string) {}
-    static joinPath = (base: unknown): unknown => base;
-    toString(): string {
-      return this.path;
-    }
-  },
-  Disposable: { from: () => ({}) },
-  ViewColumn: { Beside: -2 },
-  env: { language: "en" },
-  commands: {
-    registerCommand: (name: string, run: (asked: unknown) => void) => editor.commands.set(name, run),
-  },
-  window: {
-    visibleTextEditors: [],
-    showInformationMessage: async (what: string) => void editor.said.push(what),
-    showWarningMessage: async (what: string) => void editor.said.push(what),
-    createWebviewPanel: () => editor.panel,
-    onDidChangeWindowState: () => {},
-  },
-  workspace: { openTextDocument: async () => ({}), onDidGrantWorkspaceTrust: () => {} },
-}));
+vi.mock("vscode", async () => (await import("./beside-editor")).vscode);
 vi.mock("vscode-languageclient", () => ({ State: { Stopped: 1, Running: 2 } }));
 vi.mock("../../client/protocol", () => ({ SlipRequest: "slip", SlipWriteRequest: "write" }));
 
-const vscode = await import("vscode");
-const address = (path: string): Uri => new (vscode.Uri as unknown as new (path: string) => Uri)(path);
-const PLAN = address("/a.sawbuck");
 const SLIP: SlipAnswer = {
   title: "Measuring up",
   key: "",
@@ -51,45 +19,17 @@ const SLIP: SlipAnswer = {
   version: 1,
 };
 
+/** A window with the slip of plan A; so many rows are written when that is asked. */
 function begin(written: number | null) {
-  const told: ToSlip[] = [];
-  const asked: [string, OfSlip][] = [];
-  let hears: (message: unknown) => void = () => {};
-  editor.panel = {
-    title: "",
-    visible: true,
-    reveal: () => {},
-    webview: {
-      html: "",
-      asWebviewUri: () => "script",
-      postMessage: (message: ToSlip) => told.push(message),
-      onDidReceiveMessage: (hear: typeof hears) => {
-        hears = hear;
-      },
-    },
-    onDidDispose: () => {},
-    onDidChangeViewState: () => {},
-  };
-  measuring(
-    {
-      client: () => ({
-        sendRequest: async (what: string, params: OfSlip) => {
-          asked.push([what, params]);
-          return what === "slip" ? SLIP : written === null ? null : { written };
-        },
-      }),
-      onReady: () => {},
-      onGone: () => {},
-      onWorked: () => {},
-    } as unknown as Running,
-    PLAN,
+  const window = besidePanel<ToSlip, OfSlip>(measuring, "sawbuck.measureUp", (what) =>
+    what === "slip" ? SLIP : written === null ? null : { written },
   );
-  editor.commands.get("sawbuck.measureUp")!(PLAN);
+  window.run(address("/a.sawbuck"));
   const page = async (message: unknown): Promise<void> => {
-    hears(message);
+    window.page(message);
     await vi.advanceTimersByTimeAsync(1000);
   };
-  return { told, asked, page };
+  return { ...window, page };
 }
 
 beforeEach(() => {

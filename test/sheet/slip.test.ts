@@ -4,17 +4,16 @@ import { describe, expect, test } from "vitest";
 import { adapt } from "../../server/exchange";
 import { evaluate } from "../../server/service";
 import { asMeasured } from "../../server/sheet/slip/measured";
-import { slipInSteps } from "../../server/slips";
+import { slipOf } from "../../server/slips";
 import { ANGLE, LENGTH, readLiteral, roughly } from "../../server/units";
 
 const read = (file: string) => ({ file, refused: "there is no such file" });
 const HEAD = 'plan Stand\n  language 1\n  units inches to 1/16"\n';
 
-function slipOf(text: string) {
+function ofText(text: string) {
   const e = evaluate("stand.sawbuck", text, read);
-  const steps = slipInSteps(e, read);
-  for (let step = steps.next(); ; step = steps.next())
-    if (step.done) return { e, rows: step.value.rows.map(({ what }) => what), spans: step.value.spans };
+  const { rows, spans } = slipOf(e, read);
+  return { e, rows: rows.map(({ what }) => what), spans };
 }
 
 const STAND = `${HEAD}  space 40" wide, 60" high
@@ -32,18 +31,18 @@ place rail across, on edge, in front of legs, flush with left of legs, flush wit
 
 describe("the rows", () => {
   test("are what was measured: the place first, then lengths and angles that follow from nothing else", () => {
-    const { rows } = slipOf(STAND);
+    const { rows } = ofText(STAND);
     expect(rows).toEqual(["width of space", "height of space", "tall", "wide", "deep", "lean"]);
   });
 
   test("carry the bounds", () => {
-    const [row] = slipOf(STAND).e.worked.measures.values();
+    const [row] = ofText(STAND).e.worked.measures.values();
     expect(row?.bounds.map(({ value }) => value.approx / 25.4)).toEqual([20, 36]);
   });
 });
 
 describe("where a measure is seen", () => {
-  const { spans } = slipOf(STAND);
+  const { spans } = ofText(STAND);
   const inches = (what: string) => {
     const span = spans.get(what);
     return span && [span.axis, (span.to - span.from) / 25.4];
@@ -57,7 +56,7 @@ describe("where a measure is seen", () => {
 
   test("is nowhere for what is no distance on the thing, even where some distance is the same by chance", () => {
     expect(inches("lean")).toBeUndefined();
-    const { spans: chance } = slipOf(STAND.replace("measure rails = 2", 'measure near = 28"'));
+    const { spans: chance } = ofText(STAND.replace("measure rails = 2", 'measure near = 28"'));
     expect(chance.has("near")).toBe(false);
   });
 
@@ -68,7 +67,7 @@ describe("where a measure is seen", () => {
           'wide = 30"',
           `wide = ${wide}/16"`,
         );
-        const { spans: found } = slipOf(text);
+        const { spans: found } = ofText(text);
         const reach = (what: string) => {
           const { from, to } = found.get(what)!;
           return ((to - from) / 25.4) * 16;
