@@ -38,6 +38,7 @@ body { padding: 0; margin: 0; }
 #slip h1 { font-size: 1.5em; margin: 0.5rem 0; }
 #slip table { border-collapse: collapse; width: 100%; }
 #slip th, #slip td { text-align: left; font-weight: normal; padding: 0.25rem 0.6rem 0.25rem 0; vertical-align: baseline; }
+#slip ~ main section:first-of-type h2 { margin-top: 0; padding-top: 0; border-top: none; }
 #slip thead th { border-bottom: 1px solid currentColor; }
 #slip .number, #slip .now { text-align: right; white-space: nowrap; }
 #slip input {

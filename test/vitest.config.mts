@@ -1,6 +1,7 @@
 import { configDefaults, defineConfig } from "vitest/config";
 import { vitePageScripts } from "../.ci/page-scripts.mjs";
 import { LongestFirst } from "./longest-first.mts";
+import { StillRunning } from "./still-running.mts";
 
 const root = new URL("..", import.meta.url).pathname;
 
@@ -18,6 +19,8 @@ export default defineConfig({
     hookTimeout: 60_000,
     pool: "threads",
     maxWorkers: "100%",
+    setupFiles: ["test/fast-check.ts"],
+    reporters: ["default", new StillRunning()],
     sequence: { sequencer: LongestFirst },
     projects: [
       {

@@ -43,6 +43,9 @@ function inInches({ n, d }: Fraction): string {
   return `${whole > 0n ? `${whole}-` : ""}${rest}/${share}"`;
 }
 
+/** `2 - ` before `30/127"` may be one number with blanks in it, which is asked about. */
+const ENDS_WHOLE = /\d\s*-?\s*$/;
+
 export interface Rewritten {
   readonly text: string;
   /** How many lengths are written otherwise. */
@@ -57,6 +60,7 @@ export function rewrittenIn(text: string, to: System): Rewritten {
     const { n, d } = exact;
     const written = to === "millimetres" ? inMillimetres(of(n, d)) : inInches(of(n, d));
     if (written.length > 40 || written === typed) continue;
+    if (/^\d+\//.test(written) && ENDS_WHOLE.test(text.slice(0, start))) continue;
     now = now.slice(0, start) + written + now.slice(end);
     changed++;
   }

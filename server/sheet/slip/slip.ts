@@ -115,7 +115,7 @@ export function slipDocument(
     language: words.tag,
     title: says.of(name),
     plan: "",
-    under: `${file}, ${words.unitsTo(display.system, lengthText(exactly(LENGTH, display.mark), display))}`,
+    under: `${file}, ${words.unitsTo(words[display.system], lengthText(exactly(LENGTH, display.mark), display))}`,
     sections,
     words,
   };
