@@ -93,7 +93,8 @@ function nextLine(text: string, from: number): number {
 /** Whether the line above is the first of the piece so far, and says that the text of another file begins below it. */
 function opensFile(text: string, piece: number, at: number): boolean {
   return (
-    text.startsWith("enclosed", piece) && /^enclosed[ \t][^\r\n]*(?:\r\n|\r|\n)$/.test(text.slice(piece, at))
+    text.startsWith("enclosed", piece) &&
+    /^enclosed[^\S\r\n][^\r\n]*(?:\r\n|\r|\n)$/.test(text.slice(piece, at))
   );
 }
 

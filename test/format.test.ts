@@ -262,6 +262,12 @@ test.each([
   expect(applied(text, formatLines(worked(text), ranges))).toBe(better);
 });
 
+test("the text of another file begins below its line, whatever blank stands in that", () => {
+  const tidy = 'enclosed sizes.sawbuck\nmeasure a = 1"\n';
+  for (const blank of [" ", "\t", "\u00a0", "\u00a0 "])
+    expect(laidOut(`enclosed${blank}sizes.sawbuck\n\nmeasure a = 1"\n`)).toBe(tidy);
+});
+
 test("a plan of 20,000 lines is laid out in one go", () => {
   const [, sample] = plans.find(([name]) => name === "samples/salad-trough.sawbuck")!;
   const long = sample.repeat(Math.floor(999_000 / sample.length));

@@ -50,8 +50,9 @@ function findings(line: Line, found: readonly Problem[], worked: Worked): Findin
   }
   if (!line.because) return of("reason");
   const same = found.filter((p) => accepts(line, p));
-  // While something cannot be worked out, it may only be silent.
-  if (same.length === 0 && found.some((p) => p.class === "error")) return [];
+  // While something of the plan cannot be worked out, it may only be silent.
+  if (same.length === 0 && found.some((p) => p.class === "error" && entryAt(p.at, worked)?.kind !== "built"))
+    return [];
   if (same.length === 0) {
     return of("gone", {
       class: "hint",

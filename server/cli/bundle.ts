@@ -50,7 +50,7 @@ function cannotHold(out: string, files: readonly string[]): string | undefined {
   const wrong = cannotReplace(out, files);
   if (wrong || !existsSync(out)) return wrong;
   const there = readPlan(out);
-  return "text" in there && /^enclosed[ \t]/m.test(there.text)
+  return "text" in there && /^enclosed[^\S\r\n]/m.test(there.text)
     ? undefined
     : `${out} is there already, and is no bundle; nothing was written.`;
 }

@@ -117,7 +117,7 @@ function filesNamedBy(file: string, head: string, plans: Plans): string[] {
 
 /** What stands after `shop` and `bring` in a text, and where; not what it encloses. */
 export function namedPaths(text: string): { readonly path: string; readonly start: number }[] {
-  const enclosed = [...text.matchAll(/^enclosed[ \t]+(\S.*)$/gm)];
+  const enclosed = [...text.matchAll(/^enclosed[^\S\r\n]+(\S.*)$/gm)];
   const own = enclosed[0] ? text.slice(0, enclosed[0].index) : text;
   const held = new Set(enclosed.map(({ 1: path }) => pathFromPlan(path!.trimEnd(), "")));
   return [...own.matchAll(/^((?:shop|bring)[ \t]+)(\S.*)$/gm)]

@@ -239,4 +239,11 @@ describe("the record", () => {
     expect(codes("built 2026-05-09\n  used 2x99 instead of 2x4\n")).toEqual(["unknown-section unknown"]);
     expect(codes("built 2026-02-30\n")).toEqual(["bad-date no-day"]);
   });
+
+  test("a mistake in it keeps nothing else from being told", () => {
+    const idle = "accept over-budget because the class paid the rest\n";
+    const told = (record: string) => evaluate(FILE, PLAN + idle + record, read).problems.map((p) => p.code);
+    expect(told("")).toEqual(["cannot-accept"]);
+    expect(told('built 2026-05-09\n  measured rin = 29"\n')).toEqual(["cannot-accept", "unknown-name"]);
+  });
 });
