@@ -143,6 +143,7 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, (opening: 
     "no ripping": () => just({ kind: "rips", can: false }),
     has: () => () => ({ kind: "has", names: rules.names() }),
   },
+  yard: { tax: () => value("tax") },
   part: {
     length: () => () => ({ kind: "length", ...rules.partLength() }),
     overall: () => just({ kind: "points", points: "overall" }),

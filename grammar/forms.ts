@@ -202,6 +202,12 @@ export const ENTRY_FORMS: readonly EntryForm[] = [
     ],
   },
   {
+    word: "yard",
+    example: "yard Hillside timber yard\n  tax 6%",
+    doc: "Where the wood is bought, and what holds for all that is bought there.",
+    clauses: [f("tax", "tax 6%", "Sales tax there, for plans that name none of their own.")],
+  },
+  {
     word: "part",
     example: 'part leg 4 of 2x4, length 28-1/2"',
     doc: "A piece that is cut: how many, of what, how long.",

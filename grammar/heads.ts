@@ -17,7 +17,7 @@ const named =
   (kind: "sheet" | "roll" | "fastener" | "finish" | "fill" | "box"): HeadReader =>
   () => ({ kind, name: rules.name() });
 const titled =
-  (kind: "plan" | "note" | "step"): HeadReader =>
+  (kind: "plan" | "note" | "step" | "yard"): HeadReader =>
   () => ({ kind, title: rules.text() });
 const path =
   (kind: "shop" | "bring" | "enclosed"): HeadReader =>
@@ -31,6 +31,7 @@ export const HEADS: Readonly<Record<string, HeadReader>> = {
   plan: titled("plan"),
   note: titled("note"),
   step: titled("step"),
+  yard: titled("yard"),
   shop: path("shop"),
   bring: path("bring"),
   enclosed: path("enclosed"),
@@ -67,7 +68,8 @@ export const HEADS: Readonly<Record<string, HeadReader>> = {
 /** Entries that are complete without a head, or whose head is not yet typed. */
 export function emptyHead(kind: string, at: number): ReadHead | undefined {
   if (kind === "tools") return { kind: "tools" };
-  if (kind === "plan" || kind === "note" || kind === "step") return { kind, title: missingAt(at) };
+  if (kind === "plan" || kind === "note" || kind === "step" || kind === "yard")
+    return { kind, title: missingAt(at) };
   return undefined;
 }
 

@@ -7,7 +7,7 @@ import { Comma, tokenize } from "./tokens";
 import type { Clause, Entry, Span, Tree } from "./tree";
 
 /** Entries whose clauses nearly always stand on lines of their own. */
-export const GO_ON_BELOW: readonly string[] = ["plan", "tools", "assembly", "box", "step", "built"];
+export const GO_ON_BELOW: readonly string[] = ["plan", "tools", "yard", "assembly", "box", "step", "built"];
 /** Entries that do so while nothing was said behind their name yet. */
 export const GO_ON_WHEN_BARE: readonly string[] = ["stock", "sheet", "roll", "fastener", "finish", "fill"];
 

@@ -62,7 +62,15 @@ const lineStart = (text: string, at: number): boolean => {
 };
 
 /** Words that open an entry and call for words to people. */
-export const TEXT_AFTER: ReadonlySet<string> = new Set(["plan", "step", "note", "shop", "bring", "enclosed"]);
+export const TEXT_AFTER: ReadonlySet<string> = new Set([
+  "plan",
+  "step",
+  "note",
+  "yard",
+  "shop",
+  "bring",
+  "enclosed",
+]);
 
 /** Words to people: from here to the end of the line, after a word that calls for them. */
 const words: CustomPatternMatcherFunc = (text, at, matched) => {

@@ -289,7 +289,7 @@ interface EntryBase extends Span {
 export type Entry = EntryBase & Head;
 
 export type Head =
-  | { readonly kind: "plan" | "note"; readonly title: Text }
+  | { readonly kind: "plan" | "note" | "yard"; readonly title: Text }
   | { readonly kind: "step"; readonly title: Text }
   | { readonly kind: "shop" | "bring"; readonly path: Text }
   /** What follows, up to the next of its kind, is the text of that file. */

@@ -122,7 +122,7 @@ test("every clause opening is coloured as one at the start of a line and after a
       if (form.opens.length === 0) continue;
       for (const text of [
         `${entry.word} a\n  ${form.example}`,
-        `${["plan", "step"].includes(entry.word) ? "part" : entry.word} a, ${form.example}`,
+        `${["plan", "step", "yard"].includes(entry.word) ? "part" : entry.word} a, ${form.example}`,
       ]) {
         const start = text.indexOf(form.example);
         for (const offset of [start, start + form.opens.join(" ").length - 1]) {

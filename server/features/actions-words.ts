@@ -27,6 +27,7 @@ interface ActionWords {
   readonly moveToNewShop: (what: string, file: string) => string;
   readonly inShopAlready: (name: string, file: string) => string;
   readonly toolsInShop: (file: string) => string;
+  readonly yardInShop: (file: string) => string;
   readonly needsPlan: (name: string) => string;
   readonly ownShop: string;
   readonly shopUnread: (file: string) => string;
@@ -66,6 +67,7 @@ const ENGLISH: ActionWords = {
   moveToNewShop: (what, file) => `Move ${what} to a new shop file, ${file}`,
   inShopAlready: (name, file) => `There is a “${name}” in ${file} already.`,
   toolsInShop: (file) => `${file} has its tools already.`,
+  yardInShop: (file) => `${file} has its yard already.`,
   needsPlan: (name) => `It uses “${name}”, which is made in this plan.`,
   ownShop: "Your own shop file is read in place of the one that the plan names.",
   shopUnread: (file) => `${file} could not be read.`,
@@ -110,6 +112,7 @@ const FRENCH: ActionWords = {
   moveToNewShop: (what, file) => `Déplacer ${what} vers un nouveau fichier d’atelier, ${file}`,
   inShopAlready: (name, file) => `Il y a déjà «\u00a0${name}\u00a0» dans ${file}.`,
   toolsInShop: (file) => `${file} a déjà ses outils.`,
+  yardInShop: (file) => `${file} dit déjà où le bois est acheté.`,
   needsPlan: (name) => `La ligne se sert de «\u00a0${name}\u00a0», qui est défini dans ce plan.`,
   ownShop: "Votre propre fichier d’atelier est lu à la place de celui que le plan nomme.",
   shopUnread: (file) => `${file} n’a pas pu être lu.`,

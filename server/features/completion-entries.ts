@@ -78,6 +78,7 @@ const WHOLE: Readonly<Record<string, readonly Whole[]>> = {
       text: 'tools\n  kerf {1/8"}\n  miters to {47°}\n  bevels to {45°}\n  {rips|no ripping}\n',
     },
   ],
+  yard: [{ label: "yard … tax", text: "yard {Hillside timber yard}\n  tax {6%}\n" }],
   part: [
     { label: "part … of …, length …", text: 'part {leg} {4} of {@board:2x4}, length {28-1/2"}' },
     {
@@ -165,7 +166,7 @@ export function entryOffers(asking: Asking, keyword: number): Offer[] {
 }
 
 /** A plan has one line of these. */
-const ONCE = new Set(["plan", "shop", "tools"]);
+const ONCE = new Set(["plan", "shop", "tools", "yard"]);
 
 const mainTree = ({ plan }: Asking) => plan.worked.loaded.whole;
 

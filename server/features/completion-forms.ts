@@ -225,6 +225,7 @@ const AFTER: Readonly<Record<string, Readonly<Record<string, Pattern>>>> = {
     "tin of": seq(value("volume"), opt(value("money"))),
   },
   fill: { dry: value("density"), moist: value("density"), saturated: value("density") },
+  yard: { tax: value("share") },
   tools: { kerf: length, "miters to": value("angle"), "bevels to": value("angle"), has: some(free, AND) },
   part: {
     length: seq(length, opt(POINTS)),

@@ -130,6 +130,10 @@ export const FORMS_IN_FRENCH: Readonly<Record<string, FrenchEntry>> = {
       has: "Les autres outils que l’on a.",
     },
   },
+  yard: {
+    doc: "Où l’on achète le bois, et ce qui vaut pour tout ce qui y est acheté.",
+    clauses: { tax: "La taxe sur les ventes qui y est due, pour les plans qui n’en disent pas." },
+  },
   part: {
     doc: "Une pièce à couper\u00a0: combien, dans quoi, de quelle longueur.",
     clauses: {

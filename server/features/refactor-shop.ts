@@ -9,7 +9,7 @@ import type { Action, Change, Wanted } from "./actions";
 import { ACTION_WORDS } from "./actions-words";
 import type { Checked } from "./checked";
 
-const MOVED = new Set(["stock", "sheet", "roll", "fastener", "finish", "fill", "tools"]);
+const MOVED = new Set(["stock", "sheet", "roll", "fastener", "finish", "fill", "tools", "yard"]);
 
 type Words = (typeof ACTION_WORDS)[Language];
 type Outcome = { readonly refused: string } | { readonly to: string; readonly change: Change };
@@ -103,6 +103,8 @@ function whyNot(
     return words.notReadable;
   if (entry.kind === "tools")
     return theirs.some((e) => e.kind === "tools") ? words.toolsInShop(shop) : undefined;
+  if (entry.kind === "yard")
+    return theirs.some((e) => e.kind === "yard") ? words.yardInShop(shop) : undefined;
   const name = nameOf(entry);
   if (theirs.some((e) => nameOf(e) === name)) return words.inShopAlready(name, shop);
   const own = usesOf(entry).find(

@@ -94,6 +94,7 @@ export const CLAUSES: Readonly<Record<string, Readonly<Record<string, readonly W
     "tin of": one("{volume} {money}"),
   },
   fill: { dry: one("{density}"), moist: one("{density}"), saturated: one("{density}") },
+  yard: { tax: one("{share}") },
   tools: {
     kerf: one("{length}"),
     "miters to": one("{angle}"),

@@ -17,7 +17,7 @@ export interface PlanSymbol {
   readonly children: readonly PlanSymbol[];
 }
 
-type Declaring = DeclaredKind | "tools";
+type Declaring = DeclaredKind | "tools" | "yard";
 
 /** One `plan` symbol with everything under it; without a plan line, everything by itself. */
 export function symbolsOf({ worked, text }: Checked): PlanSymbol[] {
@@ -77,6 +77,8 @@ function symbolOf(entry: Entry, worked: Worked): PlanSymbol[] {
       return symbol(entry.name.text, "assembly", "", entry.name, entry.body);
     case "tools":
       return symbol("tools", "tools", "", entry.keyword);
+    case "yard":
+      return symbol(entry.title.text || "yard", "yard", "", entry.title.text ? entry.title : entry.keyword);
     case "fasten":
     case "glue": {
       const joint = worked.joints.find((j) => j.entry === entry);

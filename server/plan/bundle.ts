@@ -1,5 +1,5 @@
 /**
- * A plan with all that it brings in one text, without prices and without what lies on hand: those are the sharer's own.
+ * A plan with all that it brings in one text, without prices, the tax of a yard and what lies on hand: those are the sharer's own.
  * Nothing else is changed, and no line moves, so that the sheet tells the same places.
  */
 import { parse } from "../../grammar/parser";
@@ -58,6 +58,7 @@ const BOUGHT: ReadonlySet<Entry["kind"]> = new Set([
   "fastener",
   "finish",
   "fill",
+  "yard",
   "unknown",
 ]);
 
@@ -106,6 +107,8 @@ function cutsIn(tree: Tree, entry: Entry, clause: Clause): Span[] {
     case "price":
     case "on hand":
       return wholeClause(tree, entry, clause);
+    case "tax":
+      return entry.kind === "yard" ? wholeClause(tree, entry, clause) : [];
     default:
       return [];
   }

@@ -281,6 +281,8 @@ export interface Shopping {
   readonly onHand: readonly string[];
   readonly subtotal: string | null;
   readonly tax: string | null;
+  /** The yard whose tax it is; null where the plan itself says it. */
+  readonly taxOf: string | null;
   readonly total: string | null;
   readonly budget: string | null;
   /** Things whose price is not known, so that the total leaves them out. */

@@ -140,6 +140,7 @@ function factsOf(
     [facts.sawCut, plan.kerf(text(settings.kerf.value), settings.kerf.from)],
     [facts.spares, settings.spare ? plan.sparesIn(settings.spare.count, settings.spare.per) : ""],
     [facts.shop, shop ? baseName(shop.file) : ""],
+    [facts.yard, settings.yard],
     [facts.tools, settings.tools?.has.join(", ") ?? ""],
   ];
   return told.filter(([, value]) => value !== "").map(([label, value]) => ({ label, value }));

@@ -111,6 +111,7 @@ const SHOPPING = {
   onHand: null,
   subtotal: null,
   tax: null,
+  taxOf: null,
   total: null,
   budget: null,
   withoutPrice: null,

@@ -50,7 +50,18 @@ export interface Settings {
   /** What else uses the floor limit. */
   readonly shares: readonly { readonly what: string; readonly value: Quantity; readonly at: At }[];
   readonly budget: { readonly value: Quantity; readonly at: At } | undefined;
-  readonly tax: Quantity | undefined;
+  /** Where the wood is bought; empty where no file says it. */
+  readonly yard: string;
+  readonly tax:
+    | {
+        readonly value: Quantity;
+        readonly from: "plan" | "yard";
+        /** The title of the yard whose tax it is. */
+        readonly yard: string;
+        /** The clause that says it. */
+        readonly at: At;
+      }
+    | undefined;
   /** Extra pieces: `count` in every `per`. */
   readonly spare: { readonly count: number; readonly per: number } | undefined;
   readonly make: number;
@@ -92,6 +103,7 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
   }
   const read = new Reader(worker, main.file, plan?.clauses ?? []);
   const tools = toolsOf(loaded, worker);
+  const yards = yardsOf(loaded, worker);
   const units = read.clause("units");
   const kerf = read.length("kerf", "the kerf");
   read.clause("lumber");
@@ -122,7 +134,8 @@ export function settingsOf(loaded: Loaded, worker: Worker): Settings {
       return value ? [{ what: c.what.text, value, at: placeOf(main.file, c) }] : [];
     }),
     budget: budget && read.money(budget.value, placeOf(main.file, budget)),
-    tax: taxOf(read, worker, main.file),
+    yard: yards.find(({ title }) => title !== "")?.title ?? "",
+    tax: taxFrom(read, yards, worker, main.file),
     spare: spareCount && sparePer ? { count: spareCount, per: sparePer } : undefined,
     make: (make && whole(make.value, "how many to make", MOST_COPIES)) ?? 1,
     kerf: kerf
@@ -258,6 +271,41 @@ function taxOf(read: Reader, worker: Worker, file: string): Quantity | undefined
   const at = { file, start: e.start, end: e.end };
   worker.fault({ kind: "wanted", at, what, wanted: NUMBER, found: tax, text: "" });
   return undefined;
+}
+
+interface Yard {
+  readonly title: string;
+  readonly tax: Settings["tax"];
+}
+
+/** The plan's own, else that of the first yard that says one. */
+function taxFrom(read: Reader, yards: readonly Yard[], worker: Worker, file: string): Settings["tax"] {
+  const [clause] = read.all("tax");
+  if (!clause) return yards.find(({ tax }) => tax)?.tax;
+  const value = taxOf(read, worker, file);
+  return value && { value, from: "plan", yard: "", at: placeOf(file, clause) };
+}
+
+/** One of each file: the plan's own first, then that of the shop file, then those of files that are brought. */
+function yardsOf({ files }: Loaded, worker: Worker): Yard[] {
+  const inOrder = (["plan", "shop", "brought"] as const).flatMap((role) =>
+    files.filter((one) => one.role === role),
+  );
+  return inOrder.flatMap(({ file, tree }): Yard[] => {
+    const found = tree.entries.filter((e): e is Entry & { kind: "yard" } => e.kind === "yard");
+    const [entry, second] = found;
+    if (!entry) return [];
+    if (second) {
+      const [first, at] = [placeOf(file, entry.keyword), placeOf(file, second.keyword)];
+      worker.fault({ kind: "said-twice", at, what: "yard", first });
+    }
+    const read = new Reader(worker, file, entry.clauses);
+    const value = taxOf(read, worker, file);
+    const [clause] = read.all("tax");
+    const title = entry.title.text;
+    const tax = value && clause && { value, from: "yard" as const, yard: title, at: placeOf(file, clause) };
+    return [{ title, tax }];
+  });
 }
 
 function displayOf(units: Of<"units"> | undefined, worker: Worker, file: string): Display {

@@ -26,31 +26,31 @@ test("every sample", () => {
   expect(told.join("\n")).toMatchInlineSnapshot(`
     "cold-frame
       6 boards, 1 sheet, 3 of them on hand (sheet)
-      $41.40 of $160 (sheet)
+      $43.88 of $160 (sheet)
       11 things not checked (not checked)
       6 planches, 1 panneau, dont 3 en réserve (sheet)
-      $41.40 sur $160 (sheet)
+      $43.88 sur $160 (sheet)
       11 points non vérifiés (not checked)
     post-stand
       10 boards, 3 of them on hand (sheet)
-      $123.55 of $190 (sheet)
+      $130.96 of $190 (sheet)
       8 things not checked (not checked)
       10 planches, dont 3 en réserve (sheet)
-      $123.55 sur $190 (sheet)
+      $130.96 sur $190 (sheet)
       8 points non vérifiés (not checked)
     potting-bench
       17 boards, 2 sheets, 8 of them on hand (sheet)
-      $180.35 (sheet)
+      $191.17 (sheet)
       4 things not checked (not checked)
       17 planches, 2 panneaux, dont 8 en réserve (sheet)
-      $180.35 (sheet)
+      $191.17 (sheet)
       4 points non vérifiés (not checked)
     reading-shelf
       6 boards, 1 sheet (sheet)
-      €62.00 of €110 (sheet)
+      €65.72 of €110 (sheet)
       4 things not checked (not checked)
       6 planches, 1 panneau (sheet)
-      €62.00 sur €110 (sheet)
+      €65.72 sur €110 (sheet)
       4 points non vérifiés (not checked)
     salad-trough
       13 boards, 2 of them on hand (sheet)
@@ -61,10 +61,10 @@ test("every sample", () => {
       10 points non vérifiés (not checked)
     tree-seat
       21 boards (sheet)
-      $511.90 (sheet)
+      $542.61 (sheet)
       9 things not checked (not checked)
       21 planches (sheet)
-      $511.90 (sheet)
+      $542.61 (sheet)
       9 points non vérifiés (not checked)"
   `);
 });

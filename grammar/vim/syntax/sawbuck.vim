@@ -43,9 +43,9 @@ syntax match sawbuckClause ;\v%(^built\s+%(\d{1,4}-\d{1,2}-\d{1,4}|\d{1,4}\.\d{1
 syntax match sawbuckBecause ;\vbecause[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!; nextgroup=sawbuckText
 syntax match sawbuckName ;\v[A-Za-zÀ-ÖØ-öø-ÿ_]%(-?[A-Za-z0-9À-ÖØ-öø-ÿ_])*-?; contained
 syntax match sawbuckText ;\v\s+\S.*; contained
-syntax match sawbuckEntry ;\v^%(assembly|enclosed|fastener|measure|accept|fasten|finish|bring|built|place|sheet|stock|tools|coat|fill|glue|line|load|must|note|part|plan|ring|roll|shop|step|box)[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!;
+syntax match sawbuckEntry ;\v^%(assembly|enclosed|fastener|measure|accept|fasten|finish|bring|built|place|sheet|stock|tools|coat|fill|glue|line|load|must|note|part|plan|ring|roll|shop|step|yard|box)[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!;
 syntax match sawbuckEntry ;\v^%(assembly|fastener|measure|finish|sheet|stock|fill|part|ring|roll|box)[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!; nextgroup=sawbuckName skipwhite
-syntax match sawbuckEntry ;\v^%(enclosed|bring|note|plan|shop|step)[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!; nextgroup=sawbuckText
+syntax match sawbuckEntry ;\v^%(enclosed|bring|note|plan|shop|step|yard)[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!; nextgroup=sawbuckText
 syntax match sawbuckEntry ;\v%(^\s+)@<=%(fasten|place|glue)[A-Za-z0-9À-ÖØ-öø-ÿ_-]@!;
 syntax region sawbuckParens start=;(; end=;\v\)|$; transparent contains=ALLBUT,sawbuckClause,sawbuckEntry,sawbuckName,sawbuckText
 

@@ -29,6 +29,7 @@ export const SYMBOL_KINDS: Readonly<Record<PlanSymbol["kind"], SymbolKind>> = {
   finish: SymbolKind.Constant,
   fill: SymbolKind.Constant,
   tools: SymbolKind.Object,
+  yard: SymbolKind.Object,
   part: SymbolKind.Class,
   assembly: SymbolKind.Package,
   ring: SymbolKind.Array,

@@ -67,11 +67,11 @@ function columnsOf(words: SheetWords): readonly ColumnOf<ShoppingRow>[] {
 }
 
 /** The sums that are known. */
-function sums({ subtotal, tax, total, budget, left }: Shopping, words: SheetWords) {
+function sums({ subtotal, tax, taxOf, total, budget, left }: Shopping, words: SheetWords) {
   const all = [
     // Without a tax it is the total.
     { label: words.beforeTax, value: tax === null ? null : subtotal },
-    { label: words.tax, value: tax },
+    { label: taxOf === null ? words.tax : words.taxOf(taxOf), value: tax },
     { label: words.total, value: total },
     { label: words.budget, value: budget },
     { label: left?.over ? words.overBudget : words.leftOfBudget, value: left?.amount ?? null },

@@ -44,6 +44,7 @@ export const ENGLISH_PLAN = {
     sawCut: "Saw cut",
     spares: "Spares",
     shop: "Shop",
+    yard: "Timber yard",
     tools: "Tools",
   },
   languageVersion: (version: number) => `version ${version} of the plan language`,

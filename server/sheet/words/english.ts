@@ -236,6 +236,8 @@ export const ENGLISH = {
   },
   beforeTax: "Before tax",
   tax: "Tax",
+  /** That of a yard. */
+  taxOf: (yard: string) => (yard === "" ? "Tax of the yard" : `Tax (${yard})`),
   total: "Total",
   budget: "Budget",
   withoutPrice: (what: string) => `Without a price, so not in the total: ${what}.`,

@@ -52,6 +52,7 @@ export const FRENCH_PLAN: SheetWords["plan"] = {
     sawCut: "Trait de scie",
     spares: "Rechanges",
     shop: "Atelier",
+    yard: "Marchand de bois",
     tools: "Outils",
   },
   languageVersion: (version) => `version ${version} du langage des plans`,

@@ -217,6 +217,7 @@ export const FRENCH: SheetWords = {
   },
   beforeTax: "Hors taxe",
   tax: "Taxe",
+  taxOf: (yard) => (yard === "" ? "Taxe du marchand de bois" : `Taxe (${yard})`),
   total: "Total",
   budget: "Budget",
   withoutPrice: (what) => fr`Sans prix, donc hors du total : ${what}.`,
