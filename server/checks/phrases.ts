@@ -42,7 +42,7 @@ const PLAIN = [
   "a weight, like 60 lb,",
   "a density, like 75 lb/cuft,",
   "an amount of money, like $160,",
-  "a share, like 8%,",
+  "a share below 100%, like 8%,",
   "an area, like 250 sqft,",
   "a volume, like 1 qt,",
   "a volume, like gal or L,",

@@ -264,7 +264,7 @@ export class Reader {
 
 /** A share below one: `tax 8` would be eight times the price. */
 function taxOf(read: Reader, worker: Worker, file: string): Quantity | undefined {
-  const what = "a share, like 8%,";
+  const what = "a share below 100%, like 8%,";
   const tax = ifKnown(read.amount("tax", NUMBER, what, "the tax"));
   const e = read.clause("tax")?.value;
   if (!tax || !e || tax.approx < 1) return tax;

@@ -1,5 +1,6 @@
 /** The tax of the yard, which the shop file says: when it counts, and how it is told. */
 import { describe, expect, test } from "vitest";
+import { problemText } from "../../server/checks";
 import { bundled } from "../../server/exchange";
 import { evaluate, sheetDocument, sheetOf } from "../../server/service";
 import { sheetText } from "../../server/sheet/text";
@@ -78,6 +79,11 @@ describe("the yard's tax", () => {
   test("is told where it cannot be, and where it is said twice", () => {
     const bad = `${SHOP}yard Hillside timber yard\n  tax 6"\n`;
     expect(codes(planOf(), bad)).toContain("unit-mismatch");
+    const over = worked(planOf("  tax 120%\n"), { "shop.sawbuck": SHOP });
+    const { display } = over.worked.settings;
+    expect(over.problems.map((p) => `${p.code}: ${problemText(p.code, p, display)}`)).toEqual([
+      "unit-mismatch: A share below 100%, like 8%, is wanted here, not a plain number (1.2).",
+    ]);
     expect(codes(planOf(), `${YARD}yard Another\n`)).toContain("said-twice");
     expect(codes(planOf(), YARD)).toEqual([]);
   });

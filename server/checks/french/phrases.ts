@@ -42,7 +42,7 @@ export const FRENCH_PHRASES: Readonly<Record<PhraseKey, Template>> = {
   "a weight, like 60 lb,": "un poids, comme 60 lb",
   "a density, like 75 lb/cuft,": "une masse volumique, comme 75 lb/cuft",
   "an amount of money, like $160,": "une somme d’argent, comme $160",
-  "a share, like 8%,": "une part, comme 8%",
+  "a share below 100%, like 8%,": "une part inférieure à 100 %, comme 8%",
   "an area, like 250 sqft,": "une surface, comme 250 sqft",
   "a volume, like 1 qt,": "un volume, comme 1 qt",
   "a volume, like gal or L,": "un volume, comme « gal » ou « L »",
