@@ -236,6 +236,12 @@ const cutOf = (plan: Evaluated): string[] =>
       JSON.stringify({ mark, count, hand, length, width, ends }),
     );
 
+/** How many there are is not asked for while a name that nothing has may be the part's, which hangs on how alike they are. */
+const codesOf = ({ problems }: Evaluated): string[] => {
+  const codes = problems.map(({ code }) => code);
+  return codes.includes("unknown-name") ? codes.filter((code) => code !== "count-missing") : codes;
+};
+
 test("5. there and back is the identity, and the sheet in between says the same under another name", () => {
   const shop = SAMPLES.find((s) => s.startsWith("# What the yard"))!;
   const measures = SAMPLES.find((s) => s.startsWith("# Measurements taken"))!;
@@ -274,7 +280,7 @@ test("5. there and back is the identity, and the sheet in between says the same 
         renamedOnes++;
         const own = there[PLAN]!;
         const between = evaluate(PLAN, own, memory({ ...files, ...there }));
-        expect(between.problems.map((p) => p.code)).toEqual(plan.problems.map((p) => p.code));
+        expect(codesOf(between)).toEqual(codesOf(plan));
         const now = [...between.worked.scope.declared.values()].find((d) => d.name === to)!;
         const back = renameAt(between, now.at.start, one.name, { ...files, ...there });
         if (typeof back === "string") throw new Error(`${one.name} to ${to}, and not back: ${back}`);
