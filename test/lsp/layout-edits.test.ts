@@ -61,7 +61,7 @@ test("problems in the end are those of the final text with the best layouts", as
       );
       await e.close(FILE);
     }),
-    { numRuns: Math.min(RUNS / 10, 60) },
+    { numRuns: Math.min(Math.ceil(RUNS / 10), 60) },
   );
   expect(e.logged).toEqual([]);
   e.end();
