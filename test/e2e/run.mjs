@@ -59,8 +59,8 @@ const expectFailure = options["expect-failure"];
 const PATIENCE = 60_000;
 /** The same for a scenario that is to fail, which waits it out once. */
 const SHORT_PATIENCE = 8_000;
-/** Windows at a time: where most of them only wait for what does not come, two. */
-const WINDOWS = expectFailure ? 2 : 1;
+/** Windows at a time: one alone leaves a core idle while it waits. What would meddle with another window runs after them. */
+const WINDOWS = 2;
 const output = fromRoot("test/e2e/output");
 
 process.exitCode = await main();
@@ -109,12 +109,14 @@ async function runAll(chosen) {
       return contexts.get(locale);
     };
     const results = new Array(chosen.length);
-    const left = [...chosen.entries()];
-    const inOneWindow = async () => {
+    const inOneWindow = async (left) => {
       for (let next = left.shift(); next; next = left.shift())
         results[next[0]] = await runOne(next[1], next[0] + 1, workbench, await contextFor(next[1]));
     };
-    await Promise.all(Array.from({ length: WINDOWS }, inOneWindow));
+    const together = [...chosen.entries()].filter(([, { alone }]) => alone !== true);
+    const others = [...chosen.entries()].filter(([, { alone }]) => alone === true);
+    await Promise.all(Array.from({ length: WINDOWS }, () => inOneWindow(together)));
+    await inOneWindow(others);
     return results;
   } finally {
     await browser?.close();
@@ -127,14 +129,15 @@ async function runOne(scenario, number, workbench, context) {
   const started = performance.now();
   const folder = workbench.newFolder();
   const page = await context.newPage();
-  page.setDefaultTimeout(expectFailure && scenario.needsServer !== false ? SHORT_PATIENCE : PATIENCE);
+  const patience = expectFailure && scenario.needsServer !== false ? SHORT_PATIENCE : PATIENCE;
+  page.setDefaultTimeout(patience);
   const shot = (name) => (expectFailure ? undefined : page.screenshot({ path: join(output, `${name}.png`) }));
   let error;
   try {
     scenario.prepare?.(folder);
     await page.goto(workbench.url(folder), { timeout: PATIENCE });
     await page.locator(".monaco-workbench").waitFor({ timeout: PATIENCE });
-    await scenario.run({ page, folder, shot, servers: workbench.servers });
+    await scenario.run({ page, folder, shot, patience, servers: workbench.servers });
   } catch (thrown) {
     error = thrown;
     await shot(`failed-${number}`)?.catch((reason) => console.log(`no picture: ${reason}`));

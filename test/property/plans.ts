@@ -4,13 +4,12 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { ENTRY_FORMS } from "../../grammar/forms";
 
-/** How many cases: 2,000 in CI, with other seeds each time, fewer while working. */
-export const RUNS = Number(process.env.FC_RUNS ?? (process.env.CI ? 2_000 : 500));
+/** How many cases. */
+export const RUNS = Number(process.env.FC_RUNS ?? 1_000);
 /** Of properties whose cases take long, or that hold one part of a plan alone. */
-export const FEWER = Number(process.env.FC_RUNS ?? (process.env.CI ? 1_000 : 500));
-
+export const FEWER = Number(process.env.FC_RUNS ?? 500);
 /** Of those that hold one feature of an editor alone. */
-export const SOME = Number(process.env.FC_RUNS ?? (process.env.CI ? 500 : 300));
+export const SOME = Number(process.env.FC_RUNS ?? 300);
 
 const ROOT = join(__dirname, "../..");
 export const SAMPLES = readdirSync(join(ROOT, "samples"))

@@ -31,8 +31,8 @@ export const scenarios = [
   {
     name: "colours of the text alone tell its words apart in a light, a dark and a high-contrast theme",
     needsServer: false,
-    run: async ({ page, folder, shot }) => {
-      const see = await plan(page, folder, false);
+    run: async ({ page, folder, shot, patience }) => {
+      const see = await plan(page, folder, patience, false);
       for (const theme of THEMES) {
         await see.in(theme);
         await see.apart(theme, WORDS);
@@ -42,8 +42,8 @@ export const scenarios = [
   },
   {
     name: "colours by meaning tell parts, measures and what is bought from plain text in each theme as well",
-    run: async ({ page, folder, shot }) => {
-      const see = await plan(page, folder, true);
+    run: async ({ page, folder, shot, patience }) => {
+      const see = await plan(page, folder, patience, true);
       for (const theme of THEMES) {
         await see.in(theme);
         await see.differ(MEANT.part, MEANT["no name"]);
@@ -58,7 +58,7 @@ export const scenarios = [
   },
 ];
 
-async function plan(page, folder, semantic) {
+async function plan(page, folder, patience, semantic) {
   // First, since a folder that appears in the list of files moves what is clicked there.
   await openText(page, folder, FILE);
   const settings = join(folder, ".vscode");
@@ -73,9 +73,9 @@ async function plan(page, folder, semantic) {
       }),
     );
   const colourOf = (word) => page.evaluate(colourOnScreen, word);
-  /** Waits until two words have different colours, and gives up after a minute. */
+  /** Waits until two words have different colours. */
   const differ = async (one, other) => {
-    for (let tries = 0; tries < 240; tries++) {
+    for (let waited = 0; waited < patience; waited += 250) {
       const [a, b] = [await colourOf(one), await colourOf(other)];
       if (a !== undefined && b !== undefined && a !== b) return;
       await page.waitForTimeout(250);
