@@ -45,7 +45,7 @@ export function shoppingOf(worked: Worked, words: SheetWords): Shopping {
     onHand: pile.map((one) => pileWords(one, words)),
     subtotal: sumText(shopping.subtotal),
     tax: sumText(shopping.tax),
-    taxOf: settings.tax?.from === "yard" ? settings.tax.yard : null,
+    taxOf: settings.tax?.yard ?? null,
     total: sumText(shopping.total),
     budget: text(settings.budget?.value),
     withoutPrice: shopping.withoutPrice,

@@ -32,6 +32,12 @@ export interface Extent3 {
   readonly high?: Quantity;
 }
 
+export interface Tax {
+  readonly share: Quantity;
+  /** The title of the yard whose tax it is, which may be empty; null where the plan itself says it. */
+  readonly yard: string | null;
+}
+
 export interface Settings {
   readonly title: string;
   readonly at: At | undefined;
@@ -52,16 +58,7 @@ export interface Settings {
   readonly budget: { readonly value: Quantity; readonly at: At } | undefined;
   /** Where the wood is bought; empty where no file says it. */
   readonly yard: string;
-  readonly tax:
-    | {
-        readonly value: Quantity;
-        readonly from: "plan" | "yard";
-        /** The title of the yard whose tax it is. */
-        readonly yard: string;
-        /** The clause that says it. */
-        readonly at: At;
-      }
-    | undefined;
+  readonly tax: Tax | undefined;
   /** Extra pieces: `count` in every `per`. */
   readonly spare: { readonly count: number; readonly per: number } | undefined;
   readonly make: number;
@@ -275,15 +272,14 @@ function taxOf(read: Reader, worker: Worker, file: string): Quantity | undefined
 
 interface Yard {
   readonly title: string;
-  readonly tax: Settings["tax"];
+  readonly tax: Tax | undefined;
 }
 
 /** The plan's own, else that of the first yard that says one. */
-function taxFrom(read: Reader, yards: readonly Yard[], worker: Worker, file: string): Settings["tax"] {
-  const [clause] = read.all("tax");
-  if (!clause) return yards.find(({ tax }) => tax)?.tax;
-  const value = taxOf(read, worker, file);
-  return value && { value, from: "plan", yard: "", at: placeOf(file, clause) };
+function taxFrom(read: Reader, yards: readonly Yard[], worker: Worker, file: string): Tax | undefined {
+  if (read.all("tax").length === 0) return yards.find(({ tax }) => tax)?.tax;
+  const share = taxOf(read, worker, file);
+  return share && { share, yard: null };
 }
 
 /** One of each file: the plan's own first, then that of the shop file, then those of files that are brought. */
@@ -300,11 +296,9 @@ function yardsOf({ files }: Loaded, worker: Worker): Yard[] {
       worker.fault({ kind: "said-twice", at, what: "yard", first });
     }
     const read = new Reader(worker, file, entry.clauses);
-    const value = taxOf(read, worker, file);
-    const [clause] = read.all("tax");
+    const share = taxOf(read, worker, file);
     const title = entry.title.text;
-    const tax = value && clause && { value, from: "yard" as const, yard: title, at: placeOf(file, clause) };
-    return [{ title, tax }];
+    return [{ title, tax: share && { share, yard: title } }];
   });
 }
 

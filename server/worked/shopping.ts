@@ -85,7 +85,7 @@ export function shoppingOf(
   const currencies = [...new Set(rows.flatMap((r) => (r.each ? [r.each.dim.currency] : [])))];
   const subtotal =
     currencies.length > 1 ? null : sum(rows, currencies[0] ?? settings.budget?.value.dim.currency ?? "");
-  const tax = subtotal && settings.tax ? scaled(subtotal, settings.tax.value) : null;
+  const tax = subtotal && settings.tax ? scaled(subtotal, settings.tax.share) : null;
   return {
     rows,
     withoutPrice: once([

@@ -98,16 +98,20 @@ async function runAll(chosen) {
   });
   const stopAndLeave = () => workbench.stop().finally(() => process.exit(130));
   process.once("SIGINT", stopAndLeave).once("SIGTERM", stopAndLeave);
-  let browser;
+  // One profile for all that speak a language: what the workbench's many files are compiled to is kept in it.
+  const contexts = new Map();
+  const contextFor = ({ locale = "en-US" }) => {
+    const kept = contexts.get(locale);
+    if (kept !== undefined) return kept;
+    const made = chromium.launchPersistentContext("", {
+      ...CHROMIUM,
+      viewport: { width: 1400, height: 900 },
+      locale,
+    });
+    contexts.set(locale, made);
+    return made;
+  };
   try {
-    browser = await chromium.launch(CHROMIUM);
-    // One context for all that speak a language: the workbench's many files are read and compiled once.
-    const contexts = new Map();
-    const contextFor = async ({ locale = "en-US" }) => {
-      if (!contexts.has(locale))
-        contexts.set(locale, browser.newContext({ viewport: { width: 1400, height: 900 }, locale }));
-      return contexts.get(locale);
-    };
     const results = new Array(chosen.length);
     const inOneWindow = async (left) => {
       for (let next = left.shift(); next; next = left.shift())
@@ -119,7 +123,7 @@ async function runAll(chosen) {
     await inOneWindow(others);
     return results;
   } finally {
-    await browser?.close();
+    await Promise.allSettled([...contexts.values()].map(async (made) => (await made).close()));
     await workbench.stop();
   }
 }
