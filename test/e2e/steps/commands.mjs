@@ -66,8 +66,6 @@ export const scenarios = [
   },
   {
     name: "a language server that is killed while a plan is typed is there again by itself, with the problems of the text",
-    // It kills those of all windows.
-    alone: true,
     run: async ({ page, folder, shot, servers }) => {
       const { name, screw } = PLAN;
       const editor = await openEditor(page, folder, PLAN.file);
