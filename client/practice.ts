@@ -15,11 +15,12 @@ export function practice(running: Running, extensionUri: vscode.Uri): vscode.Dis
     return vscode.window.showTextDocument(document, { viewColumn: columnFor(document) });
   };
 
-  /** With the cursor at the end of what `find` finds. */
-  const openAt = async (find: RegExp): Promise<vscode.TextEditor> => {
+  /** With the cursor at the end of what the first of `finds` finds that finds anything. */
+  const openAt = async (...finds: readonly RegExp[]): Promise<vscode.TextEditor> => {
     const editor = await open();
-    const found = find.exec(editor.document.getText());
-    if (found !== null) {
+    const text = editor.document.getText();
+    const found = finds.map((find) => find.exec(text)).find((one) => one !== null);
+    if (found) {
       const at = editor.document.positionAt(found.index + found[0].length);
       editor.selection = new vscode.Selection(at, at);
       editor.revealRange(new vscode.Range(at, at), vscode.TextEditorRevealType.InCenterIfOutsideViewport);
@@ -38,7 +39,7 @@ export function practice(running: Running, extensionUri: vscode.Uri): vscode.Dis
       await vscode.commands.executeCommand("editor.action.showHover");
     },
     "sawbuck.practice.place": async () => {
-      const editor = await openAt(MISSING);
+      const editor = await openAt(PLACED, MISSING);
       // The hover of the step before would lie over the list; older editors cannot put it away.
       await vscode.commands.executeCommand("editor.action.hideHover").then(undefined, () => {});
       if (!PLACED.test(editor.document.getText())) {
@@ -80,9 +81,10 @@ function tick(context: string): void {
 export const SCREW = /^fasten slat face into rail face.*? x [\d-]+/m;
 /** A name to rest the pointer on. */
 export const NAME = /^part sl/m;
-/** The line of the lip as far as it is written, or where it is missing: below the remark that says so. */
-export const MISSING = /^place lip .*|^# .*\blip\b.*\r?\n(?:#.*\r?\n)*/m;
-const PLACED = /^place lip /m;
+/** The line of the lip, as far as it is written. */
+const PLACED = /^place lip .*/m;
+/** Where that line is missing: below the remark that says so. */
+export const MISSING = /^# .*\blip\b.*\r?\n(?:#.*\r?\n)*/m;
 
 /** At the cursor, below the remark; where that was deleted, on a line of its own at the end. Where the text then ends. */
 async function beginLine(editor: vscode.TextEditor, start: string): Promise<vscode.Position> {

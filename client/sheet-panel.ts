@@ -11,7 +11,7 @@ import type { ToPreview } from "./preview/messages";
 import { type SheetAnswer, SheetRequest } from "./protocol";
 import type { Running } from "./running";
 import { newNonce, sheetPage } from "./sheet-page";
-import { newsOf, noPlan, notFollowing, type SheetView, viewOf } from "./sheet-view";
+import { newsOf, noPlan, notFollowing, notYet, type SheetView, viewOf } from "./sheet-view";
 
 export interface SheetPanel {
   /** Turns to another plan; stays where it is if that file has no sheet. */
@@ -106,7 +106,7 @@ export function sheetPanel(
 
   const ask = async (): Promise<void> => {
     const uri = wanted;
-    if (uri === undefined) return;
+    if (uri === undefined) return send({ uri: "", view: notYet() });
     const key = uri.toString();
     const isShown = shown?.uri === key;
     const asked = choices;

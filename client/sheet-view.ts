@@ -39,6 +39,10 @@ export type NoAnswer = "no server" | "no file";
 /** Nothing but that sentence. */
 export const onlySays = (notice: string): SheetView => ({ ...noPlan(), notice });
 
+/** Of a panel that came back from an earlier session before its plan, or without it. */
+export const notYet = (): SheetView =>
+  onlySays(l10n.t("Open a plan (a .sawbuck file), and its shop sheet is shown here."));
+
 const whyNot = (why: NoAnswer): string =>
   why === "no server"
     ? l10n.t(

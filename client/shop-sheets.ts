@@ -81,12 +81,16 @@ export function shopSheets(
     vscode.window.registerWebviewPanelSerializer(VIEW_TYPE, {
       deserializeWebviewPanel: async (webview, state: unknown) => {
         if (open !== undefined) webview.dispose();
-        else adopt(webview, uriIn(state) ?? activePlan());
+        else adopt(webview, uriIn(state) ?? planInSight());
       },
     }),
     vscode.window.onDidChangeActiveTextEditor(() => {
       const uri = activePlan();
       if (uri !== undefined) open?.follow(uri);
+    }),
+    vscode.window.onDidChangeVisibleTextEditors(() => {
+      const uri = planInSight();
+      if (uri !== undefined && open?.plan() === undefined) open?.follow(uri);
     }),
     vscode.window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
       const [cursor] = selections;

@@ -194,7 +194,9 @@ describe("the practice plan", () => {
     expect(line()).toBe("place lip |");
     expect(editor.done.at(-1)).toEqual(["editor.action.triggerSuggest"]);
     await run("sawbuck.practice.place");
+    expect(line(), "pressed again").toBe("place lip |");
     expect(document().text.match(/place lip/g)).toHaveLength(1);
+    expect(editor.done.at(-1)).toEqual(["editor.action.triggerSuggest"]);
     await run("sawbuck.practice.sheet");
     expect(editor.done.at(-1)).toEqual(["sawbuck.openSheet"]);
   });

@@ -50,8 +50,8 @@ const answer = (title: string): SheetAnswer => ({
 const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 const AS_PLANNED = { units: "plan", reader: "builder" };
 
-/** A panel on plan A, whose page says what it is told to. `server` answers, or throws. */
-function begin(server: (asked: { uri: string; units: string }) => SheetAnswer | null) {
+/** A panel on a plan, whose page says what it is told to. `server` answers, or throws. */
+function begin(server: (asked: { uri: string; units: string }) => SheetAnswer | null, plan: Uri | null = A) {
   const told: ShowSheet[] = [];
   const ticked: unknown[] = [];
   const asked: { uri: string; units: string }[] = [];
@@ -78,7 +78,7 @@ function begin(server: (asked: { uri: string; units: string }) => SheetAnswer | 
       return server(params);
     },
   };
-  const panel: SheetPanel = sheetPanel(webview as unknown as WebviewPanel, A, {
+  const panel: SheetPanel = sheetPanel(webview as unknown as WebviewPanel, plan ?? undefined, {
     extensionUri: A,
     running: { client: () => client } as unknown as Running,
     ticks: {
@@ -154,6 +154,18 @@ describe("the panel", () => {
       notice: expect.stringContaining("the plan cannot be opened"),
       parts: [{ name: "head" }],
     });
+  });
+
+  test("that came back without its plan says so, until it finds one", async () => {
+    const { panel, page, told } = begin(() => answer("Bench"), null);
+    await page({ ready: AS_PLANNED });
+    expect(told).toMatchObject([
+      { view: { notice: "Open a plan (a .sawbuck file), and its shop sheet is shown here.", parts: [] } },
+    ]);
+    expect(panel.plan()).toBeUndefined();
+    panel.follow(B);
+    await soon();
+    expect(told.slice(1)).toMatchObject([{ uri: String(B), view: { notice: "" }, ticks: {} }]);
   });
 
   test("goes with its plan to another name, and tells its ticks", async () => {

@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { scenarios } from "./steps/web.mjs";
-import { close, told } from "./telling.mjs";
+import { close, tellScreen, told, withSecondTry } from "./telling.mjs";
 import { startWebWorkbench } from "./web-workbench.mjs";
 
 const { values: options } = parseArgs({
@@ -26,14 +26,19 @@ process.exitCode = await main();
 async function main() {
   const chosen = scenarios.filter(({ name }) => name.includes(options.only));
   mkdirSync(output, { recursive: true });
+  const started = performance.now();
+  const results = await withSecondTry(chosen, runAll);
+  return close(results, ((performance.now() - started) / 1000).toFixed(1));
+}
+
+async function runAll(chosen) {
   const workbench = await startWebWorkbench({ vsix: options.vsix, samples: fromRoot("samples") });
   const stopAndLeave = () => workbench.stop().finally(() => process.exit(130));
   process.once("SIGINT", stopAndLeave).once("SIGTERM", stopAndLeave);
   try {
-    const started = performance.now();
     const results = [];
     for (const [i, scenario] of chosen.entries()) results.push(await runOne(scenario, i + 1, workbench));
-    return close(results, ((performance.now() - started) / 1000).toFixed(1));
+    return results;
   } finally {
     await workbench.stop();
   }
@@ -55,8 +60,10 @@ async function runOne(scenario, number, { context, url, folder }) {
     error = thrown;
     await shot(`failed-${number}`).catch((reason) => console.log(`no picture: ${reason}`));
   }
+  const result = told({ scenario, error, started });
+  if (error !== undefined) await tellScreen(page).catch((reason) => console.log(reason));
   await page.close();
-  return told({ scenario, error, started });
+  return result;
 }
 
 /** The workbench keeps in the browser what was open, which is no business of the next scenario. */
