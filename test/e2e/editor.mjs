@@ -116,8 +116,8 @@ export function editorOf(page, start) {
     /** Waits until a line with this in it is on the screen, for so many ms where that is said. */
     shows: (part, timeout) => page.waitForFunction(lineWith, part, { timeout }),
 
-    /** Rests the pointer on `find`, and waits for a hover that says `said`. */
-    hover: async (line, find, said) => {
+    /** Rests the pointer on `find`, and waits for a hover that says `said` and has `part` of a page in it. */
+    hover: async (line, find, said, part) => {
       await goTo(offsetOf(line, find));
       // Where it is may change once more: the editor scrolls, and a panel opens, in their own time.
       const point = async () => {
@@ -126,7 +126,8 @@ export function editorOf(page, start) {
         await page.mouse.move(spot.x, spot.y - 60);
         await page.mouse.move(spot.x, spot.y, { steps: 4 });
       };
-      await editor.repeat(point, page.locator(on.hover).filter({ hasText: said }).first().waitFor());
+      const hovers = page.locator(on.hover).filter({ hasText: said });
+      await editor.repeat(point, (part === undefined ? hovers : hovers.locator(part)).first().waitFor());
     },
 
     repeat: (work, seen) => repeat(page, work, seen),

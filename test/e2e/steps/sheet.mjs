@@ -95,8 +95,7 @@ export const scenarios = [
     run: async ({ page, folder, shot }) => {
       const { part } = PLAN;
       const editor = await openEditor(page, folder, PLAN.file);
-      await editor.hover(part.line, part.name, part.hover);
-      await page.locator(`${editor.on.hover} img[src^="data:image/svg+xml"]`).first().waitFor();
+      await editor.hover(part.line, part.name, part.hover, 'img[src^="data:image/svg+xml"]');
       await shot("hover-drawing");
     },
   },
