@@ -1,6 +1,7 @@
 import { AXIS_WORDS, clearWhenMoved, HAIRLINE, type Overlap, overlapsOf, type Worked } from "../worked";
 import type { Check, Cure, Finding, Slots } from "./check";
 import { distanceCure, MOST_TRIED } from "./move-cure";
+import { alongItsLine, curesOfOwn } from "./own-overlap";
 import { phrase } from "./phrases";
 import { mm, pieceSlot, wayWords } from "./piece-words";
 
@@ -39,21 +40,24 @@ place top across, flat, 30" up, flush with left of legs, flush with front of leg
     askew:
       "Move one of the two, or cut it shorter or to another angle, until they are {depth} further apart.",
     twice: "Take one of the two out, or put {second} somewhere else.",
-    row: "Set the pieces of this row {depth} further apart.",
+    row: "Set the pieces of this line {depth} further apart {way}.",
+    mirror: "Move {piece} {half} {toward}: its mirror image then goes as far the other way.",
+    turn: "Write “wide face {facing}”: each is then {thin} {way}, and the two stand clear.",
   },
   run: (worked) => overlapsOf(worked).map((o, n) => findingOf(o, worked, n < MOST_TRIED)),
 };
 
-function findingOf(overlap: Overlap, worked: Worked, tries: boolean): Finding {
-  const { lines, pieces, axis, count } = overlap;
+function findingOf(found: Overlap, worked: Worked, tries: boolean): Finding {
+  const [earlier, later] = found.lines;
+  const one = earlier.at.file === later.at.file && earlier.at.start === later.at.start;
+  const overlap = one ? alongItsLine(found) : found;
+  const { pieces, axis, count } = overlap;
   const [first, second] = pieces;
-  const [earlier, later] = lines;
   const depth = mm(overlap.depth);
   const way = phrase(axis === undefined ? "at an angle" : AXIS_WORDS[axis]);
   const common = { depth, way, more: count > 1 ? phrase("and more pairs do", { n: count - 1 }) : "" };
   const sides = sidesOf(overlap);
   const told = { first: pieceSlot(first), second: pieceSlot(second) };
-  const one = earlier.at.file === later.at.file && earlier.at.start === later.at.start;
   const same = inOnePlace(overlap);
   const names = pieces.flatMap((p) => [p.part, ...p.owners.map((o) => o.name)]);
   return {
@@ -67,7 +71,7 @@ function findingOf(overlap: Overlap, worked: Worked, tries: boolean): Finding {
     cures: same
       ? [{ says: "twice", slots: told, edits: [] }]
       : one
-        ? [{ says: "row", slots: { depth }, edits: [] }]
+        ? curesOfOwn(overlap)
         : curesOf(overlap, worked, tries),
   };
 }

@@ -65,6 +65,9 @@ export const FITS_CASES: Readonly<Record<string, readonly Case[]>> = {
     'part post of 4x4, length 30"\npart brace of 2x4, length 20"\nplace post upright, wide face front, on floor, 0 from left, 0 from front\nplace brace upright, wide face front, leaning 20° left, on floor, 3" in from left of post, flush with front of post',
     'part post of 2x4, length 30"\nplace post upright, wide face left, leaning 10° left, on floor, 0 from left, 0 from front\nplace post upright, wide face left, leaning 10° left, on floor, 1" from left, 2" from front',
     `${RAIL}part block of 4x4, length 6"\npart knob of 2x2, length 3"\nplace block across, flat, on floor, left of rail, flush with front of rail\nplace knob across, flat, on floor, 8-1/2" past left of rail, flush with front of rail`,
+    'part top 1 of 1x10, length 16"\npart side of 1x10, length 10"\nplace side upright, on floor, 1" in from left of top, flush with front of top, mirrored left to right about top\nplace top across, flat, on sides, 0 from front',
+    'part post of 2x4, length 20"\nplace post upright, wide face left, on floor, at each corner of 12" x 5"',
+    'part slat of 1x4, length 12"\nplace slat across, on edge, on floor, 0 from left, 0 from front, mirrored left to right about shelf\npart shelf 1 of 1x4, length 20"\nplace shelf across, flat, 10" up, 0 from left, 0 from front',
     'assembly gate\n  place stile upright, wide face front, on floor, 0 from left, 0 from front\n  place bar across, on edge, 10" up, 3" from left, 0 from front\npart stile of 2x4, length 30"\npart bar of 1x4, length 20"\nplace gate, on floor, 0 from left, 0 from front, 2 across, 30" apart',
   ],
   "screw-in-end-grain": [

@@ -66,7 +66,9 @@ export const PLACED: Readonly<Record<string, Templates>> = {
     askew:
       "Déplacez l’une des deux pièces, ou coupez-la plus court ou à un autre angle, jusqu’à gagner {depth} entre elles.",
     twice: "Enlevez l’une des deux pièces, ou mettez {second} ailleurs.",
-    row: "Écartez les pièces de cette rangée de {depth} de plus.",
+    row: "Écartez les pièces de cette ligne de {depth} de plus {way}.",
+    mirror: "Déplacez {piece} de {half} {toward} : sa pièce symétrique va d’autant de l’autre côté.",
+    turn: "Écrivez « wide face {facing} » : chacune fait alors {thin} {way}, et rien ne se chevauche plus.",
   },
   "place-disputed": {
     "left to right":
