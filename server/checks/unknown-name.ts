@@ -1,5 +1,5 @@
 import { asSays, say } from "../plan";
-import { type Fault, kindWord, type Worked } from "../worked";
+import { type Fault, fittingScrews, kindWord, type Worked } from "../worked";
 import type { Check, Finding } from "./check";
 import { ofKind } from "./faults";
 import { minusIn } from "./minus";
@@ -31,6 +31,7 @@ part leg 4 of 2x4, length rim
   templates: {
     near: "Nothing here is called “{name}”. Did you mean {near}?",
     unknown: "Nothing here is called “{name}”; {wants} is wanted.",
+    which: "“{name}” does not say which. Write their size, like {size}, or the name of a fastener line.",
     minus:
       "Nothing here is called “{name}”: a hyphen belongs to a name. To take one away, put a blank on both sides of the minus: {better}.",
     "same-here": "Your shop has no “{name}”. In the plan's own shop file it is {what}. Is it {near} here?",
@@ -70,6 +71,7 @@ function unknown(fault: Unknown, worked: Worked): Finding {
     const cures = [{ says: "swap", slots: { to: better }, edits }];
     return { at, about, says: "minus", slots: { name, better }, cures };
   }
+  if (near.length === 0 && wants === "a fastener" && /^screws?$/.test(name)) return anyScrew(fault, worked);
   return {
     at,
     about,
@@ -80,6 +82,26 @@ function unknown(fault: Unknown, worked: Worked): Finding {
       wants: asSays(wants),
     },
     cures: near.map((to) => ({ says: "swap", slots: { to }, edits: [{ ...at, text: to }] })),
+  };
+}
+
+/** Screws of no said size: the cure is one that goes through the wood of that joint as it should. */
+function anyScrew({ at, name }: Unknown, worked: Worked): Finding {
+  const joint = worked.joints.find(
+    ({ entry, at: { file } }) =>
+      file === at.file &&
+      entry.kind === "fasten" &&
+      entry.clauses.some((c) => c.kind === "driven" && c.fastener?.start === at.start),
+  );
+  const [best] = fittingScrews(joint, worked);
+  const fits = best?.fit && !best.fit.trouble ? best : undefined;
+  const to = fits && (fits.fastener?.name ?? fits.size.text);
+  return {
+    at,
+    about: [name],
+    says: "which",
+    slots: { name, size: fits?.size.text ?? '#8 x 2"' },
+    cures: to === undefined ? [] : [{ says: "swap", slots: { to }, edits: [{ ...at, text: to }] }],
   };
 }
 

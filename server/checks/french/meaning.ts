@@ -170,6 +170,8 @@ export const MEANING: Readonly<Record<string, Templates>> = {
   "unknown-name": {
     near: "Rien ne s’appelle « {name} » ici. Vouliez-vous dire {near} ?",
     unknown: "Rien ne s’appelle « {name} » ici ; il faut {wants}.",
+    which:
+      "« {name} » ne dit pas lesquelles. Écrivez leur taille, comme {size}, ou le nom d’une ligne « fastener ».",
     minus:
       "Rien ne s’appelle « {name} » ici : un trait d’union fait partie du nom. Pour soustraire, mettez une espace de chaque côté du moins : {better}.",
     "wrong-kind": "« {name} » est {found}, mais il faut ici {wants}.",
