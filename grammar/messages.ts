@@ -50,7 +50,7 @@ export const SYNTAX_TEMPLATES = {
     "too-much": "“{found}” does not fit here. Write it like: {example}",
     "comma-missing": "A comma is missing before “{found}”: it starts the next thing to say.",
     "word-extra": "“{found}” is not needed here.",
-    "comma-extra": "There is no comma before “{found}”.",
+    "comma-extra": "No comma belongs before “{found}”.",
     "comma-last": "The line ends with a comma and nothing follows it.",
     "and-joins": "A comma starts the next thing to say; “and” joins names: {better}.",
     "of-missing": "“of” is missing before “{found}”: a part says what it is cut of.",

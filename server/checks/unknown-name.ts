@@ -41,6 +41,7 @@ part leg 4 of 2x4, length rim
       "Your shop has no “{name}”. In the plan's own shop file it is {what}. Nothing here is of that size.",
     "wrong-kind": "“{name}” is {found}, but {wants} is wanted here.",
     swap: "Write “{to}”",
+    fits: "Write “{to}”, which fits this joint",
     here: "Write “{to}” wherever “{name}” stands",
     instead: "Write “{name}” wherever “{old}” stands, though it differs: {differs}",
     "own-line": "Give your own shop file a line for “{name}”",
@@ -101,7 +102,7 @@ function anyScrew({ at, name }: Unknown, worked: Worked): Finding {
     about: [name],
     says: "which",
     slots: { name, size: fits?.size.text ?? '#8 x 2"' },
-    cures: to === undefined ? [] : [{ says: "swap", slots: { to }, edits: [{ ...at, text: to }] }],
+    cures: to === undefined ? [] : [{ says: "fits", slots: { to }, edits: [{ ...at, text: to }] }],
   };
 }
 

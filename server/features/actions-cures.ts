@@ -47,7 +47,7 @@ export const mayChange = (cure: Cure): boolean => isLazy(cure) || cure.edits.len
 export function preferredCure({ code, cures }: Problem): Cure | undefined {
   const first = cures[0];
   if (!first || !mayChange(first) || CHOSEN.has(code)) return undefined;
-  if (first.says === OF_ANOTHER) return undefined;
+  if (ASKED.has(first.says)) return undefined;
   const changing = cures.filter(mayChange);
   return changing.length === 1 || FIRST_OF_SEVERAL.get(code) === first.says ? first : undefined;
 }
@@ -55,8 +55,8 @@ export function preferredCure({ code, cures }: Problem): Cure | undefined {
 /** A line that nothing uses may be missed elsewhere, and what is accepted is for a person to say. */
 const CHOSEN = new Set(["never-used", "cannot-accept"]);
 
-/** A board that is not just the same as what the plan means, which is for a person to say. */
-const OF_ANOTHER = "instead";
+/** For a person to say: a board that is not just the same as what the plan means, one of several screws that fit. */
+const ASKED = new Set(["instead", "fits"]);
 
 /** Of these the first is the plain way, and what else is offered comes to the same or takes more. */
 const FIRST_OF_SEVERAL: ReadonlyMap<string, string> = new Map([

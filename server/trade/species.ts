@@ -64,6 +64,14 @@ export function speciesNames(): readonly string[] {
   return NAMES;
 }
 
+/** Those called by a word that is no name yet, "pine" or "cedar": first those that lumber is graded and stamped as (NDS). */
+export function speciesCalled(word: string): readonly string[] {
+  if (word.length < 3) return [];
+  const stamped = new Set(ndsGravities.map(({ key }) => key));
+  const called = NAMES.filter((name) => name.split("-").some((one) => one.endsWith(word)));
+  return [...called.filter((name) => stamped.has(name)), ...called.filter((name) => !stamped.has(name))];
+}
+
 /**
  * Weight of wood in lb/cuft: 62.4 [G / (1 + 0.009 G M)] (1 + M/100), with G on the oven-dry basis and M the moisture
  * in percent (NDS form, below fiber saturation).

@@ -13,12 +13,16 @@ import {
   type Source,
   section,
   species,
+  speciesCalled,
   speciesNames,
   weightOf,
 } from "../trade";
 import { exactly, fraction, INCH, LENGTH, type Quantity, readNumber, unitNamed } from "../units";
 import type { Worker } from "./expressions";
 import { Reader } from "./settings";
+
+/** How many names are asked about where one is not known. */
+const MOST_NEAR = 4;
 
 export interface Sold {
   readonly length: Quantity;
@@ -299,7 +303,7 @@ export class Materials {
         kind: "unknown-name",
         at,
         name,
-        near: nearest(name, speciesNames()),
+        near: [...new Set([...nearest(name, speciesNames()), ...speciesCalled(name)])].slice(0, MOST_NEAR),
         wants: "a species",
       });
     }

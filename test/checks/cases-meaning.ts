@@ -160,6 +160,7 @@ export const MEANING_CASES: Readonly<Record<string, readonly Case[]>> = {
     'part leg 4 of 2x4, length 28"\npart slat 2 of 1x4, length 20"\nfasten slat face into leg face, 2 screws at each end',
     'part leg 4 of 2x4, length 28"\npart slat 2 of 1x4, length 20"\nfastener long-one, #8 x 2" screw\nfasten slat face into leg face, 1 screw at each end\nfasten leg face into leg edge, long-one',
     'part slat 2 of 1x4, length 20"\nfasten slat face into leg face, 2 screws at each end',
+    'stock 1x4, species pine, sold 8\' $6\nstock 1x6, species cedar\npart slat 4 of 1x4, length 20"\npart board of 1x6, length 20"',
     "stock 1x4, species wetsern-redcedar, sold 8' $6\npart slat 4 of 1x4, length 20\"",
     ...OTHER_SHOPS,
   ],

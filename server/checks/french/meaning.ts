@@ -176,6 +176,7 @@ export const MEANING: Readonly<Record<string, Templates>> = {
       "Rien ne s’appelle « {name} » ici : un trait d’union fait partie du nom. Pour soustraire, mettez une espace de chaque côté du moins : {better}.",
     "wrong-kind": "« {name} » est {found}, mais il faut ici {wants}.",
     swap: "Écrivez « {to} »",
+    fits: "Écrivez « {to} », qui convient à cet assemblage",
     "same-here":
       "Votre atelier n’a pas de « {name} ». Dans le fichier d’atelier du plan, c’est {what}. Est-ce {near} chez vous ?",
     "near-here":
