@@ -64,6 +64,13 @@ describe("what is preferred", () => {
     expect(preferred(text)).toEqual([]);
   });
 
+  test("no screw, though one that fits the joint is offered", () => {
+    const text =
+      'part leg 4 of 2x4, length 28"\npart slat 2 of 1x4, length 20"\nfasten slat face into leg face, 2 scr‸ews\n';
+    expect(offered(text).titles).toContain('Write “#8 x 2"”, which fits this joint');
+    expect(preferred(text)).toEqual([]);
+  });
+
   test("neither inches nor millimetres where either may be meant", () => {
     expect(preferred("part leg 4 of 2x4, length 2‸8\n")).toEqual([]);
   });
