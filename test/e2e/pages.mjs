@@ -104,12 +104,13 @@ async function proven(plans, windows) {
   const seen = await inTurn(jobs, async ({ plan, view }) => ({
     plan,
     looks: await looksOf(plan, view),
-    accessibility: await accessibilityOf(plan, view),
+    // Paper has no keys, no pointer and nothing that is read aloud; its letters are those of the desk.
+    accessibility: view.printed ? [] : [await accessibilityOf(plan, view)],
   }));
   const valid = await Promise.all(plans.map(validityOf));
   return plans.map((plan, i) => {
     const own = seen.filter((one) => one.plan === plan);
-    const [looks, accessibility] = [own.map((one) => one.looks), own.map((one) => one.accessibility)];
+    const [looks, accessibility] = [own.map((one) => one.looks), own.flatMap((one) => one.accessibility)];
     return { plan, reports: { validity: [valid[i]], looks, accessibility } };
   });
 }
