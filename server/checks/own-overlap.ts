@@ -43,22 +43,36 @@ export function curesOfOwn(overlap: Overlap): Cure[] {
 }
 
 /** The piece and how far it must go, where the other one is its mirror image and the line has no row. */
-function asMirrored({ lines, pieces, depth }: Overlap, axis: Axis): Cure["slots"] | undefined {
+function asMirrored(overlap: Overlap, axis: Axis): Cure["slots"] | undefined {
+  const piece = mirroredPiece(overlap);
+  if (!piece) return undefined;
+  const toward = phrase(wayWords(along(axis, sideOf(piece, overlap, axis))));
+  return { piece: pieceSlot(piece), half: mm(overlap.depth / 2), toward };
+}
+
+/** The one that the line itself places, of two that are mirror images. */
+function mirroredPiece({ lines, pieces }: Overlap): Piece | undefined {
   const { placement } = lines[0];
   if (!placement || placement.patterns.length > 0) return undefined;
   const image = pieces.find(({ id }) => /\bmirrored\b/.test(id));
-  const piece = pieces.find((one) => one !== image);
-  if (!image || !piece) return undefined;
-  const sign = Math.sign(middle(piece, axis) - middle(image, axis));
-  return { piece: pieceSlot(piece), half: mm(depth / 2), toward: phrase(wayWords(along(axis, sign))) };
+  return image && pieces.find((one) => one !== image);
 }
 
+/** 1 where it is the farther one of the two in that direction, -1 where it is the nearer. */
+const sideOf = (piece: Piece, { pieces: [a, b] }: Overlap, axis: Axis): number =>
+  Math.sign(middle(piece, axis) - (middle(a, axis) + middle(b, axis)) / 2);
+
 /** How thin they are that way (mm) once turned a quarter round, where they then stand clear of each other. */
-function turned({ lines, pieces, depth }: Overlap, axis: Axis): number | undefined {
+function turned(overlap: Overlap, axis: Axis): number | undefined {
+  const { lines, pieces, depth } = overlap;
   const { placement } = lines[0];
   if (axis === 2 || !placement || !lieOf(placement.entry.clauses).startsWith("upright")) return undefined;
   const [wide, thin] = [size(pieces[0], axis), size(pieces[0], axis === 0 ? 1 : 0)];
-  return depth <= wide - thin ? thin : undefined;
+  const piece = mirroredPiece(overlap);
+  const edge = placement.claims.find((claim) => claim.axis === axis)?.edge;
+  // The edge that the line places stays where it is: past the middle, the whole of it has to get past.
+  const staysPast = piece && edge === (sideOf(piece, overlap, axis) < 0 ? "high" : "low");
+  return (staysPast ? thin <= depth / 2 : depth <= wide - thin) ? thin : undefined;
 }
 
 const middle = ({ bounds }: Piece, k: Axis): number => (bounds.least[k] + bounds.most[k]) / 2;
